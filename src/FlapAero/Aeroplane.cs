@@ -1,0 +1,82 @@
+using UnitsNet;
+
+namespace FlapAero;
+
+/// <summary>
+/// An aeroplane as the model knows it: a wing, the masses it flies at, and its flap settings from up to full. Immutable.
+/// Read from a file by <see cref="AeroplaneFile"/>.
+/// </summary>
+public sealed class Aeroplane
+{
+    /// <summary>An aeroplane.</summary>
+    /// <param name="name">Its name; the demo aeroplanes' are invented.</param>
+    /// <param name="description">One line about it.</param>
+    /// <param name="wing">The wing.</param>
+    /// <param name="minimumMass">Lightest that it is flown.</param>
+    /// <param name="maximumMass">Heaviest that it is flown.</param>
+    /// <param name="flapSettings">At least one, from up to full: deflections rise, C_Lmax does not fall.</param>
+    /// <exception cref="ArgumentException">No name, no flap setting, or settings out of order.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Masses that make no light aeroplane.</exception>
+    public Aeroplane(
+        string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, IEnumerable<FlapSetting> flapSettings)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Name = name;
+        Description = description;
+        Wing = wing;
+        MaximumMass = Require.Between(
+            maximumMass, Mass.FromKilograms(200), Mass.FromKilograms(5700), "maximum mass", "Light aeroplanes end at 5 700 kg.");
+        MinimumMass = Require.Between(
+            minimumMass, Mass.FromKilograms(100), maximumMass, "minimum mass", "It lies below the maximum.");
+        FlapSettings = [.. flapSettings];
+        if (FlapSettings.Count == 0)
+            throw new ArgumentException("An aeroplane needs at least one flap setting: flaps up.", nameof(flapSettings));
+        foreach ((FlapSetting less, FlapSetting more) in FlapSettings.Zip(FlapSettings.Skip(1)))
+        {
+            if (more.Deflection <= less.Deflection)
+                throw new ArgumentException(
+                    $"Flap settings run from up to full: {more.Name} does not extend further than {less.Name}.", nameof(flapSettings));
+            if (more.Lift.MaximumLiftCoefficient < less.Lift.MaximumLiftCoefficient)
+                throw new ArgumentException(
+                    $"Flaps add lift: C_Lmax falls from {less.Name} to {more.Name}.", nameof(flapSettings));
+        }
+
+        if (FlapSettings.Any(setting => setting.Drag.AspectRatio != wing.AspectRatio))
+            throw new ArgumentException("Every polar is the same wing's: their aspect ratios must be the wing's.", nameof(flapSettings));
+    }
+
+    /// <summary>The aeroplane's name.</summary>
+    public string Name { get; }
+
+    /// <summary>One line about it.</summary>
+    public string Description { get; }
+
+    /// <summary>The wing.</summary>
+    public Wing Wing { get; }
+
+    /// <summary>Lightest that it is flown.</summary>
+    public Mass MinimumMass { get; }
+
+    /// <summary>Heaviest that it is flown.</summary>
+    public Mass MaximumMass { get; }
+
+    /// <summary>Flap settings, from up to full.</summary>
+    public IReadOnlyList<FlapSetting> FlapSettings { get; }
+
+    /// <summary>The first setting.</summary>
+    public FlapSetting FlapsUp => FlapSettings[0];
+
+    /// <summary>The last setting, the landing flap.</summary>
+    public FlapSetting FullFlaps => FlapSettings[^1];
+
+    /// <summary>This aeroplane with one flap setting at one mass.</summary>
+    /// <param name="flaps">One of <see cref="FlapSettings"/>.</param>
+    /// <param name="mass">Between the minimum and maximum mass; the maximum where none is given.</param>
+    /// <returns>The configuration.</returns>
+    /// <exception cref="ArgumentException">A setting of another aeroplane.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A mass at which this aeroplane is not flown.</exception>
+    public Configuration Configure(FlapSetting flaps, Mass? mass = null) => new(this, flaps, mass ?? MaximumMass);
+
+    /// <summary>The name.</summary>
+    public override string ToString() => Name;
+}

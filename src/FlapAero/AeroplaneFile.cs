@@ -1,0 +1,4 @@
+namespace FlapAero;
+
+/// <summary>Placeholder.</summary>
+public static class AeroplaneFile { }
