@@ -5,8 +5,20 @@ namespace FlapAero.Charts;
 /// <param name="Box">Where it stands.</param>
 /// <param name="Anchor">What it labels.</param>
 /// <param name="Color">Its colour.</param>
-/// <param name="HasLeader">Whether a thin line leads from the anchor to it.</param>
-internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Lines, Box Box, Point Anchor, string Color, bool HasLeader);
+/// <param name="Leader">The side of the box that a thin line leads to from the anchor.</param>
+internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Lines, Box Box, Point Anchor, string Color, Leader Leader)
+{
+    /// <summary>Where the thin line ends.</summary>
+    internal Point LeaderEnd => Leader switch
+    {
+        Leader.ToTop => new Point(Box.Left + Box.Width / 2, Box.Top),
+        Leader.ToBottom => new Point(Box.Left + Box.Width / 2, Box.Bottom),
+        _ => new Point(Box.Left - 3, Box.Top + Box.Height / 2),
+    };
+}
+
+/// <summary>Whether a thin line leads to a label, and to which side of it.</summary>
+internal enum Leader { None, ToLeft, ToTop, ToBottom }
 
 /// <summary>
 /// Where everything stands in a drawing of a given size: margins, scales, ticks, and labels that do not collide.
@@ -18,23 +30,27 @@ internal sealed class FigureLayout
     internal const string Grey = "#444444";
     internal const string Grid = "#DDDDDD";
 
-    internal FigureLayout(Figure figure, double width, double height, double fontSize)
+    internal FigureLayout(Figure figure, double width, double height, double fontSize, params IReadOnlyList<double> stretches)
     {
         (Width, Height, FontSize) = (width, height, fontSize);
         double[] xs = [.. figure.Lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X)];
         double[] ys = [.. figure.Lines.SelectMany(l => l.Y), .. figure.Levels.Select(l => l.Y), .. figure.Marks.Select(m => m.Y)];
-        XTicks = Ticks.Within(Low(xs, figure.X), High(xs, figure.X), 6);
+        (double lowX, double highX) = (Low(xs, figure.X), High(xs, figure.X));
+        XTicks = Ticks.Within(lowX, highX, 6);
         YTicks = Ticks.Around(Low(ys, figure.Y), High(ys, figure.Y), 6);
 
         LineHeight = fontSize * 1.2;
         YTitle = TextSize.Wrap(figure.Y.Title, width - 12, fontSize);
-        XTitle = TextSize.Wrap(figure.X.Title, width - 12, fontSize);
         double left = TextSize.Widest(YTicks.Labels, fontSize) + 14;
+        double right = Math.Max(RightMarginOfLabels(figure), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
+        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(lowX, highX, 3);
+        // Centred below the plot, it must not run over the nearer edge of the drawing.
+        double centre = (left + width - right) / 2;
+        XTitle = TextSize.Wrap(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
         double top = YTitle.Count * LineHeight + 18;
         double bottom = LineHeight + 14 + XTitle.Count * LineHeight;
-        double right = Math.Max(RightMarginOfLabels(figure), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
         Plot = new Box(left, top, width - left - right, height - top - bottom);
-        Labels = new LabelPlacer(figure, this).Place();
+        Labels = new LabelPlacer(figure, this, [1, .. stretches]).Place();
     }
 
     internal double Width { get; }

@@ -4,13 +4,20 @@ namespace FlapAero.Charts;
 /// Places labels: of lines that end at the right edge in the margin, pushed apart; of all others at the first
 /// place in which they hide neither a line nor another label.
 /// </summary>
-internal sealed class LabelPlacer(Figure figure, FigureLayout layout)
+/// <param name="figure">The figure.</param>
+/// <param name="layout">Where its lines are.</param>
+/// <param name="stretches">
+/// How many times wider than the layout the drawing may become while labels keep their pixels: a place must do for each.
+/// </param>
+internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<double> stretches)
 {
     private const double Gap = 6;
 
     private readonly List<PlacedLabel> _placed = [];
     private readonly List<IReadOnlyList<Point>> _curves = [.. figure.Lines.Select(layout.ToPoints)];
-    private readonly List<Box> _points = [.. figure.Marks.Select(m => new Box(layout.ToX(m.X) - 6, layout.ToY(m.Y) - 6, 12, 12))];
+    private readonly List<Point> _points = [.. figure.Marks.Select(m => new Point(layout.ToX(m.X), layout.ToY(m.Y)))];
+
+    private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
 
     private sealed record Request(string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors);
 
@@ -39,7 +46,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout)
                 var anchor = new Point(layout.ToX(entry.Line.X[end]), layout.ToY(entry.Line.Y[end]));
                 var lines = layout.MarginLines(entry.Line.Name);
                 double height = lines.Count * layout.LineHeight;
-                return new PlacedLabel(lines, new Box(layout.Plot.Right + 14, anchor.Y - height / 2, Widest(lines), height), anchor, entry.Style.Text, true);
+                return new PlacedLabel(lines, new Box(layout.Plot.Right + 14, anchor.Y - height / 2, Widest(lines), height), anchor, entry.Style.Text, Leader.ToLeft);
             })
             .OrderBy(label => label.Anchor.Y).ToList();
         double[] tops = PushedApart([.. labels.Select(l => l.Box.Top)], [.. labels.Select(l => l.Box.Height + 2)]);
@@ -77,7 +84,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout)
     }
 
     private IReadOnlyList<Point> AlongLevel(Level level) =>
-        [.. ((double[])[0, 1, 0.5, 0.25, 0.75]).Select(part => new Point(layout.Plot.Left + part * layout.Plot.Width, layout.ToY(level.Y)))];
+        [.. ((double[])[0, 1, 0.5, 0.25, 0.75]).Select(part => new Point(layout.Plot.Left + 3 + part * (layout.Plot.Width - 6), layout.ToY(level.Y)))];
 
     private IReadOnlyList<Point> AlongSeries(Series line)
     {
@@ -86,49 +93,76 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout)
         return [points[end], .. ((double[])[0.85, 0.7, 0.5, 0.3, 0.15, 0]).Select(part => points[(int)(part * (points.Count - 1))])];
     }
 
-    /// <summary>Right, above, below, left of a point.</summary>
-    private static IEnumerable<Box> AroundPoint(Point at, double width, double height)
+    /// <summary>Right, above, below, left of a point; then farther off, with a leader.</summary>
+    private static IEnumerable<Candidate> AroundPoint(Point at, double width, double height)
     {
-        yield return new Box(at.X + Gap + 3, at.Y - height / 2, width, height);
+        yield return new Candidate(new Box(at.X + Gap + 3, at.Y - height / 2, width, height), at);
         foreach (double side in (double[])[0, -0.5, -1])
         {
-            yield return new Box(at.X + side * width, at.Y - height - Gap, width, height);
-            yield return new Box(at.X + side * width, at.Y + Gap, width, height);
+            yield return new Candidate(new Box(at.X + side * width, at.Y - height - Gap, width, height), at);
+            yield return new Candidate(new Box(at.X + side * width, at.Y + Gap, width, height), at);
         }
-        yield return new Box(at.X - Gap - 3 - width, at.Y - height / 2, width, height);
+        yield return new Candidate(new Box(at.X - Gap - 3 - width, at.Y - height / 2, width, height), at);
+        foreach (double side in (double[])[0, -1])
+            yield return new Candidate(new Box(at.X + side * width, at.Y - height - 2.5 * Gap, width, height), at);
+        foreach (double far in (double[])[25, 45, 70, 100])
+        {
+            foreach (double rise in (double[])[-0.4, -1, 0.4, 1])
+                yield return new Candidate(new Box(at.X + far * 0.7, at.Y + far * rise - height / 2, width, height), at, Leader.ToLeft);
+            yield return new Candidate(new Box(at.X - width / 2, at.Y - far - height, width, height), at, Leader.ToBottom);
+            yield return new Candidate(new Box(at.X - width / 2, at.Y + far, width, height), at, Leader.ToTop);
+        }
     }
 
     /// <summary>Above or below a level, starting, centred or ending at the point.</summary>
-    private static IEnumerable<Box> AlongLine(Point at, double width, double height)
+    private static IEnumerable<Candidate> AlongLine(Point at, double width, double height)
     {
         foreach (double side in (double[])[0, -0.5, -1])
         {
-            yield return new Box(at.X + side * width, at.Y - height - 2, width, height);
-            yield return new Box(at.X + side * width, at.Y + 3, width, height);
+            yield return new Candidate(new Box(at.X + side * width, at.Y - height - 2, width, height), at);
+            yield return new Candidate(new Box(at.X + side * width, at.Y + 3, width, height), at);
         }
     }
 
-    private void PlaceBest(Request request, Func<Point, double, double, IEnumerable<Box>> candidates)
+    private void PlaceBest(Request request, Func<Point, double, double, IEnumerable<Candidate>> candidates)
     {
         var lines = TextSize.Wrap(Notation.Parse(request.Name), request.MaximalWidth, layout.FontSize);
         double width = Widest(lines), height = lines.Count * layout.LineHeight;
         int order = 0;
-        (Box Box, Point Anchor) best = request.Anchors
-            .SelectMany(anchor => candidates(anchor, width, height).Select(box => (Box: box, Anchor: anchor)))
-            .MinBy(candidate => Cost(candidate.Box) + 0.2 * order++);
-        _placed.Add(new PlacedLabel(lines, best.Box, best.Anchor, request.Color, false));
+        PlacedLabel best = request.Anchors
+            .SelectMany(anchor => candidates(anchor, width, height))
+            .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader))
+            .MinBy(label => Cost(label) + 0.1 * order++)!;
+        _placed.Add(best);
     }
 
-    private double Cost(Box box)
+    private double Cost(PlacedLabel label) => stretches.Sum(stretch => Cost(label, stretch));
+
+    private double Cost(PlacedLabel label, double stretch)
     {
+        Box box = Stretched(label, stretch).Grown(1.5);
         double area = box.Width * box.Height;
-        double outside = 1 - box.Overlap(layout.Plot) / area;
-        double hidden = _placed.Sum(label => box.Overlap(label.Box)) + _points.Sum(point => box.Overlap(point));
+        Box plot = layout.Plot with { Width = layout.Plot.Width * stretch };
+        double outside = 1 - box.Overlap(plot.Grown(3)) / area;
+        double hidden = _placed.Sum(other => box.Overlap(Stretched(other, stretch)))
+            + _points.Sum(p => box.Overlap(new Box(Stretched(p.X, stretch) - 6, p.Y - 6, 12, 12)));
         double crossed = 0;
         foreach (IReadOnlyList<Point> curve in _curves)
-            for (int i = 1; i < curve.Count; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
-        return 300 * outside + 200 * hidden / area + 100 * Math.Min(1, crossed / box.Width);
+            for (int i = 1; i < curve.Count; i++) crossed += box.LengthInside(Stretched(curve[i - 1], stretch), Stretched(curve[i], stretch));
+        hidden += 10 * _placed.Where(other => other.Leader != Leader.None).Sum(other => label.Box.LengthInside(other.Anchor, other.LeaderEnd));
+        double leader = label.Leader == Leader.None ? 0
+            : 6 + Distance(label.Anchor, label.LeaderEnd) / 10 + 30 * _placed.Count(other => other.Box.LengthInside(label.Anchor, label.LeaderEnd) > 0);
+        return (outside > 0.02 ? 200 : 0) + 300 * outside + 300 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
+
+    private double Stretched(double x, double stretch) => layout.Plot.Left + (x - layout.Plot.Left) * stretch;
+
+    private Point Stretched(Point point, double stretch) => point with { X = Stretched(point.X, stretch) };
+
+    private Box Stretched(PlacedLabel label, double stretch) =>
+        label.Box with { Left = label.Box.Left + Stretched(label.Anchor.X, stretch) - label.Anchor.X };
+
+    private static double Distance(Point a, Point b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
 
     private double Widest(IReadOnlyList<IReadOnlyList<Notation.Run>> lines) =>
         TextSize.Widest(lines.Select(Notation.ToPlain), layout.FontSize);

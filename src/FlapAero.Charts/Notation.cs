@@ -44,7 +44,7 @@ internal static partial class Notation
     {
         var svg = new StringBuilder();
         bool isLowered = false;
-        foreach (Run run in runs)
+        foreach (Run run in Merged(runs))
         {
             string shift = (run.Kind == Kind.Subscript, isLowered) switch
             {
@@ -59,6 +59,16 @@ internal static partial class Notation
             isLowered = run.Kind == Kind.Subscript;
         }
         return svg.ToString();
+    }
+
+    /// <summary>Neighbours of one kind as one, so that no span holds but a space, which XML readers may drop.</summary>
+    private static List<Run> Merged(IEnumerable<Run> runs)
+    {
+        var merged = new List<Run>();
+        foreach (Run run in runs)
+            if (merged.Count > 0 && merged[^1].Kind == run.Kind) merged[^1] = run with { Text = merged[^1].Text + run.Text };
+            else merged.Add(run);
+        return merged;
     }
 
     [GeneratedRegex(@"(?<![\p{L}\p{N}])(?<base>\p{L}{1,2})_(?<sub>\{[^}]+\}|[\p{L}\p{N}]+)", RegexOptions.CultureInvariant)]

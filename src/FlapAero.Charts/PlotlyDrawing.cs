@@ -27,7 +27,7 @@ internal static class PlotlyDrawing
 
     internal static string Json(Figure figure)
     {
-        var layout = new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize);
+        var layout = new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, 2, 4);
         GenericChart chart = CSharpChart.Combine([.. figure.Lines.Select((line, i) => Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
@@ -52,6 +52,7 @@ internal static class PlotlyDrawing
         GenericChart chart = CSharpChart.Scatter<double, double, string>(xs, ys, StyleParam.Mode.Markers, Name: "marks", UseDefaults: false);
         Trace trace = GenericChart.getTraces(chart).First();
         trace.SetProperty("marker", new { color = FigureLayout.Ink, size = 10, line = new { color = "#FFFFFF", width = 2 } });
+        trace.SetProperty("cliponaxis", false);
         trace.SetProperty("text", figure.Marks.Select(m => Html(m.Name)).ToArray());
         trace.SetProperty("hovertemplate", Hover(figure, xs, ys, null));
         trace.RemoveProperty("line");
@@ -94,7 +95,7 @@ internal static class PlotlyDrawing
     {
         range = new[] { ticks.From, ticks.To },
         tickmode = "array", tickvals = ticks.Values, ticktext = ticks.Labels,
-        ticks = isHorizontal ? "outside" : "", ticklen = 5, tickcolor = FigureLayout.Grey, tickangle = 0,
+        ticks = "outside", ticklen = 5, tickcolor = isHorizontal ? FigureLayout.Grey : "#FFFFFF", tickangle = 0,
         showline = isHorizontal, linecolor = FigureLayout.Grey, linewidth = 1,
         showgrid = true, gridcolor = FigureLayout.Grid, zeroline = false, fixedrange = true,
     };
@@ -121,11 +122,14 @@ internal static class PlotlyDrawing
         double y = Invert(place.Plot.Bottom - label.Anchor.Y, 0, place.Plot.Height, place.YTicks);
         double dy = label.Box.Top + label.Box.Height / 2 - label.Anchor.Y;
         var font = new { color = label.Color, size = FontSize };
-        if (label.HasLeader)
+        if (label.Leader != Leader.None)
             return new
             {
-                text = Html(label.Lines), font, align = "left", x, y, ax = Math.Round(label.Box.Left - 4 - label.Anchor.X), ay = Math.Round(dy),
-                xanchor = "left", yanchor = "middle", showarrow = true, arrowhead = 0, arrowwidth = 1, arrowcolor = label.Color, borderpad = 0,
+                text = Html(label.Lines), font, align = label.Leader == Leader.ToLeft ? "left" : "center", x, y,
+                ax = Math.Round(label.LeaderEnd.X - label.Anchor.X), ay = Math.Round(label.LeaderEnd.Y - label.Anchor.Y),
+                xanchor = label.Leader == Leader.ToLeft ? "left" : "center",
+                yanchor = label.Leader switch { Leader.ToTop => "top", Leader.ToBottom => "bottom", _ => "middle" },
+                showarrow = true, arrowhead = 0, arrowwidth = 1, arrowcolor = label.Color, borderpad = 0,
             };
         double before = label.Anchor.X - label.Box.Left, share = before / label.Box.Width;
         (string side, double dx) = share < 0.25 ? ("left", -before) : share > 0.75 ? ("right", label.Box.Right - label.Anchor.X) : ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X);

@@ -47,17 +47,10 @@ internal static class SvgDrawing
             AppendText(svg, layout.ToX(x), plot.Bottom + 6 + FontSize, text);
         double below = plot.Bottom + 8 + FontSize + layout.LineHeight;
         for (int i = 0; i < layout.XTitle.Count; i++)
-            AppendRuns(svg, XTitleCentre(layout, i), below + i * layout.LineHeight, layout.XTitle[i]);
+            AppendRuns(svg, plot.Left + plot.Width / 2, below + i * layout.LineHeight, layout.XTitle[i]);
         svg.Append("</g>");
         for (int i = 0; i < layout.YTitle.Count; i++)
             AppendRuns(svg, 6, FontSize + 2 + i * layout.LineHeight, layout.YTitle[i]);
-    }
-
-    /// <summary>The middle of the plot, or as near to it as the title's width allows.</summary>
-    private static double XTitleCentre(FigureLayout layout, int line)
-    {
-        double half = TextSize.Width(Notation.ToPlain(layout.XTitle[line]), FontSize) / 2 + 4;
-        return Math.Max(half, Math.Min(layout.Plot.Left + layout.Plot.Width / 2, layout.Width - half));
     }
 
     private static void AppendLine(StringBuilder svg, IReadOnlyList<Point> points, SeriesStyle style)
@@ -69,8 +62,8 @@ internal static class SvgDrawing
 
     private static void AppendLabel(StringBuilder svg, PlacedLabel label, FigureLayout layout)
     {
-        if (label.HasLeader)
-            svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{label.Color}\" d=\"M{N(label.Anchor.X + 1)} {N(label.Anchor.Y)}L{N(label.Box.Left - 3)} {N(label.Box.Top + label.Box.Height / 2)}\"/>");
+        if (label.Leader != Leader.None)
+            svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{label.Color}\" d=\"M{N(label.Anchor.X)} {N(label.Anchor.Y)}L{N(label.LeaderEnd.X)} {N(label.LeaderEnd.Y)}\"/>");
         svg.Append(CultureInfo.InvariantCulture, $"<g fill=\"{label.Color}\" stroke=\"#FFFFFF\" stroke-width=\"4\" stroke-linejoin=\"round\" paint-order=\"stroke\">");
         for (int i = 0; i < label.Lines.Count; i++)
             AppendRuns(svg, label.Box.Left, label.Box.Top + i * layout.LineHeight + FontSize * 0.93, label.Lines[i]);

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FlapAero.Charts;
 
 /// <summary>Round values along an axis, and the decimals that tell them apart.</summary>
@@ -26,6 +28,8 @@ internal sealed class Ticks
     {
         (low, high) = Opened(low, high);
         double step = Step(high - low, atMost);
+        // Two labels are no scale: take the next finer step.
+        for (int more = atMost + 1; Multiples(step, low, high).Count < 3; more++) step = Step(high - low, more);
         return new Ticks(low, high, step, Multiples(step, low, high));
     }
 
@@ -60,7 +64,7 @@ internal sealed class Ticks
 
     /// <summary>Takes the binary dust off a multiple: 0.30000000000000004 is 0.3.</summary>
     private static double Clean(double value) => value == 0 ? 0 : double.Parse(
-        value.ToString("G12", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+        value.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static (double Low, double High) Opened(double low, double high)
     {
