@@ -32,7 +32,7 @@ public sealed partial class Figure
         html.Append(CultureInfo.InvariantCulture, $"<div class=\"plot-drawing\" role=\"img\" aria-label=\"{SecurityElement.Escape(PlainFinding)}\">");
         html.Append(ToSvg()).Append("</div>");
         html.Append("<script type=\"application/json\" class=\"plot-data\">").Append(ToPlotlyJson()).Append("</script>");
-        html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{Html(Title)}.</strong> {Html(CaptionText)}</figcaption>");
+        html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Title)}.</strong> {LabelText.Html(CaptionText)}</figcaption>");
         html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>");
         html.Append(Numbers.ToHtml()).Append("</details></figure>");
         return html.ToString();
@@ -43,9 +43,7 @@ public sealed partial class Figure
     public override string ToString() =>
         Lines.Count == 0 ? Title : $"{Title}\n{CaptionText}\n{PlainFinding}\n{NumbersTable.Of(this)}";
 
-    private string PlainFinding => Notation.ToPlain(Notation.Parse(FindingText));
-
-    private static string Html(string label) => Notation.ToHtml(Notation.Parse(label));
+    private string PlainFinding => LabelText.Plain(FindingText);
 
     private Figure Complete()
     {

@@ -25,24 +25,24 @@ public sealed class NumbersTable
     public string ToHtml()
     {
         var html = new StringBuilder("<table><thead><tr>");
-        foreach (string heading in Headings) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{Html(heading)}</th>");
+        foreach (string heading in Headings) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{LabelText.Html(heading)}</th>");
         html.Append("</tr></thead><tbody>");
         foreach (IReadOnlyList<string> row in Rows)
         {
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Html(row[0])}</th>");
-            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{Html(cell)}</td>");
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{LabelText.Html(row[0])}</th>");
+            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{LabelText.Html(cell)}</td>");
             html.Append("</tr>");
         }
         foreach ((string name, string value) in Notes)
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Html(name)}</th><td colspan=\"{Headings.Count - 1}\">{Html(value)}</td></tr>");
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{LabelText.Html(name)}</th><td colspan=\"{Headings.Count - 1}\">{LabelText.Html(value)}</td></tr>");
         return html.Append("</tbody></table>").ToString();
     }
 
     /// <summary>The table in plain text, columns parted by tabs.</summary>
     /// <returns>Plain text.</returns>
     public override string ToString() => string.Join('\n',
-        new[] { Headings }.Concat(Rows).Select(row => string.Join('\t', row.Select(Plain)))
-            .Concat(Notes.Select(note => $"{Plain(note.Name)}\t{Plain(note.Value)}")));
+        new[] { Headings }.Concat(Rows).Select(row => string.Join('\t', row.Select(LabelText.Plain)))
+            .Concat(Notes.Select(note => $"{LabelText.Plain(note.Name)}\t{LabelText.Plain(note.Value)}")));
 
     internal static NumbersTable Of(Figure figure)
     {
@@ -154,8 +154,4 @@ public sealed class NumbersTable
         while (decimals < 3 && all.Any(v => Math.Abs(v - Math.Round(v, decimals)) > 1e-9 * Math.Max(1, Math.Abs(v)))) decimals++;
         return Ticks.Pattern(decimals);
     }
-
-    private static string Html(string label) => Notation.ToHtml(Notation.Parse(label));
-
-    private static string Plain(string label) => Notation.ToPlain(Notation.Parse(label));
 }

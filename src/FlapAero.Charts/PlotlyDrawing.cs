@@ -19,7 +19,7 @@ internal static class PlotlyDrawing
     private const double DrawingHeight = 420;
     private const double FontSize = 16;
 
-    private static readonly JsonSerializerOptions Options = new()
+    private static readonly JsonSerializerOptions _options = new()
     {
         // Escapes < and > too, so that a label cannot end the script element it stands in.
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
@@ -32,7 +32,7 @@ internal static class PlotlyDrawing
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
         JsonNode json = JsonNode.Parse(GenericChart.toJson(chart))!;
-        return Canonical(json)!.ToJsonString(Options);
+        return Canonical(json)!.ToJsonString(_options);
     }
 
     private static GenericChart Line(Figure figure, Series line, SeriesStyle style)
@@ -53,7 +53,7 @@ internal static class PlotlyDrawing
         Trace trace = GenericChart.getTraces(chart).First();
         trace.SetProperty("marker", new { color = FigureLayout.Ink, size = 10, line = new { color = "#FFFFFF", width = 2 } });
         trace.SetProperty("cliponaxis", false);
-        trace.SetProperty("text", figure.Marks.Select(m => Html(m.Name)).ToArray());
+        trace.SetProperty("text", figure.Marks.Select(m => LabelText.Html(m.Name)).ToArray());
         trace.SetProperty("hovertemplate", Hover(figure, xs, ys, null));
         trace.RemoveProperty("line");
         yield return chart;
@@ -61,10 +61,10 @@ internal static class PlotlyDrawing
 
     /// <summary>Both values with their units, for example "angle of bank 30°".</summary>
     private static string Hover(Figure figure, IEnumerable<double> xs, IEnumerable<double> ys, string? name) =>
-        $"{Value(figure.X, "x", xs)}<br>{Value(figure.Y, "y", ys)}<extra>{(name is null ? "%{text}" : Html(name))}</extra>";
+        $"{Value(figure.X, "x", xs)}<br>{Value(figure.Y, "y", ys)}<extra>{(name is null ? "%{text}" : LabelText.Html(name))}</extra>";
 
     private static string Value(Axis axis, string variable, IEnumerable<double> values) =>
-        $"{Html(axis.Name)} {Html(axis.WithUnit($"%{{{variable}:,.{NumbersTable.DecimalsFor(values)}f}}"))}";
+        $"{LabelText.Html(axis.Name)} {LabelText.Html(axis.WithUnit($"%{{{variable}:,.{NumbersTable.DecimalsFor(values)}f}}"))}";
 
     private static Layout Layout(Figure figure, FigureLayout place)
     {
@@ -152,8 +152,6 @@ internal static class PlotlyDrawing
         config.SetProperty("doubleClick", false);
         return config;
     }
-
-    private static string Html(string label) => Notation.ToHtml(Notation.Parse(label));
 
     private static string Html(IEnumerable<IReadOnlyList<Notation.Run>> lines) => string.Join("<br>", lines.Select(Notation.ToHtml));
 
