@@ -32,7 +32,7 @@ public sealed partial class Figure
         html.Append(CultureInfo.InvariantCulture, $"<div class=\"plot-drawing\" role=\"img\" aria-label=\"{SecurityElement.Escape(PlainFinding)}\">");
         html.Append(ToSvg()).Append("</div>");
         html.Append("<script type=\"application/json\" class=\"plot-data\">").Append(ToPlotlyJson()).Append("</script>");
-        html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Title)}.</strong> {LabelText.Html(CaptionText)}</figcaption>");
+        html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Title)}{(Title[^1] is '.' or '?' or '!' ? "" : ".")}</strong> {LabelText.Html(CaptionText)}</figcaption>");
         html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>");
         html.Append(Numbers.ToHtml()).Append("</details></figure>");
         return html.ToString();

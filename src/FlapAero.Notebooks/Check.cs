@@ -33,7 +33,7 @@ public sealed class Mistake
     /// <param name="value">The value it leads to.</param>
     /// <param name="words">What went wrong, in a sentence; it must not give the answer away.</param>
     public Mistake(double value, string words)
-        : this(Scalar.FromAmount(value), words)
+        : this(FiniteNumber.Of(value, $"The mistake \"{words}\""), words)
     {
     }
 

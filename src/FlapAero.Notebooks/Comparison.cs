@@ -12,7 +12,6 @@ internal static class Comparison
         double predicted = guess.As(unit), result = actual.As(unit);
         string model = QuantityText.InOwnUnit(Quantity.From(result, unit));
         if (predicted == 0) return new Compared($"{what.Trim()}: no prediction written down. The model gives {model}.");
-        if (!double.IsFinite(predicted)) return new Compared($"{what.Trim()}: the prediction is not a finite number. The model gives {model}.");
 
         double off = predicted - result;
         string words = QuantityText.InOwnUnit(Quantity.From(predicted, unit));
@@ -21,6 +20,10 @@ internal static class Comparison
         string verdict = isZero ? "as good as exact" : $"{difference} too {(off > 0 ? "high" : "low")}{Share(off, result, unit)}";
         return new Compared($"{what.Trim()}: predicted {words}, the model gives {model}. The prediction is {verdict}.");
     }
+
+    /// <summary>Of a prediction that came out of a calculation without an answer.</summary>
+    internal static Compared OfNoNumber(string what, IQuantity actual) =>
+        new($"{what.Trim()}: the prediction is not a finite number. The model gives {QuantityText.InOwnUnit(actual)}.");
 
     private static string Difference(double off, Enum unit) => QuantityText.InOwnUnit(Quantity.From(Math.Abs(off), unit));
 
@@ -44,9 +47,7 @@ internal static class ProblemText
                 throw new ArgumentException($"The problem \"{title}\" has no {name}.", name);
         Enum unit = tolerance.Unit;
         double value = answer.As(unit), margin = tolerance.As(unit);
-        if (!double.IsFinite(value))
-            throw new ArgumentException($"The answer of the problem \"{title}\" is not a finite number: draw its numbers where the calculation has an answer.", nameof(answer));
-        if (!double.IsFinite(margin) || margin <= 0)
+        if (margin <= 0)
             throw new ArgumentException($"The tolerance of the problem \"{title}\" must be above zero: a value read or rounded is never exact.", nameof(tolerance));
         string pattern = Diagnosis.DecimalsOf(margin);
         string text = $"{QuantityText.Of(value, pattern)} ± {QuantityText.InOwnUnit(Quantity.From(margin, unit), pattern)}";

@@ -29,10 +29,12 @@ internal sealed class Diagnosis
         Refuse();
     }
 
+    /// <summary>Of an answer that came out of a calculation without one. A quantity cannot hold such a value, a number can.</summary>
+    internal static CheckResult OfNoNumber(string what) => new(CheckOutcome.Wrong,
+        $"{what.Trim()}: the answer is not a finite number: look for a division by zero or the root of a negative number.");
+
     internal CheckResult Verdict()
     {
-        if (!double.IsFinite(_value))
-            return Wrong("the answer is not a finite number: look for a division by zero or the root of a negative number");
         double own = _answer.As(_answer.Unit);
         if (own == 0)
             return new CheckResult(CheckOutcome.Open, $"{_what}: not answered yet.");
@@ -86,17 +88,12 @@ internal sealed class Diagnosis
 
     private void Refuse()
     {
-        if (!double.IsFinite(_expected)) throw Refusal("its expected value is not a finite number");
-        if (!double.IsFinite(_tolerance) || _tolerance <= 0) throw Refusal("its tolerance must be above zero");
+        if (_tolerance <= 0) throw Refusal("its tolerance must be above zero");
         if (IsNear(_expected, 0, _tolerance))
             throw Refusal("its expected value is zero within the tolerance, which cannot be told from an answer not given");
         foreach (Mistake mistake in _mistakes)
-        {
             if (mistake.Value.QuantityInfo.Name != _answer.QuantityInfo.Name)
                 throw Refusal($"the mistake \"{mistake.Words}\" is of another quantity ({mistake.Value.QuantityInfo.Name}, not {_answer.QuantityInfo.Name})");
-            if (!double.IsFinite(mistake.Value.As(_unit)))
-                throw Refusal($"the mistake \"{mistake.Words}\" has no finite value");
-        }
     }
 
     private ArgumentException Refusal(string why) => new($"The check \"{_what}\" is refused: {why}.");

@@ -92,8 +92,11 @@ public sealed class Lesson
     /// <param name="actual">The result.</param>
     /// <returns>By how much and which way the prediction was off.</returns>
     /// <exception cref="ArgumentException">The result is not finite.</exception>
-    public Compared Compare(string what, double guess, double actual) =>
-        Comparison.Of(what, Scalar.FromAmount(guess), Scalar.FromAmount(actual));
+    public Compared Compare(string what, double guess, double actual)
+    {
+        Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");
+        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result) : Comparison.OfNoNumber(what, result);
+    }
 
     /// <summary>Tests a student's answer and says in words what is wrong with it, never what would be right.</summary>
     /// <typeparam name="T">The kind of quantity.</typeparam>
@@ -115,8 +118,12 @@ public sealed class Lesson
     /// <param name="mistakes">The lesson's common errors, tried in order.</param>
     /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
-    public CheckResult Check(string what, double answer, double expected, double tolerance, params Mistake[] mistakes) =>
-        new Diagnosis(what, Scalar.FromAmount(answer), Scalar.FromAmount(expected), Scalar.FromAmount(tolerance), mistakes).Verdict();
+    public CheckResult Check(string what, double answer, double expected, double tolerance, params Mistake[] mistakes)
+    {
+        Scalar right = FiniteNumber.Of(expected, $"The expected value of the check \"{what}\"");
+        Scalar margin = FiniteNumber.Of(tolerance, $"The tolerance of the check \"{what}\"");
+        return double.IsFinite(answer) ? new Diagnosis(what, Scalar.FromAmount(answer), right, margin, mistakes).Verdict() : Diagnosis.OfNoNumber(what);
+    }
 
     /// <summary>The numbers of one of the lesson's problems, drawn from the lesson's seed.</summary>
     /// <param name="problem">Which problem, so that each has numbers of its own.</param>
@@ -146,5 +153,6 @@ public sealed class Lesson
     /// <returns>The problem.</returns>
     /// <exception cref="ArgumentException">The answer is not finite, the tolerance is not positive, or a text is missing.</exception>
     public Problem Problem(string title, Words question, Words hint, double answer, double tolerance, Words solution) =>
-        ProblemText.Of(title, question, hint, Scalar.FromAmount(answer), Scalar.FromAmount(tolerance), solution);
+        ProblemText.Of(title, question, hint, FiniteNumber.Of(answer, $"The answer of the problem \"{title}\""),
+            FiniteNumber.Of(tolerance, $"The tolerance of the problem \"{title}\""), solution);
 }
