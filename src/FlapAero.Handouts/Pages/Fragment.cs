@@ -83,18 +83,29 @@ internal sealed partial class Fragment
     {
         foreach (IElement formula in _root.QuerySelectorAll(".math").ToArray())
         {
-            bool display = formula is IHtmlDivElement;
+            // Markdig leaves $$…$$ on one line a span; alone in its paragraph it is meant to stand by itself.
+            bool display = formula is IHtmlDivElement || IsAlone(formula);
             string tex = formula.TextContent.Trim();
-            string open = display ? "\\[" : "\\(";
-            if (tex.StartsWith(open, StringComparison.Ordinal))
+            if (tex.StartsWith("\\[", StringComparison.Ordinal) || tex.StartsWith("\\(", StringComparison.Ordinal))
                 tex = tex[2..^2].Trim();
             formula.InnerHtml = mathematics.ToMathMl(tex, display, _where);
             if (formula.FirstElementChild is { } math)
                 math.SetAttribute("alttext", tex);
-            if (display)
-                MakeScrollable(formula, "formula");
+            if (!display)
+                continue;
+            IElement frame = formula;
+            if (formula is not IHtmlDivElement)
+            {
+                frame = Create("div", "math");
+                frame.InnerHtml = formula.InnerHtml;
+                formula.ParentElement!.Replace(frame);
+            }
+            MakeScrollable(frame, "formula");
         }
     }
+
+    private static bool IsAlone(IElement formula) =>
+        formula.ParentElement is IHtmlParagraphElement p && p.ChildNodes.All(n => n == formula || string.IsNullOrWhiteSpace(n.TextContent));
 
     private void ClaimIds(IdRegistry ids)
     {
