@@ -48,7 +48,7 @@
   // On paper nothing can be opened, so what is printed is opened for the printer and closed after.
   const opened = [];
   const openForPrint = () => {
-    for (const details of document.querySelectorAll("details.answer, details.hint, .instructor details")) {
+    for (const details of document.querySelectorAll("details.answer, details.hint, body.instructor details")) {
       if (details.open) continue;
       details.open = true;
       opened.push(details);

@@ -70,7 +70,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         {
             if (before is not null)
                 _main.Append("</div>\n");
-            _main.Append(CultureInfo.InvariantCulture, $"<div class=\"cell {CellRules.Name(cell.Role)}\">\n");
+            _main.Append(CultureInfo.InvariantCulture, $"<div class=\"cell {CssClass(cell.Role)}\">\n");
             Tag(cell.Role);
         }
         switch (cell.Role)
@@ -92,6 +92,15 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
                 break;
         }
     }
+
+    /// <summary>The role's name, but where the class would meet that of a page or of an output.</summary>
+    private static string CssClass(CellRole role) => role switch
+    {
+        CellRole.Answer => "reply",
+        CellRole.Instructor => "teaching",
+        CellRole.Problem => "exercise",
+        _ => CellRules.Name(role),
+    };
 
     private void Tag(CellRole role)
     {
