@@ -14,7 +14,10 @@
     figure.classList.add("is-drawn");
     const layout = fit(plot.layout || {}, live.clientWidth);
     const config = Object.assign({}, plot.config, { responsive: true, displayModeBar: false });
-    Promise.resolve(Plotly.newPlot(live, plot.data, layout, config)).catch(() => {
+    Promise.resolve(Plotly.newPlot(live, plot.data, layout, config)).then(() => {
+      // Larger text or an opened fold narrows a figure without the window changing.
+      new ResizeObserver(() => { if (live.offsetWidth > 0) Plotly.Plots.resize(live); }).observe(live);
+    }).catch(() => {
       live.remove();
       figure.classList.remove("is-drawn");
     });

@@ -15,7 +15,7 @@ internal sealed class Mathematics : IDisposable
     {
         _engine.Execute(Assets.Temml);
         _render = _engine.Evaluate(
-            "(function (tex, display) { return temml.renderToString(tex, { displayMode: display, throwOnError: true, trust: false }); })");
+            "(function (tex, display) { return temml.renderToString(tex, { displayMode: display, wrap: display ? 'none' : 'tex', throwOnError: true, trust: false }); })");
     }
 
     /// <summary>The MathML of a formula.</summary>
