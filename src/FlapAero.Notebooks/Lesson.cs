@@ -9,19 +9,27 @@ namespace FlapAero.Notebooks;
 /// <example><code>var lesson = Lesson.Begin();</code></example>
 public sealed class Lesson
 {
-    private Lesson(int seed) => Seed = seed;
+    private Lesson(int seed, Aeroplane aeroplane)
+    {
+        Seed = seed;
+        Aeroplane = aeroplane;
+    }
 
     /// <summary>The seed from which the lesson's problems draw their numbers.</summary>
     public int Seed { get; }
 
+    /// <summary>The aeroplane that the lesson is about.</summary>
+    public Aeroplane Aeroplane { get; }
+
     /// <summary>Begins a lesson: makes the kernel show figures, quantities and results; may be called any number of times.</summary>
     /// <param name="seed">The seed of the problems.</param>
+    /// <param name="aeroplane">The aeroplane; <see cref="DemoAeroplanes.TrainerH4"/> where none is given.</param>
     /// <returns>The lesson.</returns>
-    public static Lesson Begin(int seed = 1)
+    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null)
     {
         SharedFSharpCore.Use();
         Formatters.Register();
-        return new Lesson(seed);
+        return new Lesson(seed, aeroplane ?? DemoAeroplanes.TrainerH4);
     }
 
     /// <summary>Prose with values in it.</summary>
