@@ -86,7 +86,40 @@ public sealed partial class Figure
     /// <exception cref="ArgumentException">
     /// Unequal lengths, fewer than two points, a value that is not finite, a name that is taken, or more lines than styles.
     /// </exception>
-    public Figure Line(string name, IEnumerable<double> x, IEnumerable<double> y)
+    public Figure Line(string name, IEnumerable<double> x, IEnumerable<double> y) => Add(name, x, y, isBars: false);
+
+    /// <summary>Adds bars that stand on zero, for example counts of landings; one row of bars a figure.</summary>
+    /// <param name="name">Its name, which becomes the label at the bars.</param>
+    /// <param name="x">The bars' middles, evenly spaced and rising.</param>
+    /// <param name="y">As many heights.</param>
+    /// <returns>A new figure with the bars.</returns>
+    /// <exception cref="ArgumentException">As for a line; or bars unevenly spaced, or a second row of bars.</exception>
+    public Figure Bars(string name, IEnumerable<double> x, IEnumerable<double> y)
+    {
+        Figure figure = Add(name, x, y, isBars: true);
+        Series bars = figure.Lines[^1];
+        if (Lines.Any(line => line.IsBars)) throw Refusal($"\"{name}\" would be a second row of bars, which would hide the first. Make two figures");
+        for (int i = 1; i < bars.X.Count; i++)
+            if (bars.BarStep <= 0 || Math.Abs(bars.X[i] - bars.X[i - 1] - bars.BarStep) > 1e-6 * bars.BarStep)
+                throw Refusal($"the bars \"{name}\" are not evenly spaced at bar {i + 1} ({Raw(bars.X[i - 1])} to {Raw(bars.X[i])})");
+        return figure;
+    }
+
+    /// <summary>Adds bars: a function at evenly spaced values.</summary>
+    /// <param name="name">Its name, which becomes the label at the bars.</param>
+    /// <param name="x">The bars' middles, evenly spaced and rising.</param>
+    /// <param name="y">From a horizontal value to a height.</param>
+    /// <returns>A new figure with the bars.</returns>
+    /// <exception cref="ArgumentException">See <see cref="Bars(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    public Figure Bars(string name, IEnumerable<double> x, Func<double, double> y)
+    {
+        ArgumentNullException.ThrowIfNull(x);
+        ArgumentNullException.ThrowIfNull(y);
+        double[] values = [.. x];
+        return Bars(name, values, values.Select(y));
+    }
+
+    private Figure Add(string name, IEnumerable<double> x, IEnumerable<double> y, bool isBars)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         double[] xs = [.. x], ys = [.. y];
@@ -101,7 +134,7 @@ public sealed partial class Figure
             throw Refusal($"two lines are called \"{name}\"; each needs a name of its own to be told apart");
         if (Lines.Count == Palette.Styles.Count)
             throw Refusal($"\"{name}\" would be line {Lines.Count + 1}; more than {Palette.Styles.Count} cannot be told apart in print. Make two figures");
-        return With(lines: [.. Lines, new Series(name.Trim(), xs, ys)]);
+        return With(lines: [.. Lines, new Series(name.Trim(), xs, ys, isBars)]);
     }
 
     /// <summary>Adds a horizontal reference line.</summary>

@@ -35,6 +35,11 @@ internal sealed class FigureLayout
         (Width, Height, FontSize) = (width, height, fontSize);
         double[] xs = [.. figure.Lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X)];
         double[] ys = [.. figure.Lines.SelectMany(l => l.Y), .. figure.Levels.Select(l => l.Y), .. figure.Marks.Select(m => m.Y)];
+        foreach (Series bars in figure.Lines.Where(line => line.IsBars))
+        {
+            xs = [.. xs, bars.X[0] - bars.BarStep / 2, bars.X[^1] + bars.BarStep / 2];
+            ys = [.. ys, 0];
+        }
         (double lowX, double highX) = (Low(xs, figure.X), High(xs, figure.X));
         XTicks = Ticks.Within(lowX, highX, 6);
         YTicks = Ticks.Around(Low(ys, figure.Y), High(ys, figure.Y), 6);
@@ -80,6 +85,14 @@ internal sealed class FigureLayout
 
     internal IReadOnlyList<Point> ToPoints(Series line) => [.. line.X.Select((x, i) => new Point(ToX(x), ToY(line.Y[i])))];
 
+    /// <summary>The bars of a series as boxes, with a gap between them.</summary>
+    internal IEnumerable<Box> ToBars(Series series)
+    {
+        double width = 0.86 * series.BarStep * Plot.Width / (XTicks.To - XTicks.From), zero = ToY(0);
+        return series.X.Select((x, i) => (X: ToX(x), Y: ToY(series.Y[i])))
+            .Select(top => new Box(top.X - width / 2, Math.Min(top.Y, zero), width, Math.Abs(zero - top.Y)));
+    }
+
     /// <summary>The index of a line's end: its rightmost point.</summary>
     internal static int EndOf(Series line)
     {
@@ -90,7 +103,7 @@ internal sealed class FigureLayout
 
     /// <summary>Whether a line runs to the right edge, where its label stands in the margin.</summary>
     internal bool EndsAtEdge(Series line) =>
-        line.X[EndOf(line)] >= XTicks.To - (XTicks.To - XTicks.From) * 0.02;
+        !line.IsBars && line.X[EndOf(line)] >= XTicks.To - (XTicks.To - XTicks.From) * 0.02;
 
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> MarginLines(string name) =>
         TextSize.Wrap(Notation.Parse(name), MarginLabelWidth, FontSize);

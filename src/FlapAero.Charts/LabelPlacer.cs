@@ -14,7 +14,12 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     private const double Gap = 6;
 
     private readonly List<PlacedLabel> _placed = [];
-    private readonly List<IReadOnlyList<Point>> _curves = [.. figure.Lines.Select(layout.ToPoints)];
+    private readonly List<IReadOnlyList<Point>> _curves =
+    [
+        .. figure.Lines.Where(line => !line.IsBars).Select(layout.ToPoints),
+        .. figure.Lines.Where(line => line.IsBars).SelectMany(layout.ToBars).Select(Outline),
+    ];
+
     private readonly List<Point> _points = [.. figure.Marks.Select(m => new Point(layout.ToX(m.X), layout.ToY(m.Y)))];
 
     private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
@@ -83,12 +88,20 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
             Math.Max(2, Math.Min(top, layout.Plot.Bottom + layout.LineHeight / 2 - height));
     }
 
+    /// <summary>A bar as a line round it and up its middle, which a label must not cross.</summary>
+    private static IReadOnlyList<Point> Outline(Box bar)
+    {
+        double middle = bar.Left + bar.Width / 2;
+        return [new(bar.Left, bar.Bottom), new(bar.Left, bar.Top), new(middle, bar.Top), new(middle, bar.Bottom), new(middle, bar.Top), new(bar.Right, bar.Top), new(bar.Right, bar.Bottom)];
+    }
+
     private IReadOnlyList<Point> AlongLevel(Level level) =>
         [.. ((double[])[0, 1, 0.5, 0.25, 0.75]).Select(part => new Point(layout.Plot.Left + 3 + part * (layout.Plot.Width - 6), layout.ToY(level.Y)))];
 
     private IReadOnlyList<Point> AlongSeries(Series line)
     {
         IReadOnlyList<Point> points = layout.ToPoints(line);
+        if (line.IsBars) return [.. points.OrderBy(point => point.Y)];
         int end = FigureLayout.EndOf(line);
         return [points[end], .. ((double[])[0.85, 0.7, 0.5, 0.3, 0.15, 0]).Select(part => points[(int)(part * (points.Count - 1))])];
     }

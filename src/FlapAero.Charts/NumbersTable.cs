@@ -47,13 +47,14 @@ public sealed class NumbersTable
     internal static NumbersTable Of(Figure figure)
     {
         (IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows) =
-            HaveSameX(figure) ? AtSamples(figure)
+            figure.Lines.FirstOrDefault(line => line.IsBars) is { } bars && figure.Lines.All(IsRising) ? AtValues(figure, bars.X)
+            : HaveSameX(figure) ? AtSamples(figure)
             : figure.Lines.All(IsRising) ? AtRoundValues(figure)
             : LineByLine(figure);
         string[] yPatterns = [.. figure.Lines.Select(line => PatternFor(line.Y))];
         int y = yPatterns.Max(p => p.Length);
         string yPattern = yPatterns.First(p => p.Length == y);
-        string xPattern = PatternFor([.. figure.Lines[0].X]);
+        string xPattern = PatternFor([.. figure.Lines[0].X, .. figure.Marks.Select(mark => mark.X)]);
         return new NumbersTable(headings, rows,
         [
             .. figure.Levels.Select(level => (level.Name, figure.Y.WithUnit(QuantityText.Of(level.Y, yPattern)))),
@@ -66,6 +67,7 @@ public sealed class NumbersTable
     {
         double[] all = [.. values];
         double range = all.Max() - all.Min();
+        if (all.All(value => value == Math.Round(value)) && range < 1000) return 0;
         if (range == 0) range = Math.Abs(all[0]);
         return range == 0 ? 0 : Math.Clamp(2 - (int)Math.Floor(Math.Log10(range)), 0, 6);
     }
@@ -91,7 +93,11 @@ public sealed class NumbersTable
     private static (IReadOnlyList<string>, IReadOnlyList<IReadOnlyList<string>>) AtRoundValues(Figure figure)
     {
         double low = figure.Lines.Min(line => line.X[0]), high = figure.Lines.Max(line => line.X[^1]);
-        IReadOnlyList<double> xs = Ticks.Multiples(Ticks.Step(high - low, MostRows - 1), low, high);
+        return AtValues(figure, Ticks.Multiples(Ticks.Step(high - low, MostRows - 1), low, high));
+    }
+
+    private static (IReadOnlyList<string>, IReadOnlyList<IReadOnlyList<string>>) AtValues(Figure figure, IReadOnlyList<double> xs)
+    {
         string xPattern = ExactPattern(xs);
         string[] patterns = [.. figure.Lines.Select(line => PatternFor(line.Y))];
         return (HeadingsOf(figure), [.. xs.Select(x => (IReadOnlyList<string>)

@@ -28,7 +28,8 @@ internal static class PlotlyDrawing
     internal static string Json(Figure figure)
     {
         var layout = new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, 2, 4);
-        GenericChart chart = CSharpChart.Combine([.. figure.Lines.Select((line, i) => Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
+        GenericChart chart = CSharpChart.Combine(
+            [.. figure.Lines.Select((line, i) => line.IsBars ? Bars(figure, line, Palette.Styles[i]) : Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
         JsonNode json = JsonNode.Parse(GenericChart.toJson(chart))!;
@@ -42,6 +43,16 @@ internal static class PlotlyDrawing
         trace.SetProperty("line", new { color = style.Line, width = 3, dash = style.Dash.Length == 0 ? "solid" : style.Dash.Replace(",", "px,", StringComparison.Ordinal) + "px" });
         trace.SetProperty("hovertemplate", Hover(figure, line.X, line.Y, line.Name));
         trace.RemoveProperty("marker");
+        return chart;
+    }
+
+    private static GenericChart Bars(Figure figure, Series bars, SeriesStyle style)
+    {
+        GenericChart chart = CSharpChart.Column<double, double, string>(bars.Y, new Plotly.NET.CSharp.Optional<IEnumerable<double>>(bars.X, true), Name: bars.Name, UseDefaults: false);
+        Trace trace = GenericChart.getTraces(chart).First();
+        trace.SetProperty("marker", new { color = style.Line, opacity = 0.55, line = new { color = style.Line, width = 1 } });
+        trace.SetProperty("width", 0.86 * bars.BarStep);
+        trace.SetProperty("hovertemplate", Hover(figure, bars.X, bars.Y, bars.Name));
         return chart;
     }
 
@@ -84,7 +95,13 @@ internal static class PlotlyDrawing
         layout.SetProperty("yaxis", AxisOf(place.YTicks, false));
         layout.SetProperty("shapes", figure.Levels.Select(level => new
         {
-            type = "line", xref = "paper", x0 = 0, x1 = 1, y0 = level.Y, y1 = level.Y, layer = "below",
+            type = "line",
+            xref = "paper",
+            x0 = 0,
+            x1 = 1,
+            y0 = level.Y,
+            y1 = level.Y,
+            layer = "below",
             line = new { color = FigureLayout.Grey, width = 1.5, dash = "4px,4px" },
         }).ToArray());
         layout.SetProperty("annotations", (object[])[.. Titles(place), .. place.Labels.Select(label => Annotation(label, place))]);
@@ -94,24 +111,50 @@ internal static class PlotlyDrawing
     private static object AxisOf(Ticks ticks, bool isHorizontal) => new
     {
         range = new[] { ticks.From, ticks.To },
-        tickmode = "array", tickvals = ticks.Values, ticktext = ticks.Labels,
-        ticks = "outside", ticklen = 5, tickcolor = isHorizontal ? FigureLayout.Grey : "#FFFFFF", tickangle = 0,
-        showline = isHorizontal, linecolor = FigureLayout.Grey, linewidth = 1,
-        showgrid = true, gridcolor = FigureLayout.Grid, zeroline = false, fixedrange = true,
+        tickmode = "array",
+        tickvals = ticks.Values,
+        ticktext = ticks.Labels,
+        ticks = "outside",
+        ticklen = 5,
+        tickcolor = isHorizontal ? FigureLayout.Grey : "#FFFFFF",
+        tickangle = 0,
+        showline = isHorizontal,
+        linecolor = FigureLayout.Grey,
+        linewidth = 1,
+        showgrid = true,
+        gridcolor = FigureLayout.Grid,
+        zeroline = false,
+        fixedrange = true,
     };
 
     private static IEnumerable<object> Titles(FigureLayout place)
     {
         yield return new
         {
-            text = Html(place.YTitle), align = "left", showarrow = false,
-            xref = "paper", x = 0, xanchor = "left", xshift = Math.Round(4 - place.Plot.Left),
-            yref = "paper", y = 1, yanchor = "bottom", yshift = 10,
+            text = Html(place.YTitle),
+            align = "left",
+            showarrow = false,
+            xref = "paper",
+            x = 0,
+            xanchor = "left",
+            xshift = Math.Round(4 - place.Plot.Left),
+            yref = "paper",
+            y = 1,
+            yanchor = "bottom",
+            yshift = 10,
         };
         yield return new
         {
-            text = Html(place.XTitle), align = "center", showarrow = false,
-            xref = "paper", x = 0.5, xanchor = "center", yref = "paper", y = 0, yanchor = "top", yshift = -Math.Round(place.LineHeight + 8),
+            text = Html(place.XTitle),
+            align = "center",
+            showarrow = false,
+            xref = "paper",
+            x = 0.5,
+            xanchor = "center",
+            yref = "paper",
+            y = 0,
+            yanchor = "top",
+            yshift = -Math.Round(place.LineHeight + 8),
         };
     }
 
@@ -125,18 +168,37 @@ internal static class PlotlyDrawing
         if (label.Leader != Leader.None)
             return new
             {
-                text = Html(label.Lines), font, align = label.Leader == Leader.ToLeft ? "left" : "center", x, y,
-                ax = Math.Round(label.LeaderEnd.X - label.Anchor.X), ay = Math.Round(label.LeaderEnd.Y - label.Anchor.Y),
+                text = Html(label.Lines),
+                font,
+                align = label.Leader == Leader.ToLeft ? "left" : "center",
+                x,
+                y,
+                ax = Math.Round(label.LeaderEnd.X - label.Anchor.X),
+                ay = Math.Round(label.LeaderEnd.Y - label.Anchor.Y),
                 xanchor = label.Leader == Leader.ToLeft ? "left" : "center",
                 yanchor = label.Leader switch { Leader.ToTop => "top", Leader.ToBottom => "bottom", _ => "middle" },
-                showarrow = true, arrowhead = 0, arrowwidth = 1, arrowcolor = label.Color, borderpad = 0,
+                showarrow = true,
+                arrowhead = 0,
+                arrowwidth = 1,
+                arrowcolor = label.Color,
+                borderpad = 0,
             };
         double before = label.Anchor.X - label.Box.Left, share = before / label.Box.Width;
         (string side, double dx) = share < 0.25 ? ("left", -before) : share > 0.75 ? ("right", label.Box.Right - label.Anchor.X) : ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X);
         return new
         {
-            text = Html(label.Lines), font, align = side, x, y, xanchor = side, yanchor = "middle",
-            xshift = Math.Round(dx), yshift = Math.Round(-dy), showarrow = false, borderpad = 0, bgcolor = "rgba(255,255,255,0.7)",
+            text = Html(label.Lines),
+            font,
+            align = side,
+            x,
+            y,
+            xanchor = side,
+            yanchor = "middle",
+            xshift = Math.Round(dx),
+            yshift = Math.Round(-dy),
+            showarrow = false,
+            borderpad = 0,
+            bgcolor = "rgba(255,255,255,0.7)",
         };
     }
 

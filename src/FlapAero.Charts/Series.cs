@@ -1,10 +1,11 @@
 namespace FlapAero.Charts;
 
-/// <summary>A line of a figure: its name and its points in the axes' units. Immutable.</summary>
+/// <summary>A line or a row of bars of a figure: its name and its points in the axes' units. Immutable.</summary>
 public sealed class Series
 {
-    internal Series(string name, IReadOnlyList<double> x, IReadOnlyList<double> y)
+    internal Series(string name, IReadOnlyList<double> x, IReadOnlyList<double> y, bool isBars = false)
     {
+        IsBars = isBars;
         Name = name;
         X = x;
         Y = y;
@@ -12,6 +13,12 @@ public sealed class Series
 
     /// <summary>The name, which is the label at the line.</summary>
     public string Name { get; }
+
+    /// <summary>Whether it is drawn as bars that stand on zero rather than as a line.</summary>
+    public bool IsBars { get; }
+
+    /// <summary>The distance between bars.</summary>
+    internal double BarStep => X[1] - X[0];
 
     /// <summary>The values along the horizontal axis.</summary>
     public IReadOnlyList<double> X { get; }

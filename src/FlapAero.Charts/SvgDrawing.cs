@@ -23,7 +23,10 @@ internal static class SvgDrawing
         AppendAxes(svg, layout);
         foreach (Level level in figure.Levels)
             svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{FigureLayout.Grey}\" stroke-dasharray=\"4,4\" d=\"M{N(layout.Plot.Left)} {N(layout.ToY(level.Y))}H{N(layout.Plot.Right)}\"/>");
-        for (int i = 0; i < figure.Lines.Count; i++) AppendLine(svg, layout.ToPoints(figure.Lines[i]), Palette.Styles[i]);
+        for (int i = 0; i < figure.Lines.Count; i++)
+            if (figure.Lines[i].IsBars) AppendBars(svg, layout.ToBars(figure.Lines[i]), Palette.Styles[i]);
+        for (int i = 0; i < figure.Lines.Count; i++)
+            if (!figure.Lines[i].IsBars) AppendLine(svg, layout.ToPoints(figure.Lines[i]), Palette.Styles[i]);
         foreach (Mark mark in figure.Marks)
             svg.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(layout.ToX(mark.X))}\" cy=\"{N(layout.ToY(mark.Y))}\" r=\"4.5\" stroke=\"#FFFFFF\" stroke-width=\"1.5\"/>");
         foreach (PlacedLabel label in layout.Labels) AppendLabel(svg, label, layout);
@@ -58,6 +61,12 @@ internal static class SvgDrawing
         string path = string.Join(' ', Simplified.Line(points, 0.12).Select(p => $"{N(p.X)},{N(p.Y)}"));
         string dash = style.Dash.Length == 0 ? "" : $" stroke-dasharray=\"{style.Dash}\"";
         svg.Append(CultureInfo.InvariantCulture, $"<polyline fill=\"none\" stroke=\"{style.Line}\" stroke-width=\"2.5\"{dash} points=\"{path}\"/>");
+    }
+
+    private static void AppendBars(StringBuilder svg, IEnumerable<Box> bars, SeriesStyle style)
+    {
+        string path = string.Concat(bars.Select(b => $"M{N(b.Left)} {N(b.Bottom)}V{N(b.Top)}H{N(b.Right)}V{N(b.Bottom)}Z"));
+        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"bars\" fill=\"{style.Line}\" fill-opacity=\"0.55\" stroke=\"{style.Line}\" d=\"{path}\"/>");
     }
 
     private static void AppendLabel(StringBuilder svg, PlacedLabel label, FigureLayout layout)

@@ -50,6 +50,23 @@ public class DrawingTests
     public void ToSvg_ManyPoints_StaysSmall() => Assert.InRange(Examples.Turn.ToSvg().Length, 1500, 4500);
 
     [Fact]
+    public void Bars_InBothDrawings_StandOnZero()
+    {
+        Figure figure = Examples.Empty.Bars("landings", [100, 200, 300], [3.0, 8, 5]).Caption("c").Finding("f");
+        XElement bars = XElement.Parse(figure.ToSvg()).Elements(_svg + "path").Single(p => p.Attribute("class")?.Value == "bars");
+        double[][] corners = [.. bars.Attribute("d")!.Value.Split('Z', StringSplitOptions.RemoveEmptyEntries).Select(bar => Numbers(Regex.Replace(bar, "[MVHL]", " ").Trim()))];
+        double[] heights = [.. corners.Select(c => c[1] - c[2])];
+        Assert.Equal(3, heights.Length);
+        Assert.Equal(8.0 / 3, heights[1] / heights[0], 0.02);
+        using JsonDocument json = JsonDocument.Parse(figure.ToPlotlyJson());
+        JsonElement trace = json.RootElement.GetProperty("data")[0];
+        Assert.Equal("bar", trace.GetProperty("type").GetString());
+        Assert.Equal([100, 200, 300], Values(trace, "x"));
+        Assert.Equal([3, 8, 5], Values(trace, "y"));
+        Assert.Equal(0, json.RootElement.GetProperty("layout").GetProperty("yaxis").GetProperty("range")[0].GetDouble());
+    }
+
+    [Fact]
     public void ToPlotlyJson_Data_AreTheFiguresData()
     {
         Figure figure = Examples.Turn;

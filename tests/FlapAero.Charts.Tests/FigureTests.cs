@@ -51,6 +51,14 @@ public class FigureTests
         Assert.Throws<ArgumentException>(() => figure.Line("one more", [1, 2], [1.0, 2.0]));
     }
 
+    [Fact]
+    public void Bars_UnevenOrTwice_AreRefused()
+    {
+        Assert.Contains("bar 3", Assert.Throws<ArgumentException>(() => Examples.Empty.Bars("b", [1, 2, 4], [1.0, 2, 3])).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => Examples.Empty.Bars("b", [2, 1], [1.0, 2]));
+        Assert.Throws<ArgumentException>(() => Examples.Empty.Bars("b", [1, 2], [1.0, 2]).Bars("c", [1, 2], [1.0, 2]));
+    }
+
     public static TheoryData<string, Figure> Incomplete => new()
     {
         { "line", Examples.Empty.Caption("Caption.").Finding("Finding.") },

@@ -10,7 +10,7 @@ public class NumbersTableTests
         Assert.Equal(["0", "10", "20", "30", "40", "50", "60"], numbers.Rows.Select(r => r[0]));
         Assert.Equal(["60", "75.4", "65.2"], numbers.Rows[^1]);
         Assert.Equal(("reference speed", "69.3\u00A0kt CAS"), numbers.Notes[0]);
-        Assert.Equal(("base to final", "30.0°, 57.3\u00A0kt CAS"), numbers.Notes[1]);
+        Assert.Equal(("base to final", "30°, 57.3\u00A0kt CAS"), numbers.Notes[1]);
     }
 
     [Fact]
@@ -41,6 +41,16 @@ public class NumbersTableTests
         Assert.Equal(6, numbers.Rows.Count);
         Assert.Equal("loop", numbers.Rows[0][0]);
         Assert.Equal("other", numbers.Rows[^1][0]);
+    }
+
+    [Fact]
+    public void Numbers_Bars_HaveARowEach()
+    {
+        NumbersTable numbers = Complete(Examples.Empty
+            .Bars("landings", Samples.Between(0, 1100, 100), x => 12 - x / 100)
+            .Line("expected", [0, 2000], x => x / 100)).Numbers;
+        Assert.Equal(12, numbers.Rows.Count);
+        Assert.Equal(["1\u202F100", "1", "11"], numbers.Rows[^1]);
     }
 
     [Theory]

@@ -39,7 +39,6 @@ public class KernelTests
         string[] files = Directory.GetFiles(folder, "*.dll");
         Assert.Contains("FlapAero.Notebooks.dll", files.Select(Path.GetFileName));
         string runtime = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
-        // What the kernel's formatting refers to but never loads outside a web server.
         string[] missing = [.. files.SelectMany(References).Distinct()
             .Where(name => !File.Exists(Path.Combine(folder, name + ".dll")) && !File.Exists(Path.Combine(runtime, name + ".dll")))];
         Assert.Empty(missing);
