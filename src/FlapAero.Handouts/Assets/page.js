@@ -23,20 +23,23 @@
     });
   };
 
-  // A projector needs larger letters than a phone; the margins that hold them grow alike.
+  // A projector needs larger letters than a phone; what makes room for them grows alike.
   const fit = (given, width) => {
     const layout = Object.assign({}, given, { autosize: true });
     delete layout.width;
     delete layout.height;
-    const font = Object.assign({ size: 14 }, given.font);
-    const size = Math.max(font.size, width >= 800 ? 18 : 14);
-    const grown = size / font.size;
-    layout.font = Object.assign(font, { size });
-    if (given.margin) {
-      layout.margin = Object.assign({}, given.margin);
-      for (const side of ["l", "r", "t", "b"])
-        if (typeof layout.margin[side] === "number") layout.margin[side] = Math.round(layout.margin[side] * grown);
-    }
+    const size = (given.font && given.font.size) || 14;
+    const grown = Math.max(size, width >= 800 ? 18 : 14) / size;
+    const grow = (part, names) => {
+      const copy = Object.assign({}, part);
+      for (const name of names) if (typeof copy[name] === "number") copy[name] *= grown;
+      return copy;
+    };
+    layout.font = grow(Object.assign({ size }, given.font), ["size"]);
+    if (given.margin) layout.margin = grow(given.margin, ["l", "r", "t", "b"]);
+    if (given.annotations)
+      layout.annotations = given.annotations.map((a) =>
+        Object.assign(grow(a, ["xshift", "yshift", "ax", "ay"]), a.font ? { font: grow(a.font, ["size"]) } : {}));
     return layout;
   };
 

@@ -71,7 +71,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             if (before is not null)
                 _main.Append("</div>\n");
             _main.Append(CultureInfo.InvariantCulture, $"<div class=\"cell {CssClass(cell.Role)}\">\n");
-            Tag(cell.Role);
+            Tag(cell);
         }
         switch (cell.Role)
         {
@@ -102,9 +102,9 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         _ => CellRules.Name(role),
     };
 
-    private void Tag(CellRole role)
+    private void Tag(LessonCell cell)
     {
-        string? words = role switch
+        string? words = cell.Role switch
         {
             CellRole.Predict or CellRole.Commit => "Predict before you compute",
             CellRole.Answer => "Your answer",
@@ -112,7 +112,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             CellRole.Instructor => "For the instructor",
             _ => null,
         };
-        if (words is not null)
+        if (words is not null && words != cell.Title)
             _main.Append(CultureInfo.InvariantCulture, $"<p class=\"tag\">{words}</p>\n");
     }
 
