@@ -11,7 +11,7 @@ internal static class Comparison
         Enum unit = guess.Unit;
         double predicted = guess.As(unit), result = actual.As(unit);
         string model = QuantityText.InOwnUnit(Quantity.From(result, unit));
-        if (predicted == 0) return new Compared($"{what.Trim()}: no prediction written down. The model gives {model}.");
+        if (predicted == 0) return new Compared($"{what.Trim()}: the model gives {model}.");
 
         double off = predicted - result;
         string words = QuantityText.InOwnUnit(Quantity.From(predicted, unit));

@@ -86,7 +86,7 @@ public class LessonTests
 
     public static TheoryData<Speed, string> Guesses => new()
     {
-        { Speed.FromKnots(0), "R: no prediction written down. The model gives 69.3_kt." },
+        { Speed.FromKnots(0), "R: the model gives 69.3_kt." },
         { Speed.FromKnots(75), "R: predicted 75.0_kt, the model gives 69.3_kt. The prediction is 5.7_kt too high (8.2_%)." },
         { Speed.FromKnots(50), "R: predicted 50.0_kt, the model gives 69.3_kt. The prediction is 19.3_kt too low (28_%)." },
         { Speed.FromKilometersPerHour(120), "R: predicted 120_km/h, the model gives 128_km/h. The prediction is 8_km/h too low (6.5_%)." },
