@@ -12,7 +12,7 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
 {
     /// <summary>A scalar replaced by another, which nothing else in the file looks like.</summary>
     public static BadFile Value(string place, string json, string says, string? reported = null) =>
-        new(root => root.Set(place, json), reported ?? place, json, says);
+        new(root => root.Set(place, json), reported ?? place, Line(place, json), says);
 
     /// <summary>Faults of form, which the schema refuses too.</summary>
     public static IReadOnlyDictionary<string, BadFile> OfForm { get; } = new Dictionary<string, BadFile>
@@ -57,7 +57,7 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
         ["negative speed"] = Value("flapSettings[0].airspeedCalibration.rows[0].indicated", "-25", "-25 is negative; an airspeed is zero or more"),
         ["speed for a length"] = Value("wing.span.unit", "\"mph\"", "\"mph\" is no unit of a length; use m, cm, ft or in"),
         ["length for a coefficient"] = Value("zeroLiftDragCoefficient.unit", "\"ft\"", "\"ft\" is no unit of a coefficient; use \"1\""),
-        ["number for a unit"] = Value("zeroLiftDragCoefficient.unit", "11", "the number 11 stands here; a unit in double quotes is wanted: \"1\""),
+        ["number for a unit"] = Value("zeroLiftDragCoefficient.unit", "1091", "the number 1091 stands here; a unit in double quotes is wanted: \"1\""),
         ["unit in capitals"] = Value("flapSettings[0].maximumSpeed.unit", "\"KT\"", "\"KT\" is no unit of a speed; use kt, m/s, km/h or mph"),
         ["mass for a calibration"] = Value("flapSettings[0].airspeedCalibration.unit", "\"lb\"", "\"lb\" is no unit of a speed"),
         ["slope without length"] = Value("wing.liftCurveSlope.unit", "\"rad\"", "\"rad\" is no unit of a lift-curve slope; use 1/rad or 1/deg"),
@@ -81,15 +81,15 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
         ["aspect ratio"] = Value(
             "wing.span.value", "24.5", "with an area of 16.6 m2, aspect ratio b²/S 36.16 is refused; allowed is 3 to 25", "wing.span"),
         ["zero-lift drag"] = Value("zeroLiftDragCoefficient.value", "0.001", "zero-lift drag coefficient 0.001 is refused; allowed is 0.005 to 0.4"),
-        ["maximum mass"] = Value("masses.maximum.value", "6001", "maximum mass 6001 kg is refused; allowed is 200 kg to 5700 kg"),
-        ["minimum mass"] = Value("masses.minimum.value", "99", "minimum mass 99 kg is refused; allowed is 100 kg to 5700 kg"),
+        ["maximum mass"] = Value("masses.maximum.value", "150.5", "maximum mass 150.5 kg is refused; allowed is 200 kg to 5"),
+        ["minimum mass"] = Value("masses.minimum.value", "99", "minimum mass 99 kg is refused; allowed is 100 kg to 5"),
         ["masses the wrong way round"] = Value("masses.maximum.value", "650", "650 kg is not more than the minimum, 700 kg", "masses.maximum"),
         ["masses alike"] = Value("masses.minimum.value", "1.09e3", "1090 kg is not more than the minimum, 1.09e3 kg", "masses.maximum") with { Above = -5 },
         ["too large a number"] = Value("wing.span.value", "1e999", "1e999 is too large to compute with; a number is wanted"),
         ["huge number"] = Value("wing.span.value", "1e300", "span 1e+300 m is refused"),
         ["deflection"] = Value("flapSettings[3].deflection.value", "61.5", "flap deflection 61.5 ° is refused; allowed is 0 ° to 60 °"),
         ["zero-lift angle"] = Value("flapSettings[3].zeroLiftAngle.value", "-26", "zero-lift angle -26 ° is refused"),
-        ["maximum lift"] = Value("flapSettings[3].maximumLiftCoefficient.value", "4.5", "maximum lift coefficient 4.5 is refused; allowed is 0.5 to 4"),
+        ["maximum lift"] = Value("flapSettings[3].maximumLiftCoefficient.value", "4.55", "maximum lift coefficient 4.55 is refused; allowed is 0.5 to 4"),
         ["rounding"] = Value("flapSettings[3].stallRounding.value", "10.5", "stall rounding 10.5 ° is refused; allowed is 0.5 ° to 10 °"),
         ["Oswald"] = Value("flapSettings[3].oswaldFactor.value", "1.05", "Oswald factor 1.05 is refused; allowed is 0.3 to 1"),
         ["first setting extended"] = Value(
@@ -97,7 +97,7 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
         ["first setting with drag"] = Value(
             "flapSettings[0].zeroLiftDragIncrement.value", "0.0091", "0.0091 is not 0; flaps up add no drag", "flapSettings[0].zeroLiftDragIncrement"),
         ["deflection falls"] = Value(
-            "flapSettings[2].deflection.value", "9", "9 deg does not extend further than 10 deg of \"10°\"", "flapSettings[2].deflection"),
+            "flapSettings[2].deflection.value", "9.5", "9.5 deg does not extend further than 10 deg of \"10°\"", "flapSettings[2].deflection"),
         ["deflection stays"] = Value(
             "flapSettings[2].deflection.value", "10.0", "10.0 deg does not extend further than 10 deg of \"10°\"", "flapSettings[2].deflection"),
         ["lift falls"] = Value(
@@ -147,4 +147,10 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
             },
             "flapSettings[0].stallRounding", "9.99", "with C_Lmax 0.5 and a slope of 6.2 1/rad, stall rounding 9.99 ° is refused; allowed is less than 2 C_Lmax/a"),
     };
+
+    private static string Line(string place, string json)
+    {
+        string last = place.Split('.')[^1];
+        return last.EndsWith(']') ? json : $"\"{last}\": {json}";
+    }
 }

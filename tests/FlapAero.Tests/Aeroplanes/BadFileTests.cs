@@ -45,7 +45,7 @@ public sealed class BadFileTests
         Assert.Equal(
             [
                 "wing.span.value", "wing.area.value", "masses.maximum.origin", "flapSettings[1].deflection.unit",
-                "flapSettings[2].maximumLiftCoefficient", "flapSettings[3].oswald", "flapSettings[3].oswaldFactor",
+                "flapSettings[2].maximumLiftCoefficient", "flapSettings[3].oswaldFactor", "flapSettings[3].oswald",
             ],
             refused.Faults.Select(fault => fault.Place));
         string[] lines = refused.Message.Split('\n');
