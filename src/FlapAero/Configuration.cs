@@ -55,11 +55,8 @@ public sealed partial class Configuration
     /// <returns>The airspeed at the stall.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range.</exception>
     /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel).Calibrated.Knots // 53.3</code></example>
-    public Airspeed StallSpeed(Air air, double loadFactor = 1)
-    {
-        Require.Between(loadFactor, 0.01, 6, "load factor", "Without load there is no stall; past 6 there is no light aeroplane.");
-        return new Airspeed(StallLaws.Speed(_weight, loadFactor, air.SiDensity, _area, MaximumLift), air);
-    }
+    public Airspeed StallSpeed(Air air, double loadFactor = 1) =>
+        new(StallLaws.Speed(_weight, InRange(loadFactor), air.SiDensity, _area, MaximumLift), air);
 
     /// <summary>Stalling speed in a steady level turn.</summary>
     /// <remarks>Formula: as <see cref="StallSpeed(Air, double)"/> with n = 1/cos φ. Range: n to 6. Source: [phak].</remarks>
@@ -101,6 +98,16 @@ public sealed partial class Configuration
         return StallLaws.Margin(airspeed.SiTrue, loss, StallSpeed(airspeed.Air, loadFactor).SiTrue);
     }
 
+    /// <summary>Lift coefficient that a speed and load factor call for, whether or not the wing has it.</summary>
+    /// <remarks>Formula: C_L = nW/(q S). Range: n above zero, to 6; compare with C_Lmax. Source: [anderson-itf].</remarks>
+    /// <param name="airspeed">The airspeed.</param>
+    /// <param name="loadFactor">n; 1 where none is given.</param>
+    /// <returns>C_L.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range.</exception>
+    /// <example><code>flapsUp.RequiredLiftCoefficient(flapsUp.StallSpeed(Air.StandardSeaLevel)) // 1.40</code></example>
+    public double RequiredLiftCoefficient(Airspeed airspeed, double loadFactor = 1) =>
+        GlideLaws.LiftCoefficient(airspeed.SiDynamicPressure, _area, InRange(loadFactor) * _weight, pathAngle: 0);
+
     /// <summary>The bank at which a level turn at this speed stalls.</summary>
     /// <remarks>Formula: cos φ = (V_S/V)². Range: from V_S. Source: [phak].</remarks>
     /// <param name="airspeed">The airspeed.</param>
@@ -129,6 +136,9 @@ public sealed partial class Configuration
     /// <example><code>flapsUp.AtIndicated(Speed.FromKnots(50), Air.StandardSeaLevel).Calibrated.Knots // 55.0</code></example>
     public Airspeed AtIndicated(Speed indicated, Air air) =>
         Airspeed.FromCalibrated(Flaps.Calibration.Calibrated(indicated), air);
+
+    private static double InRange(double loadFactor) => Require.Between(
+        loadFactor, 0.01, 6, "load factor", "Without load there is no stall; past 6 there is no light aeroplane.");
 
     /// <summary>Flap setting, mass and aeroplane.</summary>
     public override string ToString() =>
