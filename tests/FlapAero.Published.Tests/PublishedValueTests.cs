@@ -51,7 +51,7 @@ public sealed class PublishedValueTests
         PublishedRow row = PublishedRows.Get(id);
         Assert.NotEmpty(row.Quantity);
         Assert.NotEmpty(row.Value);
-        Assert.NotEmpty(row.Unit);
+        Assert.True(row.Unit.Length > 0 || Evaluations.Context.ContainsKey(id), $"{row}: a value without a unit.");
         Assert.NotEmpty(row.Source);
         Assert.Contains(row.Standing, Standings);
         bool unusual = row.Tolerance.Length > 0 || row.Model.Length > 0;
