@@ -135,13 +135,25 @@ internal ref struct JsonTreeReader
         _faults.AddSyntax(line + 1, column, _place, $"here the text stops being JSON: {Reason(problem.Message)}", Syntax);
     }
 
-    /// <summary>The library's reason without its own way of saying where, and without advice to programmers.</summary>
+    /// <summary>
+    /// The library's reason without its own way of saying where, without advice to programmers, and without the rest of
+    /// the file, which it quotes after a misspelt literal.
+    /// </summary>
     private static string Reason(string message)
     {
+        const string literal = "' is an invalid JSON literal";
+        int quoted = message.LastIndexOf(literal, StringComparison.Ordinal);
+        if (quoted > 0 && message[0] == '\'')
+        {
+            int end = message.AsSpan(1, quoted - 1).IndexOfAny(" \t\r\n,]}");
+            string word = end < 0 ? message[1..quoted] : message[1..(end + 1)];
+            message = $"'{FaultList.Short(word)}{message[quoted..]}";
+        }
+
         int where = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        string reason = (where < 0 ? message : message[..where])
+        return (where < 0 ? message : message[..where])
             .Replace(" Change the reader options.", "", StringComparison.Ordinal)
-            .Replace(" when isFinalBlock is true", "", StringComparison.Ordinal);
-        return reason.TrimEnd('.');
+            .Replace(" when isFinalBlock is true", "", StringComparison.Ordinal)
+            .TrimEnd('.');
     }
 }
