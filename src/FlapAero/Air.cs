@@ -60,7 +60,7 @@ public sealed class Air
     /// <param name="pressureAltitude">Pressure altitude H, geopotential.</param>
     /// <returns>The air there.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
-    /// <example><code>Air.Standard(Length.FromMeters(1000)).Density.KilogramsPerCubicMeter // 1.1117</code></example>
+    /// <example><code>Air.Standard(Length.FromMeters(1000)).Density.KilogramsPerCubicMeter // 1.1116</code></example>
     public static Air Standard(Length pressureAltitude) =>
         new(InRange(pressureAltitude), AtmosphereLaws.StandardTemperature(pressureAltitude.Meters));
 

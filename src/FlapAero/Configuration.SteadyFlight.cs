@@ -21,7 +21,7 @@ public sealed partial class Configuration
     /// <param name="thrust">T along the path; none where none is given, negative for a propeller that brakes.</param>
     /// <returns>The flight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Stalled, faster than the setting allows, or no steady path.</exception>
-    /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).GlideAngle.Degrees // 5.1</code></example>
+    /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).GlideAngle.Degrees // 5.2</code></example>
     public SteadyFlight Glide(Airspeed airspeed, Force? thrust = null)
     {
         NotTooFast(airspeed);
@@ -44,7 +44,7 @@ public sealed partial class Configuration
     /// <param name="pathAngle">γ through the air, positive up.</param>
     /// <returns>The flight; its thrust is negative where the path is steeper than the glide.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, or too steep.</exception>
-    /// <example><code>flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(-3)).Thrust.Newtons // 398</code></example>
+    /// <example><code>flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(-3)).Thrust.Newtons // 408</code></example>
     public SteadyFlight OnPath(Airspeed airspeed, Angle pathAngle)
     {
         NotTooFast(airspeed);
@@ -95,7 +95,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never: an optimum past the stall is the stall, and says so.</exception>
-    /// <example><code>flapsUp.MinimumSink(Air.StandardSeaLevel).SinkRate.FeetPerMinute // 592</code></example>
+    /// <example><code>flapsUp.MinimumSink(Air.StandardSeaLevel).SinkRate.FeetPerMinute // 579</code></example>
     public SteadyFlight MinimumSink(Air air) =>
         GlideAtLift(GlideLaws.MinimumSinkLift(ZeroLiftDrag, InducedFactor) ?? double.PositiveInfinity, air);
 
@@ -108,7 +108,7 @@ public sealed partial class Configuration
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>The glide.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No speed makes way over the ground.</exception>
-    /// <example><code>flapsUp.BestGlideOverGround(Air.StandardSeaLevel, Speed.FromKnots(20)).Airspeed.Calibrated.Knots // 77</code></example>
+    /// <example><code>flapsUp.BestGlideOverGround(Air.StandardSeaLevel, Speed.FromKnots(20)).Airspeed.Calibrated.Knots // 79</code></example>
     public SteadyFlight BestGlideOverGround(Air air, Speed headwind)
     {
         double wind = headwind.MetersPerSecond;
@@ -132,7 +132,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <returns>The airspeed, or no answer where the stall comes first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
-    /// <example><code>flapsUp.MinimumDragSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 70.1</code></example>
+    /// <example><code>flapsUp.MinimumDragSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 72.7</code></example>
     public Airspeed? MinimumDragSpeed(Air air) => LevelAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
 
     /// <summary>The speed of least power in level flight.</summary>
@@ -140,7 +140,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <returns>The airspeed, or no answer where the stall comes first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
-    /// <example><code>flapsUp.MinimumPowerSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 53.3</code></example>
+    /// <example><code>flapsUp.MinimumPowerSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 55.2</code></example>
     public Airspeed? MinimumPowerSpeed(Air air) => LevelAtLift(DragLaws.MinimumPowerLift(ZeroLiftDrag, InducedFactor), air);
 
     /// <summary>The highest airspeed that the flap setting allows, V_FE or V_NE.</summary>

@@ -64,7 +64,7 @@ public sealed partial class Configuration
     /// <param name="bank">Angle of bank φ.</param>
     /// <returns>The airspeed at the stall.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A bank past the range.</exception>
-    /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel, Angle.FromDegrees(60)).Calibrated.Knots // 75.4</code></example>
+    /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel, Angle.FromDegrees(60)).Calibrated.Knots // 75.3</code></example>
     public Airspeed StallSpeed(Air air, Angle bank) => StallSpeed(air, LoadFactor.InTurn(bank));
 
     /// <summary>Reference speed for the approach: a multiple of this configuration's own 1 g stalling speed.</summary>
@@ -75,7 +75,7 @@ public sealed partial class Configuration
     /// <param name="multiple">k; 1.3 where none is given.</param>
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A multiple outside the range.</exception>
-    /// <example><code>flapsUp.ReferenceSpeed(Air.StandardSeaLevel).Calibrated.Knots // 69.3</code></example>
+    /// <example><code>flapsUp.ReferenceSpeed(Air.StandardSeaLevel).Calibrated.Knots // 69.2</code></example>
     public Airspeed ReferenceSpeed(Air air, double multiple = 1.3)
     {
         Require.Between(multiple, 1, 2, "multiple of the stalling speed", "Below 1 the wing has stalled; past 2 it is no approach.");
@@ -124,7 +124,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>Indicated airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
-    /// <example><code>flapsUp.Indicated(flapsUp.StallSpeed(Air.StandardSeaLevel)).Knots // 47.3</code></example>
+    /// <example><code>flapsUp.Indicated(flapsUp.StallSpeed(Air.StandardSeaLevel)).Knots // 46.9</code></example>
     public Speed Indicated(Airspeed airspeed) => Flaps.Calibration.Indicated(airspeed.Calibrated);
 
     /// <summary>The airspeed that belongs to what this aeroplane's needle shows.</summary>

@@ -92,7 +92,7 @@ public sealed class LiftCurve
     /// <param name="aspectRatio">A = b²/S.</param>
     /// <returns>a, 1/rad.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No section slope, or a wing too stubby for a lifting line.</exception>
-    /// <example><code>LiftCurve.EllipticWingSlope(6.2832, 8) // 5.0265</code></example>
+    /// <example><code>LiftCurve.EllipticWingSlope(6.2832, 8) // 5.0266</code></example>
     public static double EllipticWingSlope(double sectionSlopePerRadian, double aspectRatio)
     {
         Section(sectionSlopePerRadian);

@@ -43,8 +43,11 @@ internal static class Require
         new(argument, $"{what}: {value} is refused; allowed is {allowed}. {why}");
 
     /// <summary>A quantity in the unit that the caller chose, or that of <paramref name="like"/>.</summary>
-    public static string Text(IQuantity quantity, IQuantity? like = null) =>
-        quantity.ToUnit((like ?? quantity).Unit).ToString("g5", CultureInfo.InvariantCulture);
+    public static string Text(IQuantity quantity, IQuantity? like = null)
+    {
+        Enum unit = (like ?? quantity).Unit;
+        return $"{Number(quantity.As(unit))} {QuantityText.Abbreviation(unit)}";
+    }
 
     private static string Number(double value) => value.ToString("g5", CultureInfo.InvariantCulture);
 }
