@@ -3,8 +3,8 @@ namespace FlapAero;
 /// <summary>The invented aeroplanes that come with the library, read from its own data at first use. Safe for any thread.</summary>
 public static class DemoAeroplanes
 {
-    private static readonly Lazy<Aeroplane> H4 = new(() => Embedded("trainer-h4.json"));
-    private static readonly Lazy<Aeroplane> L2 = new(() => Embedded("trainer-l2.json"));
+    private static Lazy<Aeroplane> H4 { get; } = new(() => Embedded("trainer-h4.json"));
+    private static Lazy<Aeroplane> L2 { get; } = new(() => Embedded("trainer-l2.json"));
 
     /// <summary>Trainer H4: four seats, high wing, three flap settings beside up.</summary>
     public static Aeroplane TrainerH4 => H4.Value;

@@ -7,7 +7,7 @@ namespace FlapAero.Files;
 internal sealed class FaultList
 {
     private const int Longest = 60;
-    private static readonly JsonSerializerOptions Readable = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static JsonSerializerOptions Readable { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private readonly List<AeroplaneFault> _faults = [];
 
     public bool IsEmpty => _faults.Count == 0;

@@ -8,7 +8,7 @@ namespace FlapAero.Tests.Aeroplanes;
 /// <summary>What a good file gives: its numbers, whatever its units and the reader's culture.</summary>
 public sealed class AeroplaneFileTests
 {
-    private static readonly Dictionary<string, (string Unit, double Factor)> Imperial = new()
+    private static Dictionary<string, (string Unit, double Factor)> Imperial { get; } = new()
     {
         ["m"] = ("ft", 1 / 0.3048),
         ["m2"] = ("ft2", 1 / (0.3048 * 0.3048)),
@@ -18,9 +18,9 @@ public sealed class AeroplaneFileTests
         ["1/rad"] = ("1/deg", Math.PI / 180),
     };
 
-    private static readonly Dictionary<string, (string Unit, double Factor)> Metric = new() { ["m"] = ("cm", 100), ["kt"] = ("km/h", 1.852) };
+    private static Dictionary<string, (string Unit, double Factor)> Metric { get; } = new() { ["m"] = ("cm", 100), ["kt"] = ("km/h", 1.852) };
 
-    private static readonly Dictionary<string, (string Unit, double Factor)> Mixed = new() { ["m"] = ("in", 1 / 0.0254), ["kt"] = ("m/s", 1852 / 3600.0) };
+    private static Dictionary<string, (string Unit, double Factor)> Mixed { get; } = new() { ["m"] = ("in", 1 / 0.0254), ["kt"] = ("m/s", 1852 / 3600.0) };
 
     [Fact]
     public void Demo_BothAeroplanes_AreRead()

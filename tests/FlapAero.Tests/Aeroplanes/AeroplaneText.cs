@@ -8,7 +8,7 @@ namespace FlapAero.Tests.Aeroplanes;
 /// <summary>Good files from the library's own data, and edits that spoil them.</summary>
 internal static class AeroplaneText
 {
-    private static readonly JsonSerializerOptions Indented =
+    private static JsonSerializerOptions Indented { get; } =
         new() { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     public static IReadOnlyList<string> DemoFiles { get; } = ["trainer-h4.json", "trainer-l2.json"];

@@ -6,10 +6,10 @@ namespace FlapAero.Tests.Aeroplanes;
 /// <summary>However a file is damaged, it is read or refused with its faults, and never anything else.</summary>
 public sealed class AnyDamageTests
 {
-    private static readonly string Good = AeroplaneText.Embedded("trainer-h4.json").TrimEnd();
-    private static readonly string[] Keys = [.. AeroplaneText.Keys(AeroplaneText.Good())];
+    private static string Good { get; } = AeroplaneText.Embedded("trainer-h4.json").TrimEnd();
+    private static string[] Keys { get; } = [.. AeroplaneText.Keys(AeroplaneText.Good())];
 
-    private static readonly string[] Values =
+    private static string[] Values { get; } =
     [
         "null", "true", "\"\"", "\"x\"", "-1", "0", "1", "0.5", "20", "1e300", "-1e300", "1e999", "1e-320", "[]", "[1, 2]", "{}", "[{}]",
         """{ "value": 1, "unit": "1", "origin": "invented" }""", """{ "indicated": 1, "calibrated": 2 }""",

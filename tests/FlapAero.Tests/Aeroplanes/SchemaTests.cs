@@ -8,9 +8,9 @@ namespace FlapAero.Tests.Aeroplanes;
 /// <summary>The schema and the reader say the same about a file's form.</summary>
 public sealed class SchemaTests
 {
-    private static readonly string Text = AeroplaneText.Embedded("aeroplane.schema.json");
-    private static readonly JsonSchema Schema = JsonSchema.FromText(Text);
-    private static readonly JsonNode Definitions = JsonNode.Parse(Text)!["$defs"]!;
+    private static string Text { get; } = AeroplaneText.Embedded("aeroplane.schema.json");
+    private static JsonSchema Schema { get; } = JsonSchema.FromText(Text);
+    private static JsonNode Definitions { get; } = JsonNode.Parse(Text)!["$defs"]!;
 
     public static TheoryData<string> Demos => [.. AeroplaneText.DemoFiles];
 
