@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Text;
 using System.Xml.Linq;
-using UnitsNet;
 
 namespace FlapAero.Tests.Architecture;
 

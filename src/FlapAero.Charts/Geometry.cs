@@ -1,0 +1,72 @@
+namespace FlapAero.Charts;
+
+internal readonly record struct Point(double X, double Y);
+
+internal readonly record struct Box(double Left, double Top, double Width, double Height)
+{
+    internal double Right => Left + Width;
+
+    internal double Bottom => Top + Height;
+
+    internal double Overlap(Box other) =>
+        Math.Max(0, Math.Min(Right, other.Right) - Math.Max(Left, other.Left))
+        * Math.Max(0, Math.Min(Bottom, other.Bottom) - Math.Max(Top, other.Top));
+
+    internal Box Grown(double by) => new(Left - by, Top - by, Width + 2 * by, Height + 2 * by);
+
+    /// <summary>Length of the part of a line from a to b that lies inside (Liang and Barsky's clipping).</summary>
+    internal double LengthInside(Point a, Point b)
+    {
+        double dx = b.X - a.X, dy = b.Y - a.Y, enter = 0, leave = 1;
+        foreach ((double p, double q) in ((double, double)[])[(-dx, a.X - Left), (dx, Right - a.X), (-dy, a.Y - Top), (dy, Bottom - a.Y)])
+        {
+            if (p == 0 && q < 0) return 0;
+            if (p < 0) enter = Math.Max(enter, q / p);
+            if (p > 0) leave = Math.Min(leave, q / p);
+        }
+        return leave > enter ? (leave - enter) * Math.Sqrt(dx * dx + dy * dy) : 0;
+    }
+}
+
+/// <summary>Widths of text in a system sans-serif, near enough to place labels without measuring them.</summary>
+internal static class TextSize
+{
+    internal static double Width(string text, double size) => size * text.Sum(c => c switch
+    {
+        'i' or 'l' or 'j' or 't' or 'f' or 'I' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' or '(' or ')' or ' ' or '/' or '\u00A0' => 0.31,
+        '\u202F' => 0.2,
+        'm' or 'w' or 'M' or 'W' or '%' => 0.86,
+        >= 'A' and <= 'Z' => 0.69,
+        _ => 0.57,
+    });
+
+    /// <summary>Breaks a label into lines of at most so many pixels, at spaces only.</summary>
+    internal static IReadOnlyList<IReadOnlyList<Notation.Run>> Wrap(IEnumerable<Notation.Run> label, double width, double size)
+    {
+        var lines = new List<List<Notation.Run>>();
+        foreach (List<Notation.Run> word in Words(label))
+            if (lines.Count > 0 && Width(Notation.ToPlain([.. lines[^1], .. word]) + " ", size) <= width)
+                lines[^1].AddRange([new Notation.Run(" ", Notation.Kind.Text), .. word]);
+            else lines.Add(word);
+        return lines;
+    }
+
+    internal static double Widest(IEnumerable<string> lines, double size) =>
+        lines.Select(line => Width(line, size)).DefaultIfEmpty(0).Max();
+
+    private static List<List<Notation.Run>> Words(IEnumerable<Notation.Run> label)
+    {
+        var words = new List<List<Notation.Run>> { new() };
+        foreach (Notation.Run run in label)
+        {
+            string[] pieces = run.Text.Split(' ');
+            for (int i = 0; i < pieces.Length; i++)
+            {
+                if (i > 0) words.Add([]);
+                if (pieces[i].Length > 0) words[^1].Add(run with { Text = pieces[i] });
+            }
+        }
+        words.RemoveAll(word => word.Count == 0);
+        return words;
+    }
+}

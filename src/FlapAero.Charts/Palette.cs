@@ -1,0 +1,25 @@
+namespace FlapAero.Charts;
+
+/// <summary>
+/// Colour and dash pattern of each series, in order: the colours of the Okabe-Ito set that reach 3:1 on white, and a
+/// dash pattern of its own for each, so that the figure survives a black-and-white printer. Labels take a darker shade
+/// of the same hue, since text needs 4.5:1.
+/// </summary>
+public static class Palette
+{
+    /// <summary>The styles in the order in which series take them.</summary>
+    public static IReadOnlyList<SeriesStyle> Styles { get; } =
+    [
+        new("#0072B2", "#005F94", ""),
+        new("#D55E00", "#A84A00", "9,4"),
+        new("#009E73", "#007353", "9,3,2,3"),
+        new("#CC79A7", "#9C4274", "2,3"),
+        new("#000000", "#000000", "16,4"),
+    ];
+}
+
+/// <summary>How a series is drawn. Immutable.</summary>
+/// <param name="Line">The line's colour.</param>
+/// <param name="Text">The label's colour.</param>
+/// <param name="Dash">The dash pattern in pixels, on and off in turn; empty for a solid line.</param>
+public sealed record SeriesStyle(string Line, string Text, string Dash);

@@ -1,0 +1,230 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Unicode;
+using Plotly.NET;
+using CSharpChart = Plotly.NET.CSharp.Chart;
+
+namespace FlapAero.Charts;
+
+/// <summary>
+/// The live drawing: a Plotly.NET chart without its default template, as JSON in a fixed order. No F# type leaves this file.
+/// </summary>
+internal static class PlotlyDrawing
+{
+    /// <summary>The narrowest page a figure is made for, where labels are placed.</summary>
+    private const double NarrowWidth = 390;
+
+    private const double DrawingHeight = 420;
+    private const double FontSize = 16;
+
+    private static readonly JsonSerializerOptions _options = new()
+    {
+        // Escapes < and > too, so that a label cannot end the script element it stands in.
+        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+    };
+
+    internal static string Json(Figure figure)
+    {
+        var layout = new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, 2, 4);
+        GenericChart chart = CSharpChart.Combine(
+            [.. figure.Lines.Select((line, i) => line.IsBars ? Bars(figure, line, Palette.Styles[i]) : Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
+        chart = GenericChart.setLayout(Layout(figure, layout), chart);
+        chart = GenericChart.setConfig(Config(), chart);
+        JsonNode json = JsonNode.Parse(GenericChart.toJson(chart))!;
+        return Canonical(json)!.ToJsonString(_options);
+    }
+
+    private static GenericChart Line(Figure figure, Series line, SeriesStyle style)
+    {
+        GenericChart chart = CSharpChart.Line<double, double, string>(line.X, line.Y, Name: line.Name, UseDefaults: false);
+        Trace trace = GenericChart.getTraces(chart).First();
+        trace.SetProperty("line", new { color = style.Line, width = 3, dash = style.Dash.Length == 0 ? "solid" : style.Dash.Replace(",", "px,", StringComparison.Ordinal) + "px" });
+        trace.SetProperty("hovertemplate", Hover(figure, line.X, line.Y, line.Name));
+        trace.RemoveProperty("marker");
+        return chart;
+    }
+
+    private static GenericChart Bars(Figure figure, Series bars, SeriesStyle style)
+    {
+        GenericChart chart = CSharpChart.Column<double, double, string>(bars.Y, new Plotly.NET.CSharp.Optional<IEnumerable<double>>(bars.X, true), Name: bars.Name, UseDefaults: false);
+        Trace trace = GenericChart.getTraces(chart).First();
+        trace.SetProperty("marker", new { color = style.Line, opacity = 0.55, line = new { color = style.Line, width = 1 } });
+        trace.SetProperty("width", 0.86 * bars.BarStep);
+        trace.SetProperty("hovertemplate", Hover(figure, bars.X, bars.Y, bars.Name));
+        return chart;
+    }
+
+    private static IEnumerable<GenericChart> Marks(Figure figure)
+    {
+        if (figure.Marks.Count == 0) yield break;
+        double[] xs = [.. figure.Marks.Select(m => m.X)], ys = [.. figure.Marks.Select(m => m.Y)];
+        GenericChart chart = CSharpChart.Scatter<double, double, string>(xs, ys, StyleParam.Mode.Markers, Name: "marks", UseDefaults: false);
+        Trace trace = GenericChart.getTraces(chart).First();
+        trace.SetProperty("marker", new { color = FigureLayout.Ink, size = 10, line = new { color = "#FFFFFF", width = 2 } });
+        trace.SetProperty("cliponaxis", false);
+        trace.SetProperty("text", figure.Marks.Select(m => LabelText.Html(m.Name)).ToArray());
+        trace.SetProperty("hovertemplate", Hover(figure, xs, ys, null));
+        trace.RemoveProperty("line");
+        yield return chart;
+    }
+
+    /// <summary>Both values with their units, for example "angle of bank 30°".</summary>
+    private static string Hover(Figure figure, IEnumerable<double> xs, IEnumerable<double> ys, string? name) =>
+        $"{Value(figure.X, "x", xs)}<br>{Value(figure.Y, "y", ys)}<extra>{(name is null ? "%{text}" : LabelText.Html(name))}</extra>";
+
+    private static string Value(Axis axis, string variable, IEnumerable<double> values) =>
+        $"{LabelText.Html(axis.Name)} {LabelText.Html(axis.WithUnit($"%{{{variable}:,.{NumbersTable.DecimalsFor(values)}f}}"))}";
+
+    private static Layout Layout(Figure figure, FigureLayout place)
+    {
+        var layout = new Layout();
+        layout.SetProperty("autosize", true);
+        layout.SetProperty("height", DrawingHeight);
+        layout.SetProperty("font", new { family = "system-ui, sans-serif", size = FontSize, color = FigureLayout.Ink });
+        layout.SetProperty("margin", new { l = Math.Round(place.Plot.Left), t = Math.Round(place.Plot.Top), r = Math.Round(place.Width - place.Plot.Right), b = Math.Round(place.Height - place.Plot.Bottom), pad = 0 });
+        layout.SetProperty("paper_bgcolor", "#FFFFFF");
+        layout.SetProperty("plot_bgcolor", "#FFFFFF");
+        layout.SetProperty("showlegend", false);
+        layout.SetProperty("hovermode", "closest");
+        layout.SetProperty("dragmode", false);
+        layout.SetProperty("separators", "." + QuantityText.NarrowNoBreakSpace);
+        layout.SetProperty("hoverlabel", new { bgcolor = "#FFFFFF", bordercolor = FigureLayout.Grey, font = new { size = FontSize, color = FigureLayout.Ink } });
+        layout.SetProperty("xaxis", AxisOf(place.XTicks, true));
+        layout.SetProperty("yaxis", AxisOf(place.YTicks, false));
+        layout.SetProperty("shapes", figure.Levels.Select(level => new
+        {
+            type = "line",
+            xref = "paper",
+            x0 = 0,
+            x1 = 1,
+            y0 = level.Y,
+            y1 = level.Y,
+            layer = "below",
+            line = new { color = FigureLayout.Grey, width = 1.5, dash = "4px,4px" },
+        }).ToArray());
+        layout.SetProperty("annotations", (object[])[.. Titles(place), .. place.Labels.Select(label => Annotation(label, place))]);
+        return layout;
+    }
+
+    private static object AxisOf(Ticks ticks, bool isHorizontal) => new
+    {
+        range = new[] { ticks.From, ticks.To },
+        tickmode = "array",
+        tickvals = ticks.Values,
+        ticktext = ticks.Labels,
+        ticks = "outside",
+        ticklen = 5,
+        tickcolor = isHorizontal ? FigureLayout.Grey : "#FFFFFF",
+        tickangle = 0,
+        showline = isHorizontal,
+        linecolor = FigureLayout.Grey,
+        linewidth = 1,
+        showgrid = true,
+        gridcolor = FigureLayout.Grid,
+        zeroline = false,
+        fixedrange = true,
+    };
+
+    private static IEnumerable<object> Titles(FigureLayout place)
+    {
+        yield return new
+        {
+            text = Html(place.YTitle),
+            align = "left",
+            showarrow = false,
+            xref = "paper",
+            x = 0,
+            xanchor = "left",
+            xshift = Math.Round(4 - place.Plot.Left),
+            yref = "paper",
+            y = 1,
+            yanchor = "bottom",
+            yshift = 10,
+        };
+        yield return new
+        {
+            text = Html(place.XTitle),
+            align = "center",
+            showarrow = false,
+            xref = "paper",
+            x = 0.5,
+            xanchor = "center",
+            yref = "paper",
+            y = 0,
+            yanchor = "top",
+            yshift = -Math.Round(place.LineHeight + 8),
+        };
+    }
+
+    /// <summary>Held to its point in the axes' units and to its distance from it in pixels, so that it stays there at every width.</summary>
+    private static object Annotation(PlacedLabel label, FigureLayout place)
+    {
+        double x = Invert(label.Anchor.X, place.Plot.Left, place.Plot.Width, place.XTicks);
+        double y = Invert(place.Plot.Bottom - label.Anchor.Y, 0, place.Plot.Height, place.YTicks);
+        double dy = label.Box.Top + label.Box.Height / 2 - label.Anchor.Y;
+        var font = new { color = label.Color, size = FontSize };
+        if (label.Leader != Leader.None)
+            return new
+            {
+                text = Html(label.Lines),
+                font,
+                align = label.Leader == Leader.ToLeft ? "left" : "center",
+                x,
+                y,
+                ax = Math.Round(label.LeaderEnd.X - label.Anchor.X),
+                ay = Math.Round(label.LeaderEnd.Y - label.Anchor.Y),
+                xanchor = label.Leader == Leader.ToLeft ? "left" : "center",
+                yanchor = label.Leader switch { Leader.ToTop => "top", Leader.ToBottom => "bottom", _ => "middle" },
+                showarrow = true,
+                arrowhead = 0,
+                arrowwidth = 1,
+                arrowcolor = label.Color,
+                borderpad = 0,
+            };
+        double before = label.Anchor.X - label.Box.Left, share = before / label.Box.Width;
+        (string side, double dx) = share < 0.25 ? ("left", -before) : share > 0.75 ? ("right", label.Box.Right - label.Anchor.X) : ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X);
+        return new
+        {
+            text = Html(label.Lines),
+            font,
+            align = side,
+            x,
+            y,
+            xanchor = side,
+            yanchor = "middle",
+            xshift = Math.Round(dx),
+            yshift = Math.Round(-dy),
+            showarrow = false,
+            borderpad = 0,
+            bgcolor = "rgba(255,255,255,0.7)",
+        };
+    }
+
+    private static double Invert(double pixel, double origin, double length, Ticks ticks) =>
+        ticks.From + (pixel - origin) / length * (ticks.To - ticks.From);
+
+    private static Config Config()
+    {
+        var config = new Config();
+        config.SetProperty("displayModeBar", false);
+        config.SetProperty("responsive", true);
+        config.SetProperty("scrollZoom", false);
+        config.SetProperty("doubleClick", false);
+        return config;
+    }
+
+    private static string Html(IEnumerable<IReadOnlyList<Notation.Run>> lines) => string.Join("<br>", lines.Select(Notation.ToHtml));
+
+    /// <summary>Properties in alphabetical order and numbers with six significant digits: the same figure gives the same text.</summary>
+    private static JsonNode? Canonical(JsonNode? node) => node switch
+    {
+        JsonObject o => new JsonObject(o.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => KeyValuePair.Create(p.Key, Canonical(p.Value)))),
+        JsonArray a => new JsonArray([.. a.Select(Canonical)]),
+        JsonValue v when v.GetValueKind() == JsonValueKind.Number => JsonNode.Parse(Number(v.GetValue<double>())),
+        _ => node?.DeepClone(),
+    };
+
+    private static string Number(double value) => value == 0 ? "0" : value.ToString("G6", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,40 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace FlapAero.Cli;
+
+/// <summary>The command as a whole: reads the arguments, calls the subcommand, turns every failure into words and an exit code.</summary>
+internal static class CommandLine
+{
+    public static async Task<int> RunAsync(
+        string[] args, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
+    {
+        var root = new RootCommand("FlapAero: the approach and landing of a light aeroplane with and without flaps, as lessons.")
+        {
+            HandoutsCommand.Create(output, error, workingFolder),
+        };
+        ParseResult parsed = root.Parse(args);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (ParseError fault in parsed.Errors)
+                await error.WriteLineAsync(fault.Message);
+            await error.WriteLineAsync("Ask with --help for what is allowed.");
+            return ExitCode.WrongUsage;
+        }
+        var invocation = new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false };
+        try
+        {
+            return await parsed.InvokeAsync(invocation, cancellationToken);
+        }
+        catch (OperationCanceledException)
+        {
+            await error.WriteLineAsync("Stopped; nothing was written.");
+            return ExitCode.Stopped;
+        }
+        catch (Exception e)
+        {
+            await error.WriteLineAsync($"Unexpected: {e.Message.ReplaceLineEndings(" ")} ({e.GetType().Name})");
+            return ExitCode.Failed;
+        }
+    }
+}

@@ -1,0 +1,3 @@
+using FlapAero.Cli;
+
+return await CommandLine.RunAsync(args, Console.Out, Console.Error, Environment.CurrentDirectory, CancellationToken.None);

@@ -1,0 +1,130 @@
+using System.Globalization;
+using System.Reflection;
+using System.Text;
+using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis;
+using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.CSharp;
+using Microsoft.DotNet.Interactive.Events;
+using Microsoft.DotNet.Interactive.Formatting;
+
+namespace FlapAero.Handouts.Kernels;
+
+/// <summary>A fresh C# kernel inside this process. The one file that knows the kernel's packages.</summary>
+public sealed partial class InteractiveKernel : ILessonKernel
+{
+    private const string Html = "text/html";
+
+    private readonly CompositeKernel _kernel = new() { new CSharpKernel().UseKernelHelpers() };
+
+    /// <inheritdoc/>
+    public async Task<CellResult> RunAsync(string code, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(code);
+        string submitted;
+        try
+        {
+            submitted = AssemblyLine().Replace(code, WithLoadedAssembly);
+        }
+        catch (HandoutException e)
+        {
+            return new CellResult([], e.Message);
+        }
+        // The culture travels with the call into the cell: pages must not depend on whose machine makes them.
+        CultureInfo culture = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+            // A cell that never ends cannot be stopped from outside, only left behind.
+            KernelCommandResult result = await _kernel
+                .SendAsync(new SubmitCode(submitted), cancellationToken).WaitAsync(cancellationToken).ConfigureAwait(false);
+            cancellationToken.ThrowIfCancellationRequested();
+            return new CellResult(OutputsOf(result.Events), FailureOf(result.Events));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _kernel.Dispose();
+
+    /// <summary>
+    /// A lesson names our assembly by the path that suits a notebook. Here it gets the copy this process runs:
+    /// a second copy would have types of its own, and formatters registered for the one would miss the other.
+    /// </summary>
+    private static string WithLoadedAssembly(Match line)
+    {
+        string name = line.Groups["name"].Value;
+        try
+        {
+            string path = Assembly.Load(new AssemblyName(name)).Location;
+            return $"{line.Groups["before"].Value}\"{path}\"";
+        }
+        catch (IOException e)
+        {
+            throw new HandoutException($"It asks for {name}.dll, which this command does not carry; lessons reference FlapAero.Notebooks.dll.", e);
+        }
+    }
+
+    private static List<CellOutput> OutputsOf(IEnumerable<KernelEvent> events)
+    {
+        var outputs = new List<CellOutput>();
+        var console = new StringBuilder();
+        void FlushConsole()
+        {
+            if (console.ToString().Trim().Length > 0)
+                outputs.Add(new CellOutput(console.ToString().TrimEnd(), isHtml: false));
+            console.Clear();
+        }
+
+        foreach (DisplayEvent shown in events.OfType<DisplayEvent>())
+        {
+            FormattedValue? value = shown.FormattedValues.FirstOrDefault(v => v.MimeType == Html) ?? shown.FormattedValues.FirstOrDefault();
+            if (value?.Value is not { } text)
+                continue;
+            if (shown is StandardOutputValueProduced or StandardErrorValueProduced)
+            {
+                console.Append(text);
+                continue;
+            }
+            FlushConsole();
+            outputs.Add(new CellOutput(text, value.MimeType == Html));
+        }
+        FlushConsole();
+        return outputs;
+    }
+
+    private static string? FailureOf(IReadOnlyList<KernelEvent> events)
+    {
+        CommandFailed? failed = events.OfType<CommandFailed>().FirstOrDefault();
+        if (failed is null)
+            return null;
+        IEnumerable<string> faults = events.OfType<DiagnosticsProduced>()
+            .SelectMany(produced => produced.Diagnostics)
+            .Where(d => d.Severity == DiagnosticSeverity.Error)
+            .Select(d => string.Create(CultureInfo.InvariantCulture, $"line {d.LinePositionSpan.Start.Line + 1}: {d.Message}"))
+            .Distinct(StringComparer.Ordinal);
+        string compiler = string.Join("; ", faults);
+        if (compiler.Length > 0)
+            return $"It does not compile: {compiler}";
+        return failed.Exception is { } exception ? WordsOf(exception) : FirstLine(failed.Message);
+    }
+
+    private static string WordsOf(Exception exception)
+    {
+        while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
+            exception = inner;
+        Type type = exception.GetType();
+        bool ours = type.Assembly.GetName().Name?.StartsWith("FlapAero", StringComparison.Ordinal) == true;
+        string words = exception.Message.ReplaceLineEndings(" ").Trim();
+        return ours ? words : $"{words} ({type.Name})";
+    }
+
+    private static string FirstLine(string text) => text.Split('\n')[0].Trim();
+
+    [GeneratedRegex("^(?<before>[ \t]*#r[ \t]+)\"(?:[^\"\r\n]*[/\\\\])?(?<name>FlapAero[A-Za-z0-9.]*)\\.dll\"", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
+    private static partial Regex AssemblyLine();
+}

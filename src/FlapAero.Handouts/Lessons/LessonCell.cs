@@ -1,0 +1,41 @@
+namespace FlapAero.Handouts.Lessons;
+
+/// <summary>One cell of a lesson, as its notebook holds it.</summary>
+public sealed class LessonCell
+{
+    internal LessonCell(string id, CellRole role, string title, bool isCode, string source)
+    {
+        Id = id;
+        Role = role;
+        Title = title;
+        IsCode = isCode;
+        Source = source;
+    }
+
+    /// <summary>The cell's stable id in its notebook.</summary>
+    public string Id { get; }
+
+    /// <summary>What the cell is for.</summary>
+    public CellRole Role { get; }
+
+    /// <summary>The cell's title, from its metadata.</summary>
+    public string Title { get; }
+
+    /// <summary>Whether the cell is code; else it is Markdown.</summary>
+    public bool IsCode { get; }
+
+    /// <summary>The cell's text, with LF line ends.</summary>
+    public string Source { get; }
+
+    /// <summary>What is to be written in (commit and answer cells), or empty.</summary>
+    public string Label { get; internal init; } = "";
+
+    /// <summary>The unit of what is written in, or empty.</summary>
+    public string Unit { get; internal init; } = "";
+
+    /// <summary>The text of an answer cell in the student's copy, or empty.</summary>
+    public string StudentSource { get; internal init; } = "";
+
+    /// <summary>How messages name the cell.</summary>
+    public override string ToString() => $"cell \"{Title}\" ({Id})";
+}

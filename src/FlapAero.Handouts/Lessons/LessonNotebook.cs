@@ -1,0 +1,100 @@
+using System.Globalization;
+
+namespace FlapAero.Handouts.Lessons;
+
+/// <summary>A lesson's notebook, read and found to keep the rules; there is no other kind of instance.</summary>
+public sealed class LessonNotebook
+{
+    internal LessonNotebook(string fileName, LessonFacts facts, IReadOnlyList<LessonCell> cells)
+    {
+        FileName = fileName;
+        Stem = Path.GetFileNameWithoutExtension(fileName);
+        Number = facts.Number;
+        Title = facts.Title;
+        Summary = facts.Summary;
+        Minutes = facts.Minutes;
+        Cells = cells;
+    }
+
+    /// <summary>The notebook's file name, such as <c>04-approach-speed.ipynb</c>.</summary>
+    public string FileName { get; }
+
+    /// <summary>The file name without its ending; pages take their names from it.</summary>
+    public string Stem { get; }
+
+    /// <summary>The stem without its number, such as <c>approach-speed</c>.</summary>
+    public string Slug => Stem[(Stem.IndexOf('-', StringComparison.Ordinal) + 1)..];
+
+    /// <summary>The lesson's number, 1 to 99.</summary>
+    public int Number { get; }
+
+    /// <summary>The lesson's title.</summary>
+    public string Title { get; }
+
+    /// <summary>One line about the lesson, for the index.</summary>
+    public string Summary { get; }
+
+    /// <summary>How long the lesson takes, in minutes.</summary>
+    public int Minutes { get; }
+
+    /// <summary>The cells in their order.</summary>
+    public IReadOnlyList<LessonCell> Cells { get; }
+
+    /// <summary>Reads one notebook from its text.</summary>
+    /// <param name="fileName">The notebook's file name, <c>NN-slug.ipynb</c>.</param>
+    /// <param name="json">The notebook's text.</param>
+    /// <exception cref="HandoutException">The notebook breaks rules; the message lists all of them.</exception>
+    public static LessonNotebook Parse(string fileName, string json)
+    {
+        var faults = new List<string>();
+        LessonNotebook? notebook = NotebookReader.Read(fileName, json, faults);
+        return notebook is null || faults.Count > 0 ? throw Refusal(faults) : notebook;
+    }
+
+    /// <summary>Reads every notebook of a folder, in the order of their file names.</summary>
+    /// <param name="folder">The folder that holds the <c>.ipynb</c> files.</param>
+    /// <exception cref="HandoutException">There is no folder, no notebook in it, or any notebook breaks rules; the message lists all faults of all notebooks.</exception>
+    public static IReadOnlyList<LessonNotebook> ReadFolder(string folder)
+    {
+        if (!Directory.Exists(folder))
+            throw new HandoutException($"The folder of notebooks {folder} does not exist; name one with --notebooks.");
+        string[] files = Directory.GetFiles(folder, "*.ipynb");
+        if (files.Length == 0)
+            throw new HandoutException($"The folder {folder} holds no notebook (NN-slug.ipynb); name another with --notebooks.");
+        Array.Sort(files, StringComparer.Ordinal);
+        var faults = new List<string>();
+        var notebooks = new List<LessonNotebook>();
+        foreach (string file in files)
+            if (NotebookReader.Read(Path.GetFileName(file), ReadText(file), faults) is { } notebook)
+                notebooks.Add(notebook);
+        FindFaultsBetween(notebooks, faults);
+        return faults.Count > 0 ? throw Refusal(faults) : notebooks;
+    }
+
+    private static string ReadText(string file)
+    {
+        try
+        {
+            return File.ReadAllText(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new HandoutException($"The notebook {Path.GetFileName(file)} cannot be read: {e.Message}", e);
+        }
+    }
+
+    private static void FindFaultsBetween(List<LessonNotebook> notebooks, List<string> faults)
+    {
+        foreach (IGrouping<int, LessonNotebook> same in notebooks.GroupBy(n => n.Number).Where(g => g.Count() > 1))
+            faults.Add(string.Create(CultureInfo.InvariantCulture,
+                $"{string.Join(" and ", same.Select(n => n.FileName))}: both are lesson {same.Key}; each lesson needs a number of its own."));
+        LessonCell? first = notebooks.FirstOrDefault()?.Cells.First(c => c.Role == CellRole.Setup);
+        foreach (LessonNotebook notebook in notebooks.Skip(1))
+            if (notebook.Cells.First(c => c.Role == CellRole.Setup) is var setup && setup.Source.TrimEnd() != first!.Source.TrimEnd())
+                faults.Add($"{notebook.FileName}, {setup}: the setup differs from that of {notebooks[0].FileName}; it is the same in every lesson.");
+    }
+
+    private static HandoutException Refusal(List<string> faults) => new(
+        (faults.Count == 1 ? "A notebook breaks a rule:\n" : string.Create(CultureInfo.InvariantCulture, $"The notebooks break {faults.Count} rules:\n"))
+        + string.Join('\n', faults.Select(f => "  " + f)));
+}

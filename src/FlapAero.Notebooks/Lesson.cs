@@ -1,0 +1,166 @@
+using FlapAero.Charts;
+using UnitsNet;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>
+/// What a lesson's cells call: prose with numbers, tables, predictions against results, checks and problems. Immutable.
+/// </summary>
+/// <example><code>var lesson = Lesson.Begin();</code></example>
+public sealed class Lesson
+{
+    private Lesson(int seed, Aeroplane aeroplane)
+    {
+        Seed = seed;
+        Aeroplane = aeroplane;
+    }
+
+    /// <summary>The seed from which the lesson's problems draw their numbers.</summary>
+    public int Seed { get; }
+
+    /// <summary>The aeroplane that the lesson is about.</summary>
+    public Aeroplane Aeroplane { get; }
+
+    /// <summary>Begins a lesson: makes the kernel show figures, quantities and results; may be called any number of times.</summary>
+    /// <param name="seed">The seed of the problems.</param>
+    /// <param name="aeroplane">The aeroplane; <see cref="DemoAeroplanes.TrainerH4"/> where none is given.</param>
+    /// <returns>The lesson.</returns>
+    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null)
+    {
+        SharedFSharpCore.Use();
+        Formatters.Register();
+        return new Lesson(seed, aeroplane ?? DemoAeroplanes.TrainerH4);
+    }
+
+    /// <summary>Prose with values in it.</summary>
+    /// <param name="markdown">Markdown as an interpolated string; maths between dollar signs (a brace in maths is written twice).</param>
+    /// <returns>The prose.</returns>
+    public Said Say(Words markdown)
+    {
+        ArgumentNullException.ThrowIfNull(markdown);
+        return new Said(markdown);
+    }
+
+    /// <summary>A table: a row an element, a column a function of it.</summary>
+    /// <typeparam name="T">What a row shows.</typeparam>
+    /// <param name="caption">What the table shows.</param>
+    /// <param name="rows">The elements.</param>
+    /// <param name="columns">Heading and value of each column; the first heads the row.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentException">There are no rows or no columns.</exception>
+    public Table Table<T>(string caption, IEnumerable<T> rows, params (string Heading, Func<T, object?> Value)[] columns)
+    {
+        ArgumentNullException.ThrowIfNull(columns);
+        return Table(caption, rows, [.. columns.Select(c => (c.Heading, c.Value, ""))]);
+    }
+
+    /// <summary>A table: a row an element, a column a function of it with a format.</summary>
+    /// <typeparam name="T">What a row shows.</typeparam>
+    /// <param name="caption">What the table shows.</param>
+    /// <param name="rows">The elements.</param>
+    /// <param name="columns">Heading, value and format (see <see cref="QuantityText"/>; may be empty) of each column.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentException">There are no rows or no columns, or a format is not known.</exception>
+    public Table Table<T>(string caption, IEnumerable<T> rows, params (string Heading, Func<T, object?> Value, string Format)[] columns)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(caption);
+        ArgumentNullException.ThrowIfNull(rows);
+        ArgumentNullException.ThrowIfNull(columns);
+        return new Table(caption, [.. columns.Select(c => c.Heading)],
+            [.. rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => Words.Of(c.Value(row), c.Format.Length == 0 ? null : c.Format))])]);
+    }
+
+    /// <summary>A table given by its headings and its rows of values.</summary>
+    /// <param name="caption">What the table shows.</param>
+    /// <param name="headings">A heading a column.</param>
+    /// <param name="rows">A value for each column; the first heads the row.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentException">There are no rows or no columns, or a row has not a value for each column.</exception>
+    public Table Table(string caption, IReadOnlyList<string> headings, params object?[][] rows)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(caption);
+        ArgumentNullException.ThrowIfNull(headings);
+        ArgumentNullException.ThrowIfNull(rows);
+        return new Table(caption, headings, [.. rows.Select(row => (IReadOnlyList<string>)[.. row.Select(value => Words.Of(value))])]);
+    }
+
+    /// <summary>A prediction against the result, in the prediction's unit.</summary>
+    /// <typeparam name="T">The kind of quantity.</typeparam>
+    /// <param name="what">What was predicted.</param>
+    /// <param name="guess">The prediction; zero where none was written down.</param>
+    /// <param name="actual">The result.</param>
+    /// <returns>By how much and which way the prediction was off.</returns>
+    /// <exception cref="ArgumentException">The result is not finite.</exception>
+    public Compared Compare<T>(string what, T guess, T actual) where T : IQuantity =>
+        Comparison.Of(what, guess, actual);
+
+    /// <summary>A prediction of a plain number against the result.</summary>
+    /// <param name="what">What was predicted.</param>
+    /// <param name="guess">The prediction; zero where none was written down.</param>
+    /// <param name="actual">The result.</param>
+    /// <returns>By how much and which way the prediction was off.</returns>
+    /// <exception cref="ArgumentException">The result is not finite.</exception>
+    public Compared Compare(string what, double guess, double actual)
+    {
+        Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");
+        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result) : Comparison.OfNoNumber(what, result);
+    }
+
+    /// <summary>Tests a student's answer and says in words what is wrong with it, never what would be right.</summary>
+    /// <typeparam name="T">The kind of quantity.</typeparam>
+    /// <param name="what">What was asked.</param>
+    /// <param name="answer">The answer; zero where there is none yet.</param>
+    /// <param name="expected">What is right; not zero.</param>
+    /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
+    /// <param name="mistakes">The lesson's common errors, tried in order.</param>
+    /// <returns>The verdict; a wrong answer is a verdict too, not an exception.</returns>
+    /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
+    public CheckResult Check<T>(string what, T answer, T expected, T tolerance, params Mistake[] mistakes) where T : IQuantity =>
+        new Diagnosis(what, answer, expected, tolerance, mistakes).Verdict();
+
+    /// <summary>Tests a plain number, such as a coefficient, and says in words what is wrong with it.</summary>
+    /// <param name="what">What was asked.</param>
+    /// <param name="answer">The answer; zero where there is none yet.</param>
+    /// <param name="expected">What is right; not zero.</param>
+    /// <param name="tolerance">How far off is still right.</param>
+    /// <param name="mistakes">The lesson's common errors, tried in order.</param>
+    /// <returns>The verdict.</returns>
+    /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
+    public CheckResult Check(string what, double answer, double expected, double tolerance, params Mistake[] mistakes)
+    {
+        Scalar right = FiniteNumber.Of(expected, $"The expected value of the check \"{what}\"");
+        Scalar margin = FiniteNumber.Of(tolerance, $"The tolerance of the check \"{what}\"");
+        return double.IsFinite(answer) ? new Diagnosis(what, Scalar.FromAmount(answer), right, margin, mistakes).Verdict() : Diagnosis.OfNoNumber(what);
+    }
+
+    /// <summary>The numbers of one of the lesson's problems, drawn from the lesson's seed.</summary>
+    /// <param name="problem">Which problem, so that each has numbers of its own.</param>
+    /// <returns>A fresh draw; the same seed and problem give the same numbers.</returns>
+    public Draw Draw(int problem = 1) => new(unchecked(Seed * 1_000_003 + problem));
+
+    /// <summary>A problem with a hint, an answer and its worked solution.</summary>
+    /// <typeparam name="T">The kind of quantity.</typeparam>
+    /// <param name="title">The title.</param>
+    /// <param name="question">The question, with the numbers that were drawn.</param>
+    /// <param name="hint">A first step.</param>
+    /// <param name="answer">The answer, computed.</param>
+    /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
+    /// <param name="solution">The way to the answer, with its numbers.</param>
+    /// <returns>The problem.</returns>
+    /// <exception cref="ArgumentException">The answer is not finite, the tolerance is not positive, or a text is missing.</exception>
+    public Problem Problem<T>(string title, Words question, Words hint, T answer, T tolerance, Words solution) where T : IQuantity =>
+        ProblemText.Of(title, question, hint, answer, tolerance, solution);
+
+    /// <summary>A problem whose answer is a plain number.</summary>
+    /// <param name="title">The title.</param>
+    /// <param name="question">The question, with the numbers that were drawn.</param>
+    /// <param name="hint">A first step.</param>
+    /// <param name="answer">The answer, computed.</param>
+    /// <param name="tolerance">How far off is still right.</param>
+    /// <param name="solution">The way to the answer, with its numbers.</param>
+    /// <returns>The problem.</returns>
+    /// <exception cref="ArgumentException">The answer is not finite, the tolerance is not positive, or a text is missing.</exception>
+    public Problem Problem(string title, Words question, Words hint, double answer, double tolerance, Words solution) =>
+        ProblemText.Of(title, question, hint, FiniteNumber.Of(answer, $"The answer of the problem \"{title}\""),
+            FiniteNumber.Of(tolerance, $"The tolerance of the problem \"{title}\""), solution);
+}

@@ -1,0 +1,43 @@
+using UnitsNet;
+
+namespace FlapAero.Files;
+
+/// <summary>Parts of no aeroplane in particular, of middling values, in which one value of a file is tried.</summary>
+internal static class StandIn
+{
+    public static Wing Wing(Length? span = null, Area? area = null, Angle? incidence = null, Length? heightOnWheels = null) => new(
+        span ?? Length.FromMeters(10), area ?? Area.FromSquareMeters(14), incidence ?? Angle.Zero, heightOnWheels ?? Length.FromMeters(1));
+
+    public static LiftCurve Lift(
+        double slopePerRadian = 5, Angle? zeroLiftAngle = null, double maximumLiftCoefficient = 1.4, Angle? stallRounding = null) =>
+        new(slopePerRadian, zeroLiftAngle ?? Angle.Zero, maximumLiftCoefficient, stallRounding ?? Angle.FromDegrees(0.5));
+
+    public static DragPolar Drag(double zeroLiftDragCoefficient = 0.03, double oswaldFactor = 0.7, double? aspectRatio = null) =>
+        new(zeroLiftDragCoefficient, oswaldFactor, aspectRatio ?? Wing().AspectRatio);
+
+    public static FlapSetting Flaps(
+        Angle? deflection = null, LiftCurve? lift = null, DragPolar? drag = null, AirspeedCalibration? calibration = null,
+        Speed? maximumSpeed = null)
+    {
+        AirspeedCalibration table = calibration
+            ?? new AirspeedCalibration([(Speed.Zero, Speed.Zero), (Speed.FromKnots(200), Speed.FromKnots(200))]);
+        return new FlapSetting(
+            "any", deflection ?? Angle.Zero, lift ?? Lift(), drag ?? Drag(), table, maximumSpeed ?? table.Rows[0].Indicated);
+    }
+
+    public static Aeroplane Aeroplane(
+        Wing? wing = null, Mass? minimumMass = null, Mass? maximumMass = null, double maximumLiftCoefficient = 1.4)
+    {
+        Wing lifting = wing ?? Wing();
+        FlapSetting flaps = Flaps(lift: Lift(maximumLiftCoefficient: maximumLiftCoefficient), drag: Drag(aspectRatio: lifting.AspectRatio));
+        return new Aeroplane(
+            "any", "", lifting, minimumMass ?? Mass.FromKilograms(100), maximumMass ?? Mass.FromKilograms(5700), [flaps]);
+    }
+
+    /// <summary>Calibrated 1 g stalling speed; at sea level, where it is lowest for a given equivalent airspeed.</summary>
+    public static Speed StallSpeed(Wing wing, Mass mass, double maximumLiftCoefficient)
+    {
+        Aeroplane any = Aeroplane(wing, maximumLiftCoefficient: maximumLiftCoefficient);
+        return any.Configure(any.FlapsUp, mass).StallSpeed(Air.StandardSeaLevel).Calibrated;
+    }
+}

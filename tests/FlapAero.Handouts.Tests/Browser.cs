@@ -1,0 +1,60 @@
+using PuppeteerSharp;
+
+namespace FlapAero.Handouts.Tests;
+
+/// <summary>An installed Chromium, Chrome or Edge, started once; tests are skipped where there is none, except in CI.</summary>
+public sealed class Browser : IAsyncLifetime
+{
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "msedge", "chrome"];
+
+    private IBrowser? _browser;
+
+    public async ValueTask InitializeAsync()
+    {
+        if (Find() is not { } path)
+            return;
+        _browser = await Puppeteer.LaunchAsync(new LaunchOptions
+        {
+            ExecutablePath = path,
+            Headless = true,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--no-first-run"],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+            await _browser.DisposeAsync();
+    }
+
+    /// <summary>A fresh tab that is offline and keeps a list of everything that went wrong or out.</summary>
+    public async Task<Tab> OpenAsync(string address, int width, int height = 720)
+    {
+        if (_browser is null)
+        {
+            const string Missing = "no Chromium, Chrome or Edge found";
+            if (Environment.GetEnvironmentVariable("CI") == "true")
+                Assert.Fail(Missing + "; CI needs one");
+            Assert.Skip(Missing);
+        }
+        IPage page = await _browser.NewPageAsync();
+        var tab = new Tab(page);
+        await page.SetOfflineModeAsync(true);
+        await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
+        await page.GoToAsync(address);
+        return tab;
+    }
+
+    private static string? Find()
+    {
+        if (Environment.GetEnvironmentVariable("CHROME") is { Length: > 0 } named)
+            return named;
+        string[] folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
+        string ending = OperatingSystem.IsWindows() ? ".exe" : "";
+        IEnumerable<string> places = Names.SelectMany(name => folders.Select(folder => Path.Combine(folder, name + ending)));
+        foreach (Environment.SpecialFolder programs in new[] { Environment.SpecialFolder.ProgramFiles, Environment.SpecialFolder.ProgramFilesX86 })
+            if (Environment.GetFolderPath(programs) is { Length: > 0 } root)
+                places = places.Append(Path.Combine(root, "Google", "Chrome", "Application", "chrome.exe")).Append(Path.Combine(root, "Microsoft", "Edge", "Application", "msedge.exe"));
+        return places.FirstOrDefault(File.Exists);
+    }
+}

@@ -1,0 +1,173 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Deque.AxeCore.Commons;
+using PuppeteerSharp.Media;
+
+namespace FlapAero.Handouts.Tests;
+
+public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixture<WholePages>, IClassFixture<Browser>
+{
+    public static TheoryData<string> All => [WholePages.Class, WholePages.Instructor, WholePages.Index];
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public async Task Page_Offline_AsksForNothingAndComplainsOfNothing(string name)
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(name), 1280);
+        await tab.WaitForFiguresAsync();
+
+        Assert.Empty(tab.Complaints);
+        Assert.All(tab.Requests.Where(r => !r.StartsWith("data:", StringComparison.Ordinal)), r => Assert.Equal(pages.Address(name), r));
+    }
+
+    [Fact]
+    public async Task Page_WithScript_DrawsEachFigureInPlaceOfItsStillDrawing()
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await tab.WaitForFiguresAsync();
+
+        Assert.Equal(2, await tab.AskAsync<int>("document.querySelectorAll('.plot-live[role=img].js-plotly-plot').length"));
+        Assert.Equal(0, await tab.AskAsync<int>("[...document.querySelectorAll('.plot-drawing')].filter(d => d.offsetHeight > 0).length"));
+        Assert.Equal(0, await tab.AskAsync<int>("document.querySelectorAll('.modebar').length"));
+        Assert.True(await tab.AskAsync<bool>("[...document.querySelectorAll('.plot-live')].every(d => d.getAttribute('aria-label') === d.parentElement.querySelector('.plot-drawing').getAttribute('aria-label'))"));
+    }
+
+    [Fact]
+    public async Task Page_WithoutScript_ShowsTheStillDrawings()
+    {
+        await using Tab tab = await browser.OpenAsync("about:blank", 1280);
+        await tab.Page.SetJavaScriptEnabledAsync(false);
+        await tab.Page.GoToAsync(pages.Address(WholePages.Class));
+
+        Assert.Equal(2, await tab.AskAsync<int>("[...document.querySelectorAll('.plot-drawing')].filter(d => d.offsetHeight > 100).length"));
+    }
+
+    [Theory]
+    [InlineData(WholePages.Class, 1280)]
+    [InlineData(WholePages.Class, 390)]
+    [InlineData(WholePages.Instructor, 1280)]
+    [InlineData(WholePages.Index, 390)]
+    public async Task Page_Opened_PassesAxe(string name, int width)
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(name), width);
+        await tab.WaitForFiguresAsync();
+        await tab.AskAsync<JsonElement?>("document.querySelectorAll('details').forEach(d => d.open = true)");
+        await tab.AskAsync<JsonElement?>(new BundledAxeScriptProvider().GetScript() + ";null");
+
+        string[] violations = await tab.AskAsync<string[]>("""
+            axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })
+              .then(r => r.violations.flatMap(v => v.nodes.map(n => v.id + ': ' + n.html.slice(0, 200))))
+            """);
+
+        Assert.Empty(violations);
+    }
+
+    [Theory]
+    [InlineData(WholePages.Class, 390, 1)]
+    [InlineData(WholePages.Class, 320, 1)]
+    [InlineData(WholePages.Instructor, 320, 1)]
+    [InlineData(WholePages.Index, 320, 1)]
+    [InlineData(WholePages.Class, 1280, 2)]
+    [InlineData(WholePages.Instructor, 390, 2)]
+    public async Task Page_NarrowOrEnlarged_DoesNotScrollSideways(string name, int width, int enlarged)
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(name), width);
+        await tab.AskAsync<JsonElement?>($"(document.documentElement.style.fontSize = '{112.5 * enlarged}%', document.querySelectorAll('details').forEach(d => d.open = true))");
+        await tab.WaitForFiguresAsync();
+
+        string[] wide = await tab.AskAsync<string[]>("""
+            [...document.querySelectorAll('body *')].filter(e => !e.closest('.scroll, .plot-live, .skip, .apart, svg') && e.getBoundingClientRect().right > innerWidth + 1)
+              .map(e => e.outerHTML.slice(0, 120))
+            """);
+
+        Assert.Empty(wide);
+        Assert.InRange(await tab.AskAsync<int>("document.documentElement.scrollWidth"), 1, width);
+    }
+
+    [Fact]
+    public async Task Page_OnAProjector_HasLettersOfEighteenPixelsAtLeast()
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await tab.WaitForFiguresAsync();
+
+        string[] small = await tab.AskAsync<string[]>("""
+            [...document.querySelectorAll('header, aside, nav, main, footer')].flatMap(l => [...l.querySelectorAll('*')])
+              .filter(e => !e.closest('math, .plot-drawing, script') && [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim()))
+              .filter(e => parseFloat(getComputedStyle(e).fontSize) < 18 && !(e.closest('svg') && e.matches('tspan')))
+              .map(e => getComputedStyle(e).fontSize + ' ' + e.outerHTML.slice(0, 100))
+            """);
+
+        Assert.Empty(small);
+    }
+
+    [Fact]
+    public async Task Page_ByKeyboard_ReachesSkipLinkAndFoldsWithVisibleFocus()
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await tab.WaitForFiguresAsync();
+        var stops = new List<string>();
+        for (int n = 0; n < 60 && !stops.Contains("end"); n++)
+        {
+            await tab.Page.Keyboard.PressAsync("Tab");
+            stops.Add(await tab.AskAsync<string>("""
+                (() => {
+                  const e = document.activeElement;
+                  if (!e || e === document.body) return 'end';
+                  const box = e.getBoundingClientRect();
+                  const seen = getComputedStyle(e).outlineStyle !== 'none' && box.left >= 0 && box.width > 0;
+                  return (seen ? '' : 'unseen ') + (e.className === 'skip' ? 'skip' : e.localName);
+                })()
+                """));
+        }
+
+        Assert.Equal("skip", stops[0]);
+        Assert.Contains("summary", stops);
+        Assert.Contains("input", stops);
+        Assert.DoesNotContain(stops, stop => stop.StartsWith("unseen", StringComparison.Ordinal));
+        // Every table fits at this width, so no region needs a stop of its own.
+        Assert.DoesNotContain("div", stops);
+    }
+
+    [Fact]
+    public async Task Page_WideTableOnAPhone_IsAStopOfTheKeyboard()
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 320);
+
+        Assert.True(await tab.AskAsync<bool>("[...document.querySelectorAll('.scroll')].some(e => e.scrollWidth > e.clientWidth + 1)"));
+        Assert.True(await tab.AskAsync<bool>("[...document.querySelectorAll('.scroll')].every(e => e.hasAttribute('tabindex') === (e.scrollWidth > e.clientWidth + 1))"));
+    }
+
+    [Theory]
+    [InlineData(WholePages.Class)]
+    [InlineData(WholePages.Instructor)]
+    public async Task Page_Printed_HasEachFigureOnceAndAnswersAsTheEditionWants(string name)
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(name), 1280);
+        await tab.WaitForFiguresAsync();
+        await tab.Page.EmulateMediaTypeAsync(MediaType.Print);
+
+        Assert.Equal(2, await tab.AskAsync<int>("[...document.querySelectorAll('.plot-drawing, .plot-live')].filter(d => d.offsetHeight > 0).length"));
+        Assert.Equal(0, await tab.AskAsync<int>("[...document.querySelectorAll('.plot-live')].filter(d => d.offsetHeight > 0).length"));
+        string printed = await tab.AskAsync<string>("document.body.innerText");
+        Assert.Equal(name == WholePages.Instructor, printed.Contains(WholeLesson.Solution, StringComparison.Ordinal));
+        Assert.Contains(Caution.Text, printed, StringComparison.Ordinal);
+        Assert.Equal(0, await tab.AskAsync<int>("[...document.querySelectorAll('.plot-numbers')].filter(d => d.offsetHeight > 0).length"));
+        Assert.Equal(name == WholePages.Instructor, printed.Contains("How this is computed", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task Page_ToPdf_HasEachFigureOnce(string paper)
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await tab.WaitForFiguresAsync();
+
+        byte[] pdf = await tab.Page.PdfDataAsync(new PuppeteerSharp.PdfOptions { Format = paper == "A4" ? PaperFormat.A4 : PaperFormat.Letter, PreferCSSPageSize = false });
+        string text = System.Text.Encoding.Latin1.GetString(pdf);
+
+        Assert.StartsWith("%PDF-", text, StringComparison.Ordinal);
+        // Each drawing is one tagged figure with its alternative; the live copy would be a second one.
+        Assert.Equal(2, Regex.Count(text, "/S /Figure\\s+/Alt"));
+    }
+}

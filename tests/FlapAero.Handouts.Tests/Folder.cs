@@ -1,0 +1,28 @@
+namespace FlapAero.Handouts.Tests;
+
+/// <summary>A notebooks folder and an output folder, gone after the test.</summary>
+internal sealed class Folder : IDisposable
+{
+    private readonly string _root = Directory.CreateTempSubdirectory("flapaero-").FullName;
+
+    public Folder() => Directory.CreateDirectory(Notebooks);
+
+    public string Notebooks => Path.Combine(_root, "notebooks");
+
+    public string Output => Path.Combine(_root, "pages");
+
+    public Folder With(string name, NotebookText notebook)
+    {
+        File.WriteAllText(Path.Combine(Notebooks, name), notebook.ToString());
+        return this;
+    }
+
+    public string Page(string name) => Path.Combine(Output, name);
+
+    public string Read(string name) => File.ReadAllText(Page(name));
+
+    public Task<IReadOnlyList<string>> BuildAsync(IProgress<HandoutProgress>? progress = null, params string[] lessons) =>
+        new HandoutBuilder().BuildAsync(new HandoutOptions(Notebooks, Output, lessons), progress, TestContext.Current.CancellationToken);
+
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+}

@@ -1,0 +1,136 @@
+using System.Globalization;
+using FlapAero.Handouts.Kernels;
+
+namespace FlapAero.Handouts.Tests;
+
+public sealed class InteractiveKernelTests : IDisposable
+{
+    private readonly InteractiveKernel _kernel = new();
+
+    /// <summary>Set by the test, read by a cell: only the same copy of this assembly has it.</summary>
+    public static string Token { get; set; } = "";
+
+    public void Dispose() => _kernel.Dispose();
+
+    [Fact]
+    public async Task RunAsync_DisplayedConsoleAndReturned_ComeInTheirOrder()
+    {
+        CellResult result = await RunAsync("display(HTML(\"<b>one</b>\"));\nConsole.WriteLine(\"two\");\nConsole.WriteLine(\"three\");\nHTML(\"<i>four</i>\")");
+
+        Assert.Null(result.Failure);
+        Assert.Equal([("<b>one</b>", true), ("two\nthree", false), ("<i>four</i>", true)], result.Outputs.Select(o => (o.Text, o.IsHtml)));
+    }
+
+    [Fact]
+    public async Task RunAsync_NextCell_SeesWhatTheFirstDeclared()
+    {
+        await RunAsync("var knots = 51;");
+
+        Assert.Contains("52", Assert.Single((await RunAsync("knots + 1")).Outputs).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RunAsync_FreshKernel_DoesNotSeeAnotherKernelsCells()
+    {
+        await RunAsync("var knots = 51;");
+        using var other = new InteractiveKernel();
+
+        Assert.Contains("'knots' does not exist", (await other.RunAsync("knots", TestContext.Current.CancellationToken)).Failure, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RunAsync_Exception_GivesMessageAndTypeWithoutStack()
+    {
+        CellResult result = await RunAsync("void Land() => throw new InvalidOperationException(\"no runway\");\nLand();");
+
+        Assert.Equal("no runway (InvalidOperationException)", result.Failure);
+    }
+
+    [Fact]
+    public async Task RunAsync_WrappedExceptionOfOurs_GivesTheInnermostMessageAlone()
+    {
+        Token = "x";
+        CellResult result = await RunAsync("#r \"somewhere/FlapAero.Handouts.Tests.dll\"\nthrow new AggregateException(new FlapAero.Handouts.Tests.OurException(\"the wing has stalled\"));");
+
+        Assert.Equal("the wing has stalled", result.Failure);
+    }
+
+    [Fact]
+    public async Task RunAsync_CompileError_GivesLineAndWords()
+    {
+        CellResult result = await RunAsync("var a = 1;\nint b = \"c\";");
+
+        Assert.Equal("It does not compile: line 2: Cannot implicitly convert type 'string' to 'int'", result.Failure);
+    }
+
+    [Fact]
+    public async Task RunAsync_OurAssemblyByAnyPath_IsTheLoadedCopy()
+    {
+        Token = "the host's own";
+
+        CellResult result = await RunAsync("#r \"../artifacts/lessons/FlapAero.Handouts.Tests.dll\"\nFlapAero.Handouts.Tests.InteractiveKernelTests.Token");
+
+        Assert.Null(result.Failure);
+        Assert.Equal("the host's own", Assert.Single(result.Outputs).Text);
+    }
+
+    [Fact]
+    public async Task RunAsync_LessonsReference_NeedsNoBuiltLessonsFolder() =>
+        Assert.Null((await RunAsync("#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"\n1")).Failure);
+
+    [Fact]
+    public async Task RunAsync_UnknownAssemblyOfOurs_SaysWhatMayBeReferenced()
+    {
+        CellResult result = await RunAsync("#r \"../artifacts/lessons/FlapAero.Nothing.dll\"");
+
+        Assert.Contains("FlapAero.Nothing.dll", result.Failure, StringComparison.Ordinal);
+        Assert.Contains("FlapAero.Notebooks.dll", result.Failure, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RunAsync_CommaCulture_CellComputesInTheInvariantOne()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            Assert.Equal("51.5", Assert.Single((await RunAsync("51.5.ToString()")).Outputs).Text);
+            Assert.Equal("de-DE", CultureInfo.CurrentCulture.Name);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public async Task RunAsync_CancelledInACellThatNeverEnds_ComesBack()
+    {
+        using var source = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        Task<CellResult> run = _kernel.RunAsync("#r \"FlapAero.Handouts.Tests.dll\"\nFlapAero.Handouts.Tests.Endless.Enter();", source.Token);
+        Assert.True(await Endless.Entered.Task.WaitAsync(TestContext.Current.CancellationToken));
+        await source.CancelAsync();
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => run);
+        Endless.Leave.SetResult();
+    }
+
+    private Task<CellResult> RunAsync(string code) => _kernel.RunAsync(code, TestContext.Current.CancellationToken);
+}
+
+/// <summary>An exception of this project's, as the kernel sees it.</summary>
+public sealed class OurException(string message) : Exception(message);
+
+/// <summary>A call that does not return until it is let go.</summary>
+public static class Endless
+{
+    public static TaskCompletionSource<bool> Entered { get; } = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    public static TaskCompletionSource Leave { get; } = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    public static void Enter()
+    {
+        Entered.SetResult(true);
+        Leave.Task.GetAwaiter().GetResult();
+    }
+}

@@ -1,0 +1,91 @@
+using AngleSharp.Html.Parser;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Lessons;
+
+namespace FlapAero.Handouts.Tests.RepositoryLessons;
+
+/// <summary>Every lesson of the project is a whole lesson, and its checks know right from wrong.</summary>
+public sealed class RepositoryLessonTests
+{
+    public static TheoryData<string> Lessons => [.. LessonCopies.All.Select(lesson => lesson.Slug)];
+
+    [Theory, MemberData(nameof(Lessons))]
+    public async Task Lesson_InstructorsCopy_PassesItsChecksForEveryAeroplane(string slug)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+        foreach (string aeroplane in new[] { "TrainerH4", "TrainerL2" })
+        {
+            var results = await LessonCopies.RunAsync(lesson, cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+
+            Assert.All(results, result => Assert.True(result.Value.Failure is null, $"{aeroplane}, {result.Key}: {result.Value.Failure}"));
+            Assert.All(Checks(lesson), cell => Assert.Equal("passed", LessonCopies.Check(results[cell.Id]).Outcome));
+        }
+    }
+
+    [Theory, MemberData(nameof(Lessons))]
+    public async Task Lesson_StudentsCopy_FailsItsChecksUntilAnswered(string slug)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+
+        var results = await LessonCopies.RunAsync(lesson, cell => cell.Role == CellRole.Answer ? cell.StudentSource : cell.Source);
+
+        Assert.All(results, result => Assert.Null(result.Value.Failure));
+        Assert.NotEmpty(Checks(lesson));
+        Assert.All(Checks(lesson), cell => Assert.Equal("open", LessonCopies.Check(results[cell.Id]).Outcome));
+    }
+
+    [Theory, MemberData(nameof(Lessons))]
+    public async Task Lesson_Problems_DifferFromSeedToSeedAndAreSolvedForEach(string slug)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+        var sheets = new HashSet<string>();
+        foreach (int seed in Enumerable.Range(1, 8))
+        {
+            var results = await LessonCopies.RunAsync(lesson, cell => LessonCopies.Begun(cell, $"seed: {seed}"));
+            CellResult[] problems = [.. lesson.Cells.Where(cell => cell.Role == CellRole.Problem).Select(cell => results[cell.Id])];
+
+            Assert.True(problems.Length >= 3);
+            Assert.All(problems, problem => Assert.Null(problem.Failure));
+            sheets.Add(string.Concat(problems.SelectMany(problem => problem.Outputs).Select(output => output.Text)));
+        }
+
+        Assert.True(sheets.Count >= 6, $"8 seeds gave only {sheets.Count} different sheets");
+    }
+
+    [Theory, MemberData(nameof(Lessons))]
+    public void Lesson_Roles_MakeAWholeLesson(string slug)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+        int Count(CellRole role) => lesson.Cells.Count(cell => cell.Role == role);
+
+        Assert.True(Count(CellRole.Predict) >= 2);
+        Assert.Equal(Count(CellRole.Predict), Count(CellRole.Commit));
+        Assert.True(Count(CellRole.Check) >= 1);
+        Assert.True(Count(CellRole.Change) >= 1);
+        Assert.Equal(1, Count(CellRole.Sources));
+        Assert.Contains("**Caution.**", lesson.Cells[0].Source, StringComparison.Ordinal);
+        string notes = string.Concat(lesson.Cells.Where(cell => cell.Role == CellRole.Instructor).Select(cell => cell.Source));
+        string[] plan = ["Objective", "Content", "Schedule", "Equipment", "Instructor's actions", "Students' actions", "Completion standards"];
+        Assert.All(plan, element => Assert.Contains($"**{element}.**", notes, StringComparison.Ordinal));
+        Assert.All(
+            lesson.Cells.Where(cell => cell.IsCode),
+            cell => Assert.True(cell.Source.Split('\n').Length <= 12, $"{cell} has more than 12 lines"));
+    }
+
+    [Theory, MemberData(nameof(Lessons))]
+    public async Task Lesson_Prose_HasAtMost900Words(string slug)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+        var results = await LessonCopies.RunAsync(lesson, cell => cell.Source);
+        IEnumerable<string> said = results.Values.SelectMany(result => result.Outputs)
+            .SelectMany(output => new HtmlParser().ParseDocument(output.Text).QuerySelectorAll(".said"))
+            .Select(prose => prose.TextContent);
+        IEnumerable<string> written = lesson.Cells.Where(cell => !cell.IsCode).Select(cell => cell.Source);
+
+        int words = written.Concat(said).Sum(text => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)));
+
+        Assert.InRange(words, 100, 900);
+    }
+
+    private static IEnumerable<LessonCell> Checks(LessonNotebook lesson) => lesson.Cells.Where(cell => cell.Role == CellRole.Check);
+}

@@ -1,0 +1,60 @@
+using System.Reflection.Metadata;
+using System.Reflection.PortableExecutable;
+using FlapAero.Charts;
+using Microsoft.DotNet.Interactive.Formatting;
+using UnitsNet;
+
+namespace FlapAero.Notebooks.Tests;
+
+public class KernelTests
+{
+    [Fact]
+    public void Begin_Twice_FormatsQuantitiesAndFiguresAsHtmlFirst()
+    {
+        Lesson.Begin();
+        Lesson lesson = Lesson.Begin();
+        Assert.Equal("<span class=\"quantity\">51.1\u00A0kt</span>", Speed.FromKnots(51.13).ToDisplayString(HtmlFormatter.MimeType));
+        Assert.Equal("51.1\u00A0kt", Speed.FromKnots(51.13).ToDisplayString(PlainTextFormatter.MimeType));
+        Figure figure = new Figure("Title", Axis.Of("x"), Axis.Of("y")).Line("a", [0, 1], [0.0, 1]).Caption("Caption.").Finding("Finding.");
+        Assert.Equal(figure.ToHtml(), figure.ToDisplayString(HtmlFormatter.MimeType));
+        Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Figure)).First());
+        Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Speed)).First());
+        LessonResult[] results =
+        [
+            lesson.Say($"Said {Speed.FromKnots(1)}."), lesson.Table("t", (int[])[1], ("v", v => v)), lesson.Compare("c", 1, 2.0),
+            lesson.Check("c", 1, 2.0, 0.1), lesson.Problem("p", "q", "h", 1, 0.1, "s"),
+        ];
+        Assert.All(results, result =>
+        {
+            Assert.Equal(result.ToHtml(), result.ToDisplayString(HtmlFormatter.MimeType));
+            Assert.Equal(result.ToString(), result.ToDisplayString(PlainTextFormatter.MimeType));
+            Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(result.GetType()).First());
+        });
+    }
+
+    [Fact]
+    public void LessonFolder_Flat_HoldsEveryAssemblyThatIsNotTheRuntimes()
+    {
+        string folder = Path.Combine(Root(), "artifacts", "lessons");
+        string[] files = Directory.GetFiles(folder, "*.dll");
+        Assert.Contains("FlapAero.Notebooks.dll", files.Select(Path.GetFileName));
+        string runtime = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
+        string[] missing = [.. files.SelectMany(References).Distinct()
+            .Where(name => !File.Exists(Path.Combine(folder, name + ".dll")) && !File.Exists(Path.Combine(runtime, name + ".dll")))];
+        Assert.Empty(missing);
+    }
+
+    private static IEnumerable<string> References(string file)
+    {
+        using var reader = new PEReader(File.OpenRead(file));
+        MetadataReader metadata = reader.GetMetadataReader();
+        return [.. metadata.AssemblyReferences.Select(handle => metadata.GetString(metadata.GetAssemblyReference(handle).Name))];
+    }
+
+    private static string Root()
+    {
+        string folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "FlapAero.sln"))) folder = Path.GetDirectoryName(folder)!;
+        return folder;
+    }
+}
