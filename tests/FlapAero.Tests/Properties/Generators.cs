@@ -52,7 +52,7 @@ internal static class Generators
         Wing wing = new(Length.FromMeters(span), Area.FromSquareMeters(area), Angle.FromDegrees(1.5), Length.FromMeters(1));
         double most = Math.Clamp(wingLoading * area / StandardConstants.Gravity, 210, 5700);
         return new Aeroplane(
-            "Invented", "", wing, Mass.FromKilograms(most * 0.6), Mass.FromKilograms(most),
+            "Invented", "", wing, Mass.FromKilograms(most * 0.75), Mass.FromKilograms(most),
             settings.Select(setting => setting.For(wing, most * StandardConstants.Gravity)));
     }
 
@@ -71,8 +71,8 @@ internal static class Generators
                 Speed.FromMetersPerSecond(stall * Fastest));
         }
 
-        // Flaps are retracted first.
-        private double Fastest => Deflection > 0 ? 2.6 : 2.9;
+        // Slow enough that it can still be reached in a steady glide.
+        private double Fastest => Deflection > 0 ? 2.3 : 2.9;
 
         // The needle's error is largest at low speed.
         private (Speed Indicated, Speed Calibrated) Row(double calibrated) =>

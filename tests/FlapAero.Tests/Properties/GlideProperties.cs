@@ -70,9 +70,9 @@ public sealed class GlideProperties
                 double speed = SlowestBy(configuration, air, flight => flight.GlideAngle.Radians);
                 SteadyFlight found = configuration.Glide(Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), air));
                 Assert.True(found.LiftToDrag <= closed.LiftToDrag * (1 + 1e-12), "A speed glides flatter.");
-                Close.To(closed.LiftToDrag, found.LiftToDrag, 1e-6);
+                Close.To(closed.LiftToDrag, found.LiftToDrag, 1e-9);
                 Close.To(configuration.Flaps.Drag.MaximumLiftToDrag, closed.LiftToDrag, 1e-12);
-                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-3);
+                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-5);
             },
             iter: Generators.Many / 10);
 
@@ -85,8 +85,8 @@ public sealed class GlideProperties
                 double speed = SlowestBy(configuration, air, flight => flight.SinkRate.MetersPerSecond);
                 SteadyFlight found = configuration.Glide(Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), air));
                 Assert.True(found.SinkRate.MetersPerSecond >= closed.SinkRate.MetersPerSecond * (1 - 1e-12), "A speed sinks slower.");
-                Close.To(closed.SinkRate.MetersPerSecond, found.SinkRate.MetersPerSecond, 1e-6);
-                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-3);
+                Close.To(closed.SinkRate.MetersPerSecond, found.SinkRate.MetersPerSecond, 1e-9);
+                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-5);
             },
             iter: Generators.Many / 10);
 
@@ -162,9 +162,10 @@ public sealed class GlideProperties
             },
             iter: Generators.Many / 10);
 
+    // Well clear of the stall: a steep glide's own stall is slower than the 1 g stall where the search begins.
     private static Gen<(Configuration, Air)> Unlimited(Func<Configuration, Air, SteadyFlight> optimum) =>
         Gen.Select(Generators.Configurations, Generators.Airs)
-            .Where(pair => !optimum(pair.Item1, pair.Item2).LimitedByStall);
+            .Where(pair => optimum(pair.Item1, pair.Item2).LiftCoefficient < 0.9 * pair.Item1.Flaps.Lift.MaximumLiftCoefficient);
 
     private static double SlowestBy(Configuration configuration, Air air, Func<SteadyFlight, double> measure)
     {
