@@ -173,8 +173,6 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         {
             if (ForInstructor)
                 part.Hide(".solution", "answer", "Answer and worked solution");
-            else
-                part.Remove(".solution");
             Append(cell, part);
         }
         if (ForInstructor)
