@@ -1,0 +1,32 @@
+namespace FlapAero.Equations;
+
+/// <summary>The cubic through two values and two slopes.</summary>
+internal static class Hermite
+{
+    /// <summary>
+    /// Where, between 0 and <paramref name="size"/>, the cubic rises through zero. Regula falsi with the Illinois rule: it keeps its
+    /// bracket. A result of moderate accuracy is enough, for the caller steps there and looks again.
+    /// </summary>
+    public static T Root<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
+        where T : unmanaged, ILanes<T>
+    {
+        T rise = endValue - startValue;
+        T cubic = size * (startSlope + endSlope) - 2 * rise;
+        T square = 3 * rise - size * (2 * startSlope + endSlope);
+        T linear = size * startSlope;
+        T low = T.Of(0), high = T.Of(1), lowValue = startValue, highValue = endValue;
+        for (int i = 0; i < 6; i++)
+        {
+            T middle = low - lowValue * (high - low) / (highValue - lowValue);
+            T value = T.Fused(T.Fused(T.Fused(cubic, middle, square), middle, linear), middle, startValue);
+            T below = T.Less(value, T.Of(0));
+            lowValue = T.Select(below, value, 0.5 * lowValue);
+            highValue = T.Select(below, 0.5 * highValue, value);
+            low = T.Select(below, middle, low);
+            high = T.Select(below, high, middle);
+        }
+
+        T root = low - lowValue * (high - low) / (highValue - lowValue);
+        return size * T.Max(T.Of(0.02), T.Min(root, T.Of(0.98)));
+    }
+}

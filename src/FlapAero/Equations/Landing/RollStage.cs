@@ -1,0 +1,50 @@
+namespace FlapAero.Equations;
+
+/// <summary>Stages 5 and 6: a roll with one lift coefficient and one friction coefficient, per mass, down to an airspeed.</summary>
+internal struct RollStage(
+    double halfDensityAreaPerMass, double lift, double drag, double friction, double slope, double headwind, double endSpeed)
+    : IStage<ScalarLane, PathMotion<ScalarLane>>
+{
+    private readonly double _area = halfDensityAreaPerMass;
+    private readonly double _lift = lift;
+    private readonly double _drag = drag;
+    private readonly double _friction = friction;
+    private readonly double _headwind = headwind;
+    private readonly double _endSpeed = endSpeed;
+
+    // g sin ε and g cos ε from tan ε.
+    private readonly double _down = StandardConstants.Gravity * slope / Math.Sqrt(1 + slope * slope);
+    private readonly double _onto = StandardConstants.Gravity / Math.Sqrt(1 + slope * slope);
+
+    public Thrust<ScalarLane> Thrust { private get; set; }
+
+    public static bool HasEnd => true;
+
+    /// <summary>The airspeed at which the wing carries all of the weight; none where it never does.</summary>
+    public readonly double LiftOffSpeed => _lift > 0 ? Math.Sqrt(_onto / (_area * _lift)) : double.PositiveInfinity;
+
+    /// <summary>Deceleration = constant + squared · V², on the side of the lift-off speed and of V = 0 where <paramref name="speed"/> is.</summary>
+    public readonly (double Constant, double Squared) Deceleration(double speed, double thrust)
+    {
+        double drag = Math.CopySign(_drag, speed);
+        return speed > LiftOffSpeed
+            ? (_down - thrust, _area * drag)
+            : (_friction * _onto + _down - thrust, _area * (drag - _friction * _lift));
+    }
+
+    public readonly PathMotion<ScalarLane> Rates(ScalarLane time, in PathMotion<ScalarLane> motion)
+    {
+        double speed = motion.Speed.Value;
+        (double constant, double squared) = Deceleration(speed, Thrust.At(time).Value);
+        return new(-(constant + squared * speed * speed), speed - _headwind);
+    }
+
+    public readonly ScalarLane End(ScalarLane time, in PathMotion<ScalarLane> motion) => _endSpeed - motion.Speed.Value;
+
+    public readonly ScalarLane EndRate(
+        ScalarLane time, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => -rates.Speed.Value;
+
+    // Of a size of at least 1 m/s: the airspeed itself may pass through zero.
+    public readonly ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) =>
+        Math.Abs(error.Speed.Value) / (1 + Math.Abs(motion.Speed.Value));
+}
