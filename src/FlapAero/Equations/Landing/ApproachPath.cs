@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>What is known before the first step: the path, when the power goes, and the stages with their constants.</summary>
@@ -15,6 +17,7 @@ internal readonly struct ApproachPath<T>
     private readonly T _holdOffHeight;
     private readonly AirConstants<T> _air;
 
+    [SkipLocalsInit]
     public ApproachPath(ReadOnlySpan<double> rows)
     {
         Columns columns = new(rows);
@@ -40,7 +43,9 @@ internal readonly struct ApproachPath<T>
         FlareStart = (_thresholdHeight - FlareHeight) / _sink;
 
         // What the rates without thrust lack is the thrust that balances them.
-        T balance = new ApproachStage<T>(_air, _sink, _thresholdHeight).Rates(T.Of(0), new(ThresholdSpeed, T.Of(0))).Speed;
+        ApproachStage<T> stage = new(_air, _sink, _thresholdHeight);
+        stage.Prepare(0, T.Of(0), default);
+        T balance = stage.Rates(0, new(ThresholdSpeed)).Speed;
         _approachThrust = T.Of(0) - balance;
         _idleThrust = columns[17] / _mass;
         _cut = CutTime(columns[15]);
@@ -69,6 +74,14 @@ internal readonly struct ApproachPath<T>
     public PowerSchedule<ScalarLane> PowerOf(int lane) =>
         new(_approachThrust[lane], _idleThrust[lane], _cut[lane], _ramp[lane]);
 
+    /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
+    public T LiftLeftAtFlare(in PathMotion<T> motion)
+    {
+        HoldOffStage<T> stage = HoldOff;
+        stage.Prepare(0, FlareStart, default);
+        return stage.End(0, motion);
+    }
+
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
     public double LiftAtFlare(double speed, int lane)
     {
@@ -87,8 +100,8 @@ internal readonly struct ApproachPath<T>
     public T SettlingGuess(in PowerSchedule<T> power, T time, in FreeMotion<T> motion, T sink)
     {
         SettlingStage<T> stage = Settling;
-        stage.Thrust = power.At(time);
-        FreeMotion<T> rates = stage.Rates(time, motion);
+        stage.Prepare(0, time, power.At(time));
+        FreeMotion<T> rates = stage.Rates(0, motion);
         T curve = motion.Speed * rates.Angle;
         T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, T.Of(0.05));
         T guess = T.Of(1.5);

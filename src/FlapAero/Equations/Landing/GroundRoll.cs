@@ -58,10 +58,10 @@ internal static class GroundRoll
         {
             LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
             {
-                Time = state.Time, Motion = new(state.Speed, state.Distance), Open = ScalarLane.True,
+                Time = state.Time, Motion = new(state.Speed), Distance = state.Distance, Open = ScalarLane.True,
             };
-            Leg.Fly(stage, power, Math.Min(settled, latest), 2, Window, tolerance, ref leg);
-            state = new(leg.Time.Value, leg.Motion.Speed.Value, leg.Motion.Distance.Value);
+            Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, tolerance, ref leg);
+            state = new(leg.Time.Value, leg.Motion.Speed.Value, leg.Distance.Value);
             if (!ScalarLane.Any(leg.Open))
                 return true;
             if (ScalarLane.Any(leg.Stuck) || state.Time >= latest)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>The cubic through two values and two slopes.</summary>
@@ -7,6 +9,8 @@ internal static class Hermite
     /// Where, between 0 and <paramref name="size"/>, the cubic rises through zero. Regula falsi with the Illinois rule: it keeps its
     /// bracket. A result of moderate accuracy is enough, for the caller steps there and looks again.
     /// </summary>
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static T Root<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
         where T : unmanaged, ILanes<T>
     {

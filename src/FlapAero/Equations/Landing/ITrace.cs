@@ -3,5 +3,5 @@ namespace FlapAero.Equations;
 /// <summary>Told of every accepted step of the first lane.</summary>
 internal interface ITrace<TMotion>
 {
-    void Add(double time, in TMotion motion);
+    void Add(double time, double distance, in TMotion motion);
 }

@@ -14,11 +14,11 @@ internal static class LaneLaws
         where T : unmanaged, ILanes<T> =>
         T.Of(1) - T.Exp(-2.48 * T.Exp(0.768 * T.Log(heightOverHalfSpan)));
 
-    /// <summary>D/m from V², 1/V² and the lift per mass: (½ρS/m) C_D0 V² + k_g (K m/½ρS) (L/m)²/V².</summary>
+    /// <summary>D/m from V² and the lift per mass over V: (½ρS/m) C_D0 V² + (k_g K m/½ρS) (L/mV)².</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static T DragPerMass<T>(T zeroLift, T induced, T groundEffect, T speedSquared, T lift)
+    public static T DragPerMass<T>(T zeroLift, T induced, T speedSquared, T liftOverSpeed)
         where T : unmanaged, ILanes<T> =>
-        T.Fused(zeroLift, speedSquared, groundEffect * induced * lift * lift / speedSquared);
+        T.Fused(zeroLift, speedSquared, induced * liftOverSpeed * liftOverSpeed);
 
     /// <summary>arcsin by Newton's method, for lanes have none; from its series, for an angle that is a few hundredths.</summary>
     public static T ArcSine<T>(T sine)

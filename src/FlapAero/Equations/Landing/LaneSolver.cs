@@ -12,7 +12,7 @@ internal static class LaneSolver<T>
     {
         ApproachPath<T> path = new(LandingInput.Rows(inputs));
         T open = path.Begin(outcomes);
-        LegState<T, PathMotion<T>> leg = new() { Motion = new(path.ThresholdSpeed, T.Of(0)), Open = open };
+        LegState<T, PathMotion<T>> leg = new() { Motion = new(path.ThresholdSpeed), Open = open };
         if (T.Any(open))
             Approach(path, tolerance, ref leg, outcomes);
         if (T.Any(leg.Open))
@@ -24,16 +24,17 @@ internal static class LaneSolver<T>
     private static void Approach(in ApproachPath<T> path, double tolerance, ref LegState<T, PathMotion<T>> leg, Span<LandingOutcome> outcomes)
     {
         T open = leg.Open;
-        Leg.Fly(path.Approach, path.Power, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref leg);
+        ApproachStage<T> stage = path.Approach;
+        Leg.Fly(ref stage, path.Power, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref leg);
         for (int i = 0; i < T.Count; i++)
         {
             outcomes[i].FlareStartTime = path.FlareStart[i];
-            outcomes[i].FlareStartDistance = leg.Motion.Distance[i];
+            outcomes[i].FlareStartDistance = leg.Distance[i];
             outcomes[i].FlareStartSpeed = leg.Motion.Speed[i];
         }
 
         // Speed that collapses on the way down has passed the touchdown lift long before.
-        T limit = open & (~T.Less(path.HoldOff.End(path.FlareStart, leg.Motion), T.Of(0)) | leg.Stuck);
+        T limit = open & (~T.Less(path.LiftLeftAtFlare(leg.Motion), T.Of(0)) | leg.Stuck);
         for (int i = 0; i < T.Count; i++)
         {
             if (!double.IsNaN(limit[i]))
@@ -52,7 +53,7 @@ internal static class LaneSolver<T>
         T open = leg.Open;
         HoldOffStage<T> stage = path.HoldOff;
         Leg.Fly(
-            stage, path.Power, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.1 * path.TimeConstant,
+            ref stage, path.Power, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.1 * path.TimeConstant,
             tolerance, ref leg);
         T floats = leg.Open & ~leg.Stuck;
         T height = stage.Height(stage.Sink(leg.Time));
@@ -65,7 +66,7 @@ internal static class LaneSolver<T>
                 continue;
             outcomes[i].HoldOffEndTime = leg.Time[i];
             outcomes[i].HoldOffEndHeight = height[i];
-            outcomes[i].HoldOffEndDistance = leg.Motion.Distance[i];
+            outcomes[i].HoldOffEndDistance = leg.Distance[i];
             outcomes[i].HoldOffEndSpeed = leg.Motion.Speed[i];
         }
 
@@ -83,13 +84,15 @@ internal static class LaneSolver<T>
         LegState<T, FreeMotion<T>> leg = new()
         {
             Time = before.Time,
-            Motion = new(speed, angle, holdOff.Height(sink), before.Motion.Distance),
+            Motion = new(speed, angle, holdOff.Height(sink)),
+            Distance = before.Distance,
             Open = before.Open,
         };
         T until = before.Time + T.Of(LongestSettling);
         PowerSchedule<T> power = path.Power;
         T guess = path.SettlingGuess(power, before.Time, leg.Motion, sink);
-        Leg.Fly(path.Settling, power, until, guess, T.Of(0.1), tolerance, ref leg);
+        SettlingStage<T> stage = path.Settling;
+        Leg.Fly(ref stage, power, until, guess, T.Of(0.1), tolerance, ref leg);
         T hovers = leg.Open & ~leg.Stuck;
         T done = before.Open & ~leg.Open;
         T sine = T.Sin(leg.Motion.Angle);
@@ -101,7 +104,7 @@ internal static class LaneSolver<T>
             if (!double.IsNaN(done[i]))
                 continue;
             outcomes[i].TouchdownTime = leg.Time[i];
-            outcomes[i].TouchdownDistance = leg.Motion.Distance[i];
+            outcomes[i].TouchdownDistance = leg.Distance[i];
             outcomes[i].TouchdownSpeed = leg.Motion.Speed[i];
             outcomes[i].TouchdownSink = -leg.Motion.Speed[i] * sine[i];
             GroundRoll.Run(inputs[i], leg.Motion.Speed[i] * cosine[i], path.PowerOf(i), tolerance, ref outcomes[i]);

@@ -51,8 +51,10 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Sqrt(Lanes4 a) => Vector256.Sqrt(a.Value);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Exp(Lanes4 a) => Vector256.Exp(a.Value);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Log(Lanes4 a) => Vector256.Log(a.Value);
 
     public static Lanes4 Sin(Lanes4 a) => Vector256.Sin(a.Value);

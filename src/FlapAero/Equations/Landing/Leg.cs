@@ -1,12 +1,15 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
-/// <summary>Where a leg stands: time and motion of every lane, and which lanes are still to be flown.</summary>
+/// <summary>Where a leg stands: time, motion and distance of every lane, and which lanes are still to be flown.</summary>
 internal ref struct LegState<T, TMotion>
     where T : unmanaged, ILanes<T>
     where TMotion : unmanaged, IMotion<TMotion, T>
 {
     public T Time;
     public TMotion Motion;
+    public T Distance;
 
     /// <summary>In: the lanes to fly. Out: those that the stage's own end did not stop before its time ran out.</summary>
     public T Open;
@@ -21,25 +24,18 @@ internal static class Leg
     private const int MostSteps = 20_000;
     private const double Safety = 0.9;
 
+    [SkipLocalsInit]
     public static void Fly<T, TMotion, TStage>(
-        TStage stage, in PowerSchedule<T> power, T until, T step, T window, double tolerance, ref LegState<T, TMotion> leg,
+        ref TStage stage, in PowerSchedule<T> power, T until, T step, T window, double tolerance, ref LegState<T, TMotion> leg,
         ITrace<TMotion>? trace = null)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
     {
+        const int last = Dop853.Nodes - 1;
         T flying = leg.Open & T.Less(leg.Time, until);
         T ended = T.Of(0);
         T correction = T.Of(0);
-        T time = leg.Time;
-        TMotion motion = leg.Motion;
-        Thrust<T> thrust = power.At(time);
-        stage.Thrust = thrust;
-        TMotion rates = stage.Rates(time, motion);
-        T end = stage.End(time, motion);
-        T endRate = TStage.HasEnd ? stage.EndRate(time, motion, rates) : T.Of(0);
-        T perTolerance = T.Of(1 / tolerance);
-
         for (int count = 0; T.Any(flying); count++)
         {
             if (count == MostSteps)
@@ -48,96 +44,125 @@ internal static class Leg
                 break;
             }
 
+            // To the next kink of the thrust, so that no step sees one.
+            Thrust<T> thrust = power.At(leg.Time);
             T edge = T.Min(until, thrust.End);
-            T left = edge - time;
+            T left = edge - leg.Time;
             T whole = T.Less(left, 1.0001 * step);
             T size = T.Select(flying, T.Select(whole, left, step), T.Of(0));
-            TMotion trial = Dop853.Step(in stage, time, motion, rates, size, out TMotion fifth, out TMotion third);
-            T next = T.Select(whole, edge, time + size);
-
-            // Hairer's estimate for the pair: of order 7 where both are small.
-            T coarse = stage.Share(fifth, motion);
-            T fine = stage.Share(third, motion);
-            T error = size * perTolerance * coarse * coarse / T.Sqrt(coarse * coarse + 0.01 * fine * fine + T.Of(1e-300));
+            for (int node = 0; node < Dop853.Nodes; node++)
+                stage.Prepare(node, T.Fused(T.Of(Dop853.Places[node]), size, leg.Time), thrust);
+            TMotion rates = stage.Rates(0, leg.Motion);
+            TMotion trial = Dop853.Step(ref stage, size, leg.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
+            T error = Error(stage.Share(fifth, leg.Motion), stage.Share(third, leg.Motion), size, tolerance);
             T accepted = flying & T.Less(error, T.Of(1));
-            // At most eight times, at least a fifth; where the error is not a number the smallest.
-            T factor = Safety * T.Exp(-1.0 / Dop853.Order * T.Log(T.Max(error, T.Of(1e-9))));
-            factor = T.Max(T.Of(0.2), T.Min(factor, T.Of(8)));
+            T factor = Factor(error);
             // A step that an edge cut short says nothing against the one that was planned.
-            T longer = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
+            step = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
 
             if (TStage.HasEnd)
             {
-                TMotion nextRates = stage.Rates(next, trial);
-                T nextEnd = stage.End(next, trial);
-                T nextEndRate = stage.EndRate(next, trial, nextRates);
+                T end = stage.End(0, leg.Motion);
+                T endRate = stage.EndRate(0, leg.Motion, rates);
+                T nextEnd = stage.End(last, trial);
+                T nextEndRate = stage.EndRate(last, trial, stage.Rates(last, trial));
+                T rises = T.Less(T.Of(0), nextEndRate);
                 T toEnd = T.Of(0) - nextEnd / nextEndRate;
-                T near = accepted & T.Less(T.Of(0), nextEndRate) & T.Less(T.Abs(toEnd), window);
+                T near = accepted & rises & T.Less(T.Abs(toEnd), window);
                 T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
+                T aimed = rises & T.Less(T.Of(0), toEnd) & T.Less(toEnd, step);
+                if (T.Any(past))
+                    step = T.Select(past, Hermite.Root(size, end, endRate, nextEnd, nextEndRate), step);
+                step = T.Select(~past & accepted & aimed, toEnd, step);
                 accepted &= ~past;
                 ended |= near;
                 correction = T.Select(near, toEnd, correction);
-                T root = Hermite.Root(size, end, endRate, nextEnd, nextEndRate);
-                T aimed = T.Less(T.Of(0), toEnd) & T.Less(toEnd, factor * size) & T.Less(T.Of(0), nextEndRate);
-                step = T.Select(past, root, T.Select(aimed & accepted, toEnd, longer));
-                rates = TMotion.Select(accepted, nextRates, rates);
-                end = T.Select(accepted, nextEnd, end);
-                endRate = T.Select(accepted, nextEndRate, endRate);
                 flying &= ~near;
             }
-            else
-            {
-                step = longer;
-            }
 
-            time = T.Select(accepted, next, time);
-            motion = TMotion.Select(accepted, trial, motion);
-            T arrived = accepted & whole;
-            flying &= T.Less(time, until);
-            leg.Stuck |= flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(time)));
-            flying &= ~leg.Stuck;
-            if (T.Any(flying & arrived))
-            {
-                // A kink of the thrust: the rates on its far side.
-                thrust = power.At(time);
-                stage.Thrust = thrust;
-                rates = stage.Rates(time, motion);
-                endRate = TStage.HasEnd ? stage.EndRate(time, motion, rates) : endRate;
-            }
-            else if (!TStage.HasEnd && T.Any(flying))
-            {
-                rates = stage.Rates(time, motion);
-            }
-
-            trace?.Add(time[0], motion);
+            leg.Time = T.Select(accepted, T.Select(whole, edge, leg.Time + size), leg.Time);
+            leg.Motion = TMotion.Select(accepted, trial, leg.Motion);
+            leg.Distance = T.Select(accepted, leg.Distance + distance, leg.Distance);
+            flying &= T.Less(leg.Time, until);
+            T stuck = flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(leg.Time)));
+            leg.Stuck |= stuck;
+            flying &= ~stuck;
+            trace?.Add(leg.Time[0], leg.Distance[0], leg.Motion);
         }
 
-        if (TStage.HasEnd)
-            Polish(ref stage, ref time, ref motion, correction);
-        leg.Time = time;
-        leg.Motion = motion;
         leg.Open &= ~ended;
+        if (T.Any(ended))
+            Polish(ref stage, power, correction, ref leg);
+    }
+
+    /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
+    private static T Error<T>(T coarse, T fine, T size, double tolerance)
+        where T : unmanaged, ILanes<T>
+    {
+        T square = coarse * coarse;
+        return 1 / tolerance * size * square / T.Sqrt(T.Fused(0.01 * fine, fine, square) + T.Of(1e-300));
+    }
+
+    /// <summary>How much longer the next step may be: at most eight times, at least a fifth, also where the error is not a number.</summary>
+    private static T Factor<T>(T error)
+        where T : unmanaged, ILanes<T>
+    {
+        T factor = Safety * T.Exp(-1.0 / Dop853.Order * T.Log(T.Max(error, T.Of(1e-9))));
+        return T.Max(T.Of(0.2), T.Min(factor, T.Of(8)));
     }
 
     /// <summary>
-    /// From near the end to it: a step of the classical method of order 4 over what Newton's method says is left, then what is
-    /// left after that. The first is at most a window long, the second its square: too short to need more.
+    /// From near the end to it: a step of the classical method of order 4 over what Newton's method says is left, a step of the
+    /// midpoint over what is left then, and Euler's over the rest. Each is as long as the square of the one before, or shorter.
     /// </summary>
-    private static void Polish<T, TMotion, TStage>(ref TStage stage, ref T time, ref TMotion motion, T step)
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Polish<T, TMotion, TStage>(
+        ref TStage stage, in PowerSchedule<T> power, T step, ref LegState<T, TMotion> leg)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
     {
-        TMotion a = stage.Rates(time, motion);
-        TMotion b = stage.Rates(time + 0.5 * step, motion.Plus(0.5 * step, a));
-        TMotion c = stage.Rates(time + 0.5 * step, motion.Plus(0.5 * step, b));
-        TMotion d = stage.Rates(time + step, motion.Plus(step, c));
-        motion = motion.Plus((1.0 / 6) * step, a.Plus(2, b).Plus(2, c).Plus(1, d));
-        time += step;
-        TMotion rates = stage.Rates(time, motion);
-        T rate = stage.EndRate(time, motion, rates);
-        T rest = T.Select(T.Less(T.Of(0), T.Abs(step)), T.Of(0) - stage.End(time, motion) / rate, T.Of(0));
-        motion = motion.Plus(rest, rates);
-        time += rest;
+        Thrust<T> thrust = power.At(leg.Time);
+        stage.Prepare(0, leg.Time, thrust);
+        stage.Prepare(1, leg.Time + 0.5 * step, thrust);
+        stage.Prepare(2, leg.Time + 0.5 * step, thrust);
+        stage.Prepare(3, leg.Time + step, thrust);
+        TMotion a = stage.Rates(0, leg.Motion);
+        TMotion b = stage.Rates(1, leg.Motion.Plus(0.5 * step, a));
+        TMotion c = stage.Rates(2, leg.Motion.Plus(0.5 * step, b));
+        TMotion d = stage.Rates(3, leg.Motion.Plus(step, c));
+        T sixth = 1.0 / 6 * step;
+        leg.Motion = leg.Motion.Plus(sixth, a.Plus(2, b).Plus(2, c).Plus(1, d));
+        leg.Distance += sixth * (stage.GroundSpeed(0) + 2 * stage.GroundSpeed(1) + 2 * stage.GroundSpeed(2) + stage.GroundSpeed(3));
+        leg.Time += step;
+        T polished = T.Less(T.Of(0), T.Abs(step));
+        T rest = Rest<T, TMotion, TStage>(ref stage, polished, leg.Motion, out TMotion rates);
+        stage.Prepare(4, leg.Time + 0.5 * rest, thrust);
+        rates = stage.Rates(4, leg.Motion.Plus(0.5 * rest, rates));
+        Move(rest, rates, stage.GroundSpeed(4), ref leg);
+
+        stage.Prepare(3, leg.Time, thrust);
+        rest = Rest<T, TMotion, TStage>(ref stage, polished, leg.Motion, out rates);
+        Move(rest, rates, stage.GroundSpeed(3), ref leg);
+    }
+
+    /// <summary>What Newton's method says is left to the end, at node 3.</summary>
+    private static T Rest<T, TMotion, TStage>(ref TStage stage, T polished, in TMotion motion, out TMotion rates)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+        where TStage : struct, IStage<T, TMotion>
+    {
+        rates = stage.Rates(3, motion);
+        return T.Select(polished, T.Of(0) - stage.End(3, motion) / stage.EndRate(3, motion, rates), T.Of(0));
+    }
+
+    private static void Move<T, TMotion>(T time, in TMotion rates, T groundSpeed, ref LegState<T, TMotion> leg)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+    {
+        leg.Motion = leg.Motion.Plus(time, rates);
+        leg.Distance += time * groundSpeed;
+        leg.Time += time;
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -16,6 +18,7 @@ internal readonly struct PowerSchedule<T>(T approach, T idle, T cut, T ramp)
     public T Settled => _settled;
 
     /// <summary>The segment that begins at or before a time and ends after it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Thrust<T> At(T time)
     {
         T before = T.Less(time, _cut);
@@ -37,5 +40,6 @@ internal readonly struct Thrust<T>(T start, T slope, T from, T end)
 
     public readonly T End = end;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T At(T time) => T.Fused(_slope, time - _from, _start);
 }

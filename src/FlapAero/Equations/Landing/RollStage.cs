@@ -16,7 +16,7 @@ internal struct RollStage(
     private readonly double _down = StandardConstants.Gravity * slope / Math.Sqrt(1 + slope * slope);
     private readonly double _onto = StandardConstants.Gravity / Math.Sqrt(1 + slope * slope);
 
-    public Thrust<ScalarLane> Thrust { private get; set; }
+    private AtNodes<(double Thrust, double GroundSpeed)> _nodes;
 
     public static bool HasEnd => true;
 
@@ -32,17 +32,22 @@ internal struct RollStage(
             : (_friction * _onto + _down - thrust, _area * (drag - _friction * _lift));
     }
 
-    public readonly PathMotion<ScalarLane> Rates(ScalarLane time, in PathMotion<ScalarLane> motion)
+    public void Prepare(int node, ScalarLane time, in Thrust<ScalarLane> thrust) => _nodes[node].Thrust = thrust.At(time).Value;
+
+    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion)
     {
         double speed = motion.Speed.Value;
-        (double constant, double squared) = Deceleration(speed, Thrust.At(time).Value);
-        return new(-(constant + squared * speed * speed), speed - _headwind);
+        (double constant, double squared) = Deceleration(speed, _nodes[node].Thrust);
+        _nodes[node].GroundSpeed = speed - _headwind;
+        return new(-(constant + squared * speed * speed));
     }
 
-    public readonly ScalarLane End(ScalarLane time, in PathMotion<ScalarLane> motion) => _endSpeed - motion.Speed.Value;
+    public readonly ScalarLane GroundSpeed(int node) => _nodes[node].GroundSpeed;
+
+    public readonly ScalarLane End(int node, in PathMotion<ScalarLane> motion) => _endSpeed - motion.Speed.Value;
 
     public readonly ScalarLane EndRate(
-        ScalarLane time, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => -rates.Speed.Value;
+        int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => -rates.Speed.Value;
 
     // Of a size of at least 1 m/s: the airspeed itself may pass through zero.
     public readonly ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) =>

@@ -2,27 +2,6 @@ using System.Runtime.CompilerServices;
 
 namespace FlapAero.Equations;
 
-/// <summary>A stage in the air, or of the roll while the thrust still changes: its law, and what ends it.</summary>
-internal interface IStage<T, TMotion> : IRates<T, TMotion>
-    where T : unmanaged, ILanes<T>
-    where TMotion : unmanaged, IMotion<TMotion, T>
-{
-    /// <summary>The thrust of the step that is being taken.</summary>
-    Thrust<T> Thrust { set; }
-
-    /// <summary>Whether anything but the time ends the stage.</summary>
-    static abstract bool HasEnd { get; }
-
-    /// <summary>Negative before the stage ends, zero where it does.</summary>
-    T End(T time, in TMotion motion);
-
-    /// <summary>How fast <see cref="End"/> grows.</summary>
-    T EndRate(T time, in TMotion motion, in TMotion rates);
-
-    /// <summary>How large an error is, as a share of the motion's own size.</summary>
-    T Share(in TMotion error, in TMotion motion);
-}
-
 /// <summary>What the stages in the air need to know of an aeroplane, per mass.</summary>
 internal readonly struct AirConstants<T>(T zeroLift, T induced, T wingHeight, T perHalfSpan, T headwind)
     where T : unmanaged, ILanes<T>
@@ -34,22 +13,38 @@ internal readonly struct AirConstants<T>(T zeroLift, T induced, T wingHeight, T 
     public readonly T PerHalfSpan = perHalfSpan;
     public readonly T Headwind = headwind;
 
-    /// <summary>k_g with the wheels at a height; a trial step may dip under the ground, where the height counts as zero.</summary>
+    /// <summary>
+    /// K m/(½ρS) with the ground effect at a wheel height. A trial step may dip under the ground: the law goes on there, so that
+    /// the step sees no kink, until the wing itself is nearly down.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T GroundEffect(T wheelHeight) =>
-        LaneLaws.GroundEffect((T.Max(wheelHeight, T.Of(0)) + WingHeight) * PerHalfSpan);
+    public T InducedNearGround(T wheelHeight) =>
+        Induced * LaneLaws.GroundEffect(T.Max(wheelHeight + WingHeight, 0.1 * WingHeight) * PerHalfSpan);
+}
 
-    /// <summary>V̇ and ẋ on a path whose sink rate and lift beyond W cos γ, per mass, are known.</summary>
+/// <summary>What a path that is known fixes at a moment, whatever the airspeed.</summary>
+internal struct PathNode<T>
+    where T : unmanaged, ILanes<T>
+{
+    public T Thrust;
+    public T Sink;
+    public T ExtraLift;
+    public T Induced;
+    public T GroundSpeed;
+
+    /// <summary>V̇ on a path whose sink rate and lift beyond W cos γ, per mass, are known.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public PathMotion<T> Along(T sink, T extraLift, T wheelHeight, T speed, T thrust)
+    public PathMotion<T> Rates(in AirConstants<T> air, T speed)
     {
         T gravity = T.Of(StandardConstants.Gravity);
         T squared = speed * speed;
+        T perSpeed = T.Of(1) / speed;
         // The smallest number instead of zero: a trial step may ask for a sink rate above the airspeed.
-        T level = T.Sqrt(T.Max(squared - sink * sink, T.Of(double.Epsilon)));
-        T lift = T.Fused(gravity, level / speed, extraLift);
-        T drag = LaneLaws.DragPerMass(ZeroLift, Induced, GroundEffect(wheelHeight), squared, lift);
-        return new(thrust - drag + gravity * sink / speed, level - Headwind);
+        T level = T.Sqrt(T.Max(squared - Sink * Sink, T.Of(double.Epsilon)));
+        GroundSpeed = level - air.Headwind;
+        T lift = T.Fused(gravity, level * perSpeed, ExtraLift);
+        T drag = LaneLaws.DragPerMass(air.ZeroLift, Induced, squared, lift * perSpeed);
+        return new(T.Fused(gravity * Sink, perSpeed, Thrust - drag));
     }
 }
 
@@ -60,20 +55,32 @@ internal struct ApproachStage<T>(AirConstants<T> air, T sink, T thresholdHeight)
     private readonly AirConstants<T> _air = air;
     private readonly T _sink = sink;
     private readonly T _thresholdHeight = thresholdHeight;
-
-    public Thrust<T> Thrust { private get; set; }
+    private AtNodes<PathNode<T>> _nodes;
 
     public static bool HasEnd => false;
 
     public readonly T Height(T time) => _thresholdHeight - _sink * time;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly PathMotion<T> Rates(T time, in PathMotion<T> motion) =>
-        _air.Along(_sink, T.Of(0), Height(time), motion.Speed, Thrust.At(time));
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public void Prepare(int node, T time, in Thrust<T> thrust)
+    {
+        ref PathNode<T> known = ref _nodes[node];
+        known.Thrust = thrust.At(time);
+        known.Sink = _sink;
+        known.ExtraLift = T.Of(0);
+        known.Induced = _air.InducedNearGround(Height(time));
+    }
 
-    public readonly T End(T time, in PathMotion<T> motion) => T.Of(-1);
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes[node].Rates(_air, motion.Speed);
 
-    public readonly T EndRate(T time, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0);
+    public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
+
+    public readonly T End(int node, in PathMotion<T> motion) => T.Of(-1);
+
+    public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0);
 
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }
@@ -92,8 +99,7 @@ internal struct HoldOffStage<T>(AirConstants<T> air, T start, T sink, T timeCons
 
     /// <summary>m/(½ρS f C_Lmax): V² at which a unit of lift per mass takes the touchdown lift.</summary>
     private readonly T _squareLift = squareLift;
-
-    public Thrust<T> Thrust { private get; set; }
+    private AtNodes<PathNode<T>> _nodes;
 
     public static bool HasEnd => true;
 
@@ -102,26 +108,37 @@ internal struct HoldOffStage<T>(AirConstants<T> air, T start, T sink, T timeCons
 
     public readonly T Height(T sink) => T.Fused(sink, _timeConstant, _holdOffHeight);
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly PathMotion<T> Rates(T time, in PathMotion<T> motion)
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public void Prepare(int node, T time, in Thrust<T> thrust)
     {
+        ref PathNode<T> known = ref _nodes[node];
         T sink = Sink(time);
-        return _air.Along(sink, sink * _perTimeConstant, Height(sink), motion.Speed, Thrust.At(time));
+        known.Thrust = thrust.At(time);
+        known.Sink = sink;
+        known.ExtraLift = sink * _perTimeConstant;
+        known.Induced = _air.InducedNearGround(Height(sink));
     }
 
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes[node].Rates(_air, motion.Speed);
+
+    public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
+
     /// <summary>C_L − f C_Lmax, scaled to a square of speed.</summary>
-    public readonly T End(T time, in PathMotion<T> motion)
+    public readonly T End(int node, in PathMotion<T> motion)
     {
-        T sink = Sink(time);
+        ref readonly PathNode<T> known = ref _nodes[node];
         T squared = motion.Speed * motion.Speed;
-        T cosine = T.Sqrt(T.Max(squared - sink * sink, T.Of(0))) / motion.Speed;
-        T lift = T.Fused(T.Of(StandardConstants.Gravity), cosine, sink * _perTimeConstant);
+        T cosine = T.Sqrt(T.Max(squared - known.Sink * known.Sink, T.Of(0))) / motion.Speed;
+        T lift = T.Fused(T.Of(StandardConstants.Gravity), cosine, known.ExtraLift);
         return T.Fused(lift, _squareLift, T.Of(0) - squared);
     }
 
     // cos γ is taken as constant: the rate only steers Newton's method, whose result is checked on End itself.
-    public readonly T EndRate(T time, in PathMotion<T> motion, in PathMotion<T> rates) =>
-        T.Of(0) - Sink(time) * _perTimeConstant * _perTimeConstant * _squareLift - 2 * motion.Speed * rates.Speed;
+    public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) =>
+        T.Of(0) - _nodes[node].ExtraLift * _perTimeConstant * _squareLift - 2 * motion.Speed * rates.Speed;
 
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }
@@ -136,30 +153,34 @@ internal struct SettlingStage<T>(AirConstants<T> air, T squareLift, T angleSize,
     private readonly T _perSquare = T.Of(1) / squareLift;
     private readonly T _perAngle = T.Of(1) / angleSize;
     private readonly T _perHeight = T.Of(1) / heightSize;
-
-    public Thrust<T> Thrust { private get; set; }
+    private AtNodes<(T Thrust, T GroundSpeed)> _nodes;
 
     public static bool HasEnd => true;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly FreeMotion<T> Rates(T time, in FreeMotion<T> motion)
+    public void Prepare(int node, T time, in Thrust<T> thrust) => _nodes[node].Thrust = thrust.At(time);
+
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public FreeMotion<T> Rates(int node, in FreeMotion<T> motion)
     {
         T gravity = T.Of(StandardConstants.Gravity);
         T sine = T.Sin(motion.Angle);
         T cosine = T.Cos(motion.Angle);
         T squared = motion.Speed * motion.Speed;
         T lift = squared * _perSquare;
-        T drag = LaneLaws.DragPerMass(_air.ZeroLift, _air.Induced, _air.GroundEffect(motion.Height), squared, lift);
+        T drag = LaneLaws.DragPerMass(_air.ZeroLift, _air.InducedNearGround(motion.Height), squared, motion.Speed * _perSquare);
+        _nodes[node].GroundSpeed = motion.Speed * cosine - _air.Headwind;
         return new(
-            Thrust.At(time) - drag - gravity * sine,
+            _nodes[node].Thrust - drag - gravity * sine,
             (lift - gravity * cosine) / motion.Speed,
-            motion.Speed * sine,
-            motion.Speed * cosine - _air.Headwind);
+            motion.Speed * sine);
     }
 
-    public readonly T End(T time, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
+    public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
-    public readonly T EndRate(T time, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
+    public readonly T End(int node, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
+
+    public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
 
     public readonly T Share(in FreeMotion<T> error, in FreeMotion<T> motion) =>
         T.Max(T.Abs(error.Speed) / motion.Speed, T.Max(T.Abs(error.Angle) * _perAngle, T.Abs(error.Height) * _perHeight));
