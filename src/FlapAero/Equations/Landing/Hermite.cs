@@ -14,15 +14,12 @@ internal static class Hermite
     public static T Root<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
         where T : unmanaged, ILanes<T>
     {
-        T rise = endValue - startValue;
-        T cubic = size * (startSlope + endSlope) - 2 * rise;
-        T square = 3 * rise - size * (2 * startSlope + endSlope);
-        T linear = size * startSlope;
+        (T linear, T square, T cubic) = Coefficients(size, startValue, startSlope, endValue, endSlope);
         T low = T.Of(0), high = T.Of(1), lowValue = startValue, highValue = endValue;
         for (int i = 0; i < 6; i++)
         {
             T middle = low - lowValue * (high - low) / (highValue - lowValue);
-            T value = T.Fused(T.Fused(T.Fused(cubic, middle, square), middle, linear), middle, startValue);
+            T value = Value(middle, startValue, linear, square, cubic);
             T below = T.Less(value, T.Of(0));
             lowValue = T.Select(below, value, 0.5 * lowValue);
             highValue = T.Select(below, 0.5 * highValue, value);
@@ -33,4 +30,28 @@ internal static class Hermite
         T root = low - lowValue * (high - low) / (highValue - lowValue);
         return size * T.Max(T.Of(0.02), T.Min(root, T.Of(0.98)));
     }
+
+    /// <summary>The mask of lanes whose cubic is above zero somewhere on the way, both ends being below.</summary>
+    public static T Above<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
+        where T : unmanaged, ILanes<T>
+    {
+        (T linear, T square, T cubic) = Coefficients(size, startValue, startSlope, endValue, endSlope);
+        T above = T.Of(0);
+        for (int i = 1; i < 16; i++)
+            above |= T.Less(T.Of(0), Value(T.Of(i / 16.0), startValue, linear, square, cubic));
+        return above;
+    }
+
+    private static (T Linear, T Square, T Cubic) Coefficients<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
+        where T : unmanaged, ILanes<T>
+    {
+        T rise = endValue - startValue;
+        T cubic = size * (startSlope + endSlope) - 2 * rise;
+        T square = 3 * rise - size * (2 * startSlope + endSlope);
+        return (size * startSlope, square, cubic);
+    }
+
+    private static T Value<T>(T at, T startValue, T linear, T square, T cubic)
+        where T : unmanaged, ILanes<T> =>
+        T.Fused(T.Fused(T.Fused(cubic, at, square), at, linear), at, startValue);
 }

@@ -22,6 +22,8 @@ internal ref struct LegState<T, TMotion>
 internal static class Leg
 {
     private const int MostSteps = 20_000;
+    /// <summary>An end is not looked for between moments closer than this, s.</summary>
+    private const double Shortest = 1e-7;
     private const double Safety = 0.9;
 
     [SkipLocalsInit]
@@ -55,8 +57,9 @@ internal static class Leg
             TMotion rates = stage.Rates(0, leg.Motion);
             TMotion trial = Dop853.Step(ref stage, size, leg.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
             T error = Error(stage.Share(fifth, leg.Motion), stage.Share(third, leg.Motion), size, tolerance);
-            T accepted = flying & T.Less(error, T.Of(1));
-            T factor = Factor(error);
+            T sound = stage.Sound(last, trial);
+            T accepted = flying & sound & T.Less(error, T.Of(1));
+            T factor = T.Select(sound, Factor(error), T.Of(0.2));
             // A step that an edge cut short says nothing against the one that was planned.
             step = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
 
@@ -70,9 +73,23 @@ internal static class Leg
                 T toEnd = T.Of(0) - nextEnd / nextEndRate;
                 T near = accepted & rises & T.Less(T.Abs(toEnd), window);
                 T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
+                // Where the end is only grazed, Newton's method has no say: the bracket itself has become the answer.
+                T grazed = past & T.Less(size, T.Of(Shortest));
+                near |= grazed;
+                past &= ~grazed;
+                toEnd = T.Select(grazed, T.Of(0), toEnd);
+                T turned = accepted & ~near & ~past & T.Less(T.Of(0), endRate) & ~rises;
                 T aimed = rises & T.Less(T.Of(0), toEnd) & T.Less(toEnd, step);
                 if (T.Any(past))
                     step = T.Select(past, Hermite.Root(size, end, endRate, nextEnd, nextEndRate), step);
+                if (T.Any(turned))
+                {
+                    // It rose and fell within the step: see whether it reached the end in between.
+                    T peak = Hermite.Above(size, end, endRate, nextEnd, nextEndRate) & turned;
+                    step = T.Select(peak, 0.5 * size, step);
+                    past |= peak & T.Less(T.Of(Shortest), size);
+                }
+
                 step = T.Select(~past & accepted & aimed, toEnd, step);
                 accepted &= ~past;
                 ended |= near;

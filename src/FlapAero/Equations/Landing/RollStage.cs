@@ -49,6 +49,8 @@ internal struct RollStage(
     public readonly ScalarLane EndRate(
         int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => -rates.Speed.Value;
 
+    public readonly ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) => ScalarLane.True;
+
     // Of a size of at least 1 m/s: the airspeed itself may pass through zero.
     public readonly ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) =>
         Math.Abs(error.Speed.Value) / (1 + Math.Abs(motion.Speed.Value));

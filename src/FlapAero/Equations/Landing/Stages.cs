@@ -82,6 +82,9 @@ internal struct ApproachStage<T>(AirConstants<T> air, T sink, T thresholdHeight)
 
     public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0);
 
+    // Past this the airspeed has collapsed: it cannot even make the sink rate.
+    public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes[node].Sink, motion.Speed);
+
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }
 
@@ -136,9 +139,18 @@ internal struct HoldOffStage<T>(AirConstants<T> air, T start, T sink, T timeCons
         return T.Fused(lift, _squareLift, T.Of(0) - squared);
     }
 
-    // cos γ is taken as constant: the rate only steers Newton's method, whose result is checked on End itself.
-    public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) =>
-        T.Of(0) - _nodes[node].ExtraLift * _perTimeConstant * _squareLift - 2 * motion.Speed * rates.Speed;
+    public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates)
+    {
+        ref readonly PathNode<T> known = ref _nodes[node];
+        T sine = known.Sink / motion.Speed;
+        T cosine = T.Sqrt(T.Max(T.Of(1) - sine * sine, T.Of(double.Epsilon)));
+        T flattening = sine * sine / cosine * (_perTimeConstant + rates.Speed / motion.Speed);
+        T lift = T.Of(StandardConstants.Gravity) * flattening - known.ExtraLift * _perTimeConstant;
+        return T.Fused(lift, _squareLift, -2 * motion.Speed * rates.Speed);
+    }
+
+    // Past this the airspeed has collapsed: it cannot even make the sink rate.
+    public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes[node].Sink, motion.Speed);
 
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }
@@ -181,6 +193,8 @@ internal struct SettlingStage<T>(AirConstants<T> air, T squareLift, T angleSize,
     public readonly T End(int node, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
 
     public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
+
+    public readonly T Sound(int node, in FreeMotion<T> motion) => T.Less(T.Of(0), motion.Speed);
 
     public readonly T Share(in FreeMotion<T> error, in FreeMotion<T> motion) =>
         T.Max(T.Abs(error.Speed) / motion.Speed, T.Max(T.Abs(error.Angle) * _perAngle, T.Abs(error.Height) * _perHeight));
