@@ -170,7 +170,7 @@ public sealed class GlideProperties
             },
             iter: Generators.Many / 10);
 
-    [Fact(Skip = "Not so yet: best glide and minimum sink can be faster than the flaps allow, and do not say so.")]
+    [Fact]
     public void BestGlide_SlowFlapLimit_KeepsToTheFlapsHighestSpeed()
     {
         FlapSetting usual = Trainer.Setting("up", 0);
