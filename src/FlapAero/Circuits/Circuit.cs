@@ -101,7 +101,7 @@ public sealed class Circuit
     /// <param name="plan">What is asked for.</param>
     /// <returns>The circuit, or the reason why there is none.</returns>
     /// <exception cref="ArgumentNullException">No plan.</exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.HeightRollingOut.Feet // 400</code></example>
+    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.HeightRollingOut.Feet // 334</code></example>
     public static CircuitOutcome Backwards(CircuitPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

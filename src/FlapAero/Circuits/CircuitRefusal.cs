@@ -14,7 +14,7 @@ public enum CircuitRefusalReason
     /// <summary>The turn to final ends below the height to be established by.</summary>
     EstablishedTooLow,
 
-    /// <summary>The wind across a leg is as fast as the aeroplane, or the leg makes no way against the wind.</summary>
+    /// <summary>The wind across a leg is as fast as the aeroplane, or the leg makes less than 1 m/s against the wind.</summary>
     NoCrabHoldsTheTrack,
 
     /// <summary>A turn is planned steeper than the limit.</summary>

@@ -21,6 +21,9 @@ internal sealed class LegResolver(CircuitPlan plan, CircuitFrame frame)
     // Ten feet a minute: with less, downwind would be longer than any aerodrome's traffic.
     private const double LeastDownwindSink = 0.0508;
 
+    // Two knots: a leg that all but stands still over the ground is no leg.
+    private const double LeastGroundSpeed = 1;
+
     /// <summary>Why there is no flight, once one was sought in vain.</summary>
     public CircuitRefusal? Refusal { get; private set; }
 
@@ -56,7 +59,7 @@ internal sealed class LegResolver(CircuitPlan plan, CircuitFrame frame)
         Aerodynamics air = new(leg.Configuration, leg.Airspeed);
         // Straight ahead is x: from ahead is against it, from the right against y.
         double headwind = -frame.WindX, crosswind = -frame.WindY;
-        if (!(Math.Abs(crosswind) < air.Speed) || !(TrackLaws.GroundSpeed(air.Speed, headwind, crosswind) > 0))
+        if (!(Math.Abs(crosswind) < air.Speed) || !(TrackLaws.GroundSpeed(air.Speed, headwind, crosswind) > LeastGroundSpeed))
             return NoCrab(LegName.Final, air.Speed, headwind, crosswind);
         double sine = -TrackLaws.SinkOnPath(air.Speed, leg.PathAngle.Radians, headwind, crosswind) / air.Speed;
         if (!(Math.Abs(sine) <= SteepestSine)) return NoPath(LegName.Final, leg.PathAngle);
@@ -120,7 +123,7 @@ internal sealed class LegResolver(CircuitPlan plan, CircuitFrame frame)
         double along = frame.WindX * Math.Cos(track) + frame.WindY * Math.Sin(track);
         double crosswind = frame.WindX * Math.Sin(track) - frame.WindY * Math.Cos(track);
         double horizontal = air.Speed * Math.Cos(path);
-        return TrackLaws.Crab(crosswind, horizontal) is { } crab && TrackLaws.GroundSpeed(horizontal, -along, crosswind) > 0
+        return TrackLaws.Crab(crosswind, horizontal) is { } crab && TrackLaws.GroundSpeed(horizontal, -along, crosswind) > LeastGroundSpeed
             ? air.Flight(frame, path, thrust, bank: 0, track + crab, crab)
             : NoCrab(name, horizontal, -along, crosswind);
     }
