@@ -19,7 +19,7 @@ internal static class PlotlyDrawing
     private const double DrawingHeight = 420;
     private const double FontSize = 16;
 
-    private static readonly JsonSerializerOptions _options = new()
+    private static readonly JsonSerializerOptions Options = new()
     {
         // Escapes < and > too, so that a label cannot end the script element it stands in.
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
@@ -33,7 +33,7 @@ internal static class PlotlyDrawing
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
         JsonNode json = JsonNode.Parse(GenericChart.toJson(chart))!;
-        return Canonical(json)!.ToJsonString(_options);
+        return Canonical(json)!.ToJsonString(Options);
     }
 
     private static GenericChart Line(Figure figure, Series line, SeriesStyle style)

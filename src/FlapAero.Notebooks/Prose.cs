@@ -16,7 +16,7 @@ internal static partial class Prose
     private const char Open = '\uE000';
     private const char Close = '\uE001';
 
-    private static readonly MarkdownPipeline _pipeline = new MarkdownPipelineBuilder()
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UseMathematics().UsePipeTables().DisableHtml().Build();
 
     internal static string Html(Words words)
@@ -29,7 +29,7 @@ internal static partial class Prose
                 values.Add(value);
                 return $"{Open}{(values.Count - 1).ToString(CultureInfo.InvariantCulture)}{Close}";
             });
-        string html = Markdown.ToHtml(markdown, _pipeline).Trim();
+        string html = Markdown.ToHtml(markdown, Pipeline).Trim();
         if (html.Contains("%EE%80%80", StringComparison.OrdinalIgnoreCase))
             throw new ArgumentException("A value stands in the address of a link: only text and maths take values.", nameof(words));
         html = Maths().Replace(html, maths => Placeholder().Replace(maths.Value, match => SecurityElement.Escape(Tex(Value(match)))));

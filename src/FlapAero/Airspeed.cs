@@ -9,6 +9,8 @@ namespace FlapAero;
 /// </summary>
 public sealed class Airspeed
 {
+    private static readonly Speed Slowest = Speed.FromKnots(0.1);
+
     internal Airspeed(double trueAirspeed, Air air)
     {
         SiTrue = trueAirspeed;
@@ -39,11 +41,11 @@ public sealed class Airspeed
     internal double SiDynamicPressure => AirspeedLaws.DynamicPressure(Air.SiDensity, SiTrue);
 
     /// <summary>The airspeed whose true airspeed is given.</summary>
-    /// <remarks>Formula: none, it is the definition. Range: above zero, below the speed of sound. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: none, it is the definition. Range: from 0.1 kt, below the speed of sound. Source: [anderson-itf].</remarks>
     /// <param name="trueAirspeed">True airspeed.</param>
     /// <param name="air">The air it is flown in.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is not above zero or not subsonic.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromTrue(Speed.FromKnots(70), Air.StandardSeaLevel).Calibrated.Knots // 70.000</code></example>
     public static Airspeed FromTrue(Speed trueAirspeed, Air air) =>
         Subsonic(trueAirspeed, trueAirspeed.MetersPerSecond, air);
@@ -51,12 +53,12 @@ public sealed class Airspeed
     /// <summary>The airspeed whose calibrated airspeed is given.</summary>
     /// <remarks>
     /// Formula: q_c = p₀[(1 + (V_C/a₀)²/5)^3.5 − 1] = p[(1 + M²/5)^3.5 − 1], V = M a.
-    /// Range: above zero, subsonic. Source: [anderson-itf].
+    /// Range: from 0.1 kt, subsonic. Source: [anderson-itf].
     /// </remarks>
     /// <param name="calibrated">Calibrated airspeed.</param>
     /// <param name="air">The air it is flown in.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is not above zero or not subsonic.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromCalibrated(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
     public static Airspeed FromCalibrated(Speed calibrated, Air air)
     {
@@ -68,11 +70,11 @@ public sealed class Airspeed
     }
 
     /// <summary>The airspeed whose equivalent airspeed is given.</summary>
-    /// <remarks>Formula: V = V_E √(ρ₀/ρ). Range: above zero, subsonic. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: V = V_E √(ρ₀/ρ). Range: from 0.1 kt, subsonic. Source: [anderson-itf].</remarks>
     /// <param name="equivalent">Equivalent airspeed.</param>
     /// <param name="air">The air it is flown in.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is not above zero or not subsonic.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromEquivalent(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
     public static Airspeed FromEquivalent(Speed equivalent, Air air)
     {
@@ -83,7 +85,11 @@ public sealed class Airspeed
     private static Speed Knots(double si) => Speed.FromMetersPerSecond(si).ToUnit(UnitsNet.Units.SpeedUnit.Knot);
 
     private static Speed Positive(Speed given) =>
-        Require.Positive(given, "airspeed", "An aeroplane at rest in the air has no lift to speak of.");
+        given >= Slowest && double.IsFinite(given.Value)
+            ? given
+            : throw Require.Refused(
+                nameof(given), "airspeed", Require.Text(given), $"from {Require.Text(Slowest, given)}",
+                "An aeroplane at rest in the air has no lift to speak of.");
 
     private static Airspeed Subsonic(Speed given, double trueAirspeed, Air air)
     {

@@ -1,5 +1,5 @@
 using FlapAero.Equations;
-using MathNet.Numerics;
+using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
 namespace FlapAero;
@@ -68,7 +68,7 @@ public sealed partial class Configuration
     public SteadyFlight OnPathOverGround(Airspeed airspeed, Angle descentAngle, Speed headwind)
     {
         Require.Between(descentAngle, Angle.Zero, SteepestPath, "descent angle", "An approach path leads down.");
-        double wind = headwind.MetersPerSecond;
+        double wind = Require.Headwind(headwind);
         if (!(wind < airspeed.SiTrue))
             throw Require.Refused(
                 nameof(headwind), "headwind", Require.Text(headwind), $"less than the airspeed, {Require.Text(airspeed.True, headwind)}",
@@ -101,7 +101,7 @@ public sealed partial class Configuration
 
     /// <summary>The flattest glide over the ground in a steady wind.</summary>
     /// <remarks>
-    /// Formula: least V|sin γ|/(V cos γ − w), found by golden section over C_L. Range: from the stall to the setting's maximum
+    /// Formula: greatest (V cos γ − w)/(−V sin γ), where its slope against C_L is zero, found by Brent's method. Range: from the stall to the setting's maximum
     /// speed; a headwind that the aeroplane can make way against. Source: [afh] for the rule, [anderson-itf] for the glide.
     /// </remarks>
     /// <param name="air">The air.</param>
@@ -111,17 +111,13 @@ public sealed partial class Configuration
     /// <example><code>flapsUp.BestGlideOverGround(Air.StandardSeaLevel, Speed.FromKnots(20)).Airspeed.Calibrated.Knots // 79</code></example>
     public SteadyFlight BestGlideOverGround(Air air, Speed headwind)
     {
-        double wind = headwind.MetersPerSecond;
-        double WayPerHeight(double lift)
-        {
-            double drag = DragLaws.Coefficient(ZeroLiftDrag, InducedFactor, lift);
-            double resultant = Math.Sqrt(lift * lift + drag * drag);
-            double speed = GlideLaws.Speed(lift, drag, _weight, air.SiDensity, _area);
-            return (speed * lift - wind * resultant) / (speed * drag);
-        }
+        double scaledWind = Require.Headwind(headwind) / GlideLaws.Speed(1, 0, _weight, air.SiDensity, _area);
+        double Slope(double lift) => GlideLaws.WayPerHeightSlope(lift, ZeroLiftDrag, InducedFactor, scaledWind);
 
         double least = Math.Min(Glide(MaximumSpeed(air)).LiftCoefficient, MaximumLift);
-        double best = FindMinimum.OfScalarFunctionConstrained(lift => -WayPerHeight(lift), least, MaximumLift, 1e-7);
+        double best = Slope(least) <= 0 ? least
+            : Slope(MaximumLift) >= 0 ? double.PositiveInfinity
+            : Brent.FindRoot(Slope, least, MaximumLift, 1e-12, 100);
         SteadyFlight glide = GlideAtLift(best, air);
         glide.GroundSpeed(headwind);
         return glide;

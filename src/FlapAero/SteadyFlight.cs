@@ -63,7 +63,7 @@ public sealed class SteadyFlight
     public bool LimitedByStall { get; }
 
     /// <summary>Angle of the path over the ground in a steady wind.</summary>
-    /// <remarks>Formula: tan γ_g = V sin γ/(V cos γ − w). Range: ground speed above zero. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: tan γ_g = V sin γ/(V cos γ − w). Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>γ_g, positive up.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The wind is as fast as the aeroplane.</exception>
@@ -75,14 +75,14 @@ public sealed class SteadyFlight
     }
 
     /// <summary>Speed over the ground in a steady wind.</summary>
-    /// <remarks>Formula: V cos γ − w. Range: above zero. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: V cos γ − w. Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>Ground speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The wind is as fast as the aeroplane.</exception>
     /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).GroundSpeed(Speed.FromKnots(20)).Knots // 49.7</code></example>
     public Speed GroundSpeed(Speed headwind)
     {
-        double ground = WindLaws.GroundSpeed(Airspeed.SiTrue, _pathAngle, headwind.MetersPerSecond);
+        double ground = WindLaws.GroundSpeed(Airspeed.SiTrue, _pathAngle, Require.Headwind(headwind));
         if (!(ground > 0))
             throw Require.Refused(
                 nameof(headwind), "headwind", Require.Text(headwind), $"less than the airspeed, {Require.Text(Airspeed.True, headwind)}",

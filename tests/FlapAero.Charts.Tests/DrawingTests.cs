@@ -7,13 +7,13 @@ namespace FlapAero.Charts.Tests;
 
 public class DrawingTests
 {
-    private static readonly XNamespace _svg = "http://www.w3.org/2000/svg";
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
     [Fact]
     public void ToSvg_Figure_IsWellFormedAndNamesEverySeriesLevelAndMark()
     {
         XElement svg = XElement.Parse(Examples.Turn.ToSvg());
-        string[] texts = [.. svg.Descendants(_svg + "text").Select(t => t.Value)];
+        string[] texts = [.. svg.Descendants(Svg + "text").Select(t => t.Value)];
         foreach (string label in (string[])["flaps up", "flaps 35°", "reference speed", "base to final", "stall speed VS (kt CAS)", "angle of bank φ (°)"])
             Assert.Contains(label, texts);
         Assert.NotNull(svg.Attribute("viewBox"));
@@ -25,8 +25,8 @@ public class DrawingTests
     public void ToSvg_Lines_EndWhereTheDataEnd()
     {
         XElement svg = XElement.Parse(Examples.Turn.ToSvg());
-        double[][] ends = [.. svg.Descendants(_svg + "polyline").Select(p => Numbers(p.Attribute("points")!.Value)[^2..])];
-        double[] ticks = [.. svg.Descendants(_svg + "text").Where(t => t.Parent!.Attribute("text-anchor")?.Value == "end" && t.Value is ("50" or "75")).Select(t => Number(t, "y"))];
+        double[][] ends = [.. svg.Descendants(Svg + "polyline").Select(p => Numbers(p.Attribute("points")!.Value)[^2..])];
+        double[] ticks = [.. svg.Descendants(Svg + "text").Where(t => t.Parent!.Attribute("text-anchor")?.Value == "end" && t.Value is ("50" or "75")).Select(t => Number(t, "y"))];
         Assert.Equal(2, ends.Length);
         // 75 kt and 50 kt stand at the ticks, so 75.38 kt and 65.20 kt follow by proportion.
         double perKnot = (ticks.Max() - ticks.Min()) / 25;
@@ -39,8 +39,8 @@ public class DrawingTests
         var figure = new Figure("Many", Axis.Of("x"), Axis.Of("y"));
         for (int i = 0; i < 5; i++) figure = figure.Line("line number " + i, [0, 1], [i, 10 + 0.01 * i]);
         XElement svg = XElement.Parse(figure.Caption("c").Finding("f").ToSvg());
-        var tops = svg.Descendants(_svg + "g").Where(g => g.Attribute("paint-order") is not null)
-            .SelectMany(g => g.Elements(_svg + "text")).Select(t => Number(t, "y")).Order().ToArray();
+        var tops = svg.Descendants(Svg + "g").Where(g => g.Attribute("paint-order") is not null)
+            .SelectMany(g => g.Elements(Svg + "text")).Select(t => Number(t, "y")).Order().ToArray();
         Assert.True(tops.Length >= 5);
         Assert.All(tops.Zip(tops.Skip(1)), pair => Assert.True(pair.Second - pair.First > 14, $"{pair}"));
         Assert.All(tops, top => Assert.InRange(top, 10, 350));
@@ -53,7 +53,7 @@ public class DrawingTests
     public void Bars_InBothDrawings_StandOnZero()
     {
         Figure figure = Examples.Empty.Bars("landings", [100, 200, 300], [3.0, 8, 5]).Caption("c").Finding("f");
-        XElement bars = XElement.Parse(figure.ToSvg()).Elements(_svg + "path").Single(p => p.Attribute("class")?.Value == "bars");
+        XElement bars = XElement.Parse(figure.ToSvg()).Elements(Svg + "path").Single(p => p.Attribute("class")?.Value == "bars");
         double[][] corners = [.. bars.Attribute("d")!.Value.Split('Z', StringSplitOptions.RemoveEmptyEntries).Select(bar => Numbers(Regex.Replace(bar, "[MVHL]", " ").Trim()))];
         double[] heights = [.. corners.Select(c => c[1] - c[2])];
         Assert.Equal(3, heights.Length);

@@ -4,9 +4,9 @@ namespace FlapAero.Notebooks.Tests;
 
 public class CheckTests
 {
-    private static readonly Lesson _lesson = Lesson.Begin();
-    private static readonly Speed _expected = Speed.FromKnots(51.1);
-    private static readonly Speed _tolerance = Speed.FromKnots(0.5);
+    private static readonly Lesson TheLesson = Lesson.Begin();
+    private static readonly Speed Expected = Speed.FromKnots(51.1);
+    private static readonly Speed Tolerance = Speed.FromKnots(0.5);
 
     public static TheoryData<Speed, CheckOutcome, string> Answers => new()
     {
@@ -31,7 +31,7 @@ public class CheckTests
     [MemberData(nameof(Answers), DisableDiscoveryEnumeration = true)]
     public void Check_Speed_IsDiagnosedInWords(Speed answer, CheckOutcome outcome, string words)
     {
-        CheckResult result = _lesson.Check("Stall speed", answer, _expected, _tolerance);
+        CheckResult result = TheLesson.Check("Stall speed", answer, Expected, Tolerance);
         Assert.Equal(outcome, result.Outcome);
         Assert.Contains(words, result.Words.Replace('\u00A0', '_'), StringComparison.Ordinal);
         Assert.StartsWith("Stall speed: ", result.Words, StringComparison.Ordinal);
@@ -51,7 +51,7 @@ public class CheckTests
     [MemberData(nameof(OtherQuantities), DisableDiscoveryEnumeration = true)]
     public void Check_NumberOfAnotherUnit_NamesTheUnit(IQuantity answer, IQuantity expected, IQuantity tolerance, string words)
     {
-        CheckResult result = _lesson.Check("Answer", answer, expected, tolerance);
+        CheckResult result = TheLesson.Check("Answer", answer, expected, tolerance);
         Assert.Equal(CheckOutcome.Wrong, result.Outcome);
         Assert.Contains(words, result.Words, StringComparison.Ordinal);
     }
@@ -60,7 +60,7 @@ public class CheckTests
     public void Check_KnownMistake_ComesBeforeEveryOtherDiagnosis()
     {
         var mistake = new Mistake(Speed.FromKnots(102.2), "That is the speed at four times the weight.");
-        CheckResult result = _lesson.Check("Stall speed", Speed.FromKnots(102.0), _expected, _tolerance, mistake);
+        CheckResult result = TheLesson.Check("Stall speed", Speed.FromKnots(102.0), Expected, Tolerance, mistake);
         Assert.Equal(CheckOutcome.Wrong, result.Outcome);
         Assert.EndsWith("That is the speed at four times the weight.", result.Words, StringComparison.Ordinal);
         Assert.DoesNotContain("twice", result.Words, StringComparison.Ordinal);
@@ -69,10 +69,10 @@ public class CheckTests
     [Fact]
     public void Check_Coefficient_IsDiagnosedToo()
     {
-        Assert.Equal(CheckOutcome.Passed, _lesson.Check("C_L", 1.61, 1.6, 0.02).Outcome);
-        Assert.Equal(CheckOutcome.Open, _lesson.Check("C_L", 0, 1.6, 0.02).Outcome);
-        Assert.Contains("3.20 is twice", _lesson.Check("C_L", 3.2, 1.6, 0.02).Words, StringComparison.Ordinal);
-        CheckResult known = _lesson.Check("C_L", 2.0, 1.6, 0.02, new Mistake(2.0, "That is with the flaps down."));
+        Assert.Equal(CheckOutcome.Passed, TheLesson.Check("C_L", 1.61, 1.6, 0.02).Outcome);
+        Assert.Equal(CheckOutcome.Open, TheLesson.Check("C_L", 0, 1.6, 0.02).Outcome);
+        Assert.Contains("3.20 is twice", TheLesson.Check("C_L", 3.2, 1.6, 0.02).Words, StringComparison.Ordinal);
+        CheckResult known = TheLesson.Check("C_L", 2.0, 1.6, 0.02, new Mistake(2.0, "That is with the flaps down."));
         Assert.Contains("flaps down", known.Words, StringComparison.Ordinal);
     }
 
@@ -81,7 +81,7 @@ public class CheckTests
     [InlineData(double.NegativeInfinity)]
     public void Check_AnswerNotFinite_IsWrongNotAnException(double answer)
     {
-        CheckResult result = _lesson.Check("C_L", answer, 1.6, 0.02);
+        CheckResult result = TheLesson.Check("C_L", answer, 1.6, 0.02);
         Assert.Equal(CheckOutcome.Wrong, result.Outcome);
         Assert.Contains("not a finite number", result.Words, StringComparison.Ordinal);
     }
@@ -90,22 +90,22 @@ public class CheckTests
     public void Check_AtFault_IsRefused()
     {
         Speed one = Speed.FromKnots(1);
-        Assert.Throws<ArgumentException>(() => _lesson.Check("x", one, _expected, Speed.FromKnots(0)));
-        Assert.Contains("\"x\"", Assert.Throws<ArgumentException>(() => _lesson.Check("x", 1, double.NaN, 0.1)).Message, StringComparison.Ordinal);
-        Assert.Contains("\"x\"", Assert.Throws<ArgumentException>(() => _lesson.Check("x", 1, 2, double.NaN)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => TheLesson.Check("x", one, Expected, Speed.FromKnots(0)));
+        Assert.Contains("\"x\"", Assert.Throws<ArgumentException>(() => TheLesson.Check("x", 1, double.NaN, 0.1)).Message, StringComparison.Ordinal);
+        Assert.Contains("\"x\"", Assert.Throws<ArgumentException>(() => TheLesson.Check("x", 1, 2, double.NaN)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => new Mistake(double.NaN, "No."));
-        Assert.Throws<ArgumentException>(() => _lesson.Check("x", one, Speed.FromKnots(0.2), one));
-        var refusal = Assert.Throws<ArgumentException>(() => _lesson.Check("x", one, _expected, one, new Mistake(Length.FromFeet(1), "No.")));
+        Assert.Throws<ArgumentException>(() => TheLesson.Check("x", one, Speed.FromKnots(0.2), one));
+        var refusal = Assert.Throws<ArgumentException>(() => TheLesson.Check("x", one, Expected, one, new Mistake(Length.FromFeet(1), "No.")));
         Assert.Contains("Length", refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void ToHtml_Outcome_IsInTheDataAttribute()
     {
-        var page = Html.Parse(_lesson.Check("<b>", Speed.FromKnots(70), _expected, _tolerance).ToHtml());
+        var page = Html.Parse(TheLesson.Check("<b>", Speed.FromKnots(70), Expected, Tolerance).ToHtml());
         Assert.Equal("wrong", page.QuerySelector("div.check")!.GetAttribute("data-outcome"));
         Assert.Null(page.QuerySelector("b"));
-        Assert.Equal("open", Html.Parse(_lesson.Check("x", default, _expected, _tolerance).ToHtml()).QuerySelector("div.check")!.GetAttribute("data-outcome"));
-        Assert.Equal("passed", Html.Parse(_lesson.Check("x", _expected, _expected, _tolerance).ToHtml()).QuerySelector("div.check")!.GetAttribute("data-outcome"));
+        Assert.Equal("open", Html.Parse(TheLesson.Check("x", default, Expected, Tolerance).ToHtml()).QuerySelector("div.check")!.GetAttribute("data-outcome"));
+        Assert.Equal("passed", Html.Parse(TheLesson.Check("x", Expected, Expected, Tolerance).ToHtml()).QuerySelector("div.check")!.GetAttribute("data-outcome"));
     }
 }

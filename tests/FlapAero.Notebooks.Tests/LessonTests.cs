@@ -5,12 +5,12 @@ namespace FlapAero.Notebooks.Tests;
 
 public class LessonTests
 {
-    private static readonly Lesson _lesson = Lesson.Begin();
+    private static readonly Lesson TheLesson = Lesson.Begin();
 
     [Fact]
     public void Say_QuantitiesAndMaths_AreRendered()
     {
-        var page = Html.Parse(_lesson.Say($"**Speed** {Speed.FromKnots(51.13)} or {Speed.FromKnots(51.13):m/s 0.0}, $V_S = {Speed.FromKnots(51.13)}$, {1.2345:0.00}.").ToHtml());
+        var page = Html.Parse(TheLesson.Say($"**Speed** {Speed.FromKnots(51.13)} or {Speed.FromKnots(51.13):m/s 0.0}, $V_S = {Speed.FromKnots(51.13)}$, {1.2345:0.00}.").ToHtml());
         var said = page.QuerySelector("div.said")!;
         Assert.Equal("Speed", said.QuerySelector("strong")!.TextContent);
         Assert.Contains("51.1\u00A0kt or 26.3\u00A0m/s", said.TextContent, StringComparison.Ordinal);
@@ -21,7 +21,7 @@ public class LessonTests
     [Fact]
     public void Say_DisplayedMaths_IsADivWithTheNumber()
     {
-        var maths = Html.Parse(_lesson.Say($"""
+        var maths = Html.Parse(TheLesson.Say($"""
             So
 
             $$
@@ -39,7 +39,7 @@ public class LessonTests
     [InlineData("&lt;b&gt;")]
     public void Say_ValueWithMarkup_StaysText(string value)
     {
-        var said = Html.Parse(_lesson.Say($"Value: {value}!").ToHtml()).QuerySelector("div.said")!;
+        var said = Html.Parse(TheLesson.Say($"Value: {value}!").ToHtml()).QuerySelector("div.said")!;
         Assert.Equal($"Value: {value}!", said.TextContent);
         Assert.Equal("P", said.FirstElementChild!.TagName);
         Assert.Equal(0, said.FirstElementChild.ChildElementCount);
@@ -48,19 +48,19 @@ public class LessonTests
     [Fact]
     public void Say_RawHtmlInMarkdown_IsText()
     {
-        var page = Html.Parse(_lesson.Say("Text <script>alert(1)</script> and <b>bold</b>").ToHtml());
+        var page = Html.Parse(TheLesson.Say("Text <script>alert(1)</script> and <b>bold</b>").ToHtml());
         Assert.Empty(page.QuerySelectorAll("script, b"));
     }
 
     [Fact]
     public void Say_ValueInALinkAddress_IsRefused() =>
-        Assert.Throws<ArgumentException>(() => _lesson.Say($"[link](https://example.org/{1})").ToHtml());
+        Assert.Throws<ArgumentException>(() => TheLesson.Say($"[link](https://example.org/{1})").ToHtml());
 
     [Fact]
     public void Table_Columns_AreHeadedAndInWords()
     {
         (string Name, Speed Speed, double Lift)[] rows = [("up", Speed.FromKnots(53.3), 1.4567), ("<35°>", Speed.FromKnots(46.1), 2.1)];
-        Table table = _lesson.Table("Stall speeds", rows, ("flaps", r => r.Name), ("stall speed V_S", r => r.Speed), ("C_Lmax", r => r.Lift));
+        Table table = TheLesson.Table("Stall speeds", rows, ("flaps", r => r.Name), ("stall speed V_S", r => r.Speed), ("C_Lmax", r => r.Lift));
         var html = Html.Parse(table.ToHtml()).QuerySelector("table.numbers")!;
         Assert.Equal("Stall speeds", html.QuerySelector("caption")!.TextContent);
         Assert.Equal(["flaps", "stall speed VS", "CLmax"], html.QuerySelectorAll("thead th[scope=col]").Select(e => e.TextContent));
@@ -72,16 +72,16 @@ public class LessonTests
     [Fact]
     public void Table_Formats_AreUsed()
     {
-        Table table = _lesson.Table("Sink", (int[])[500, 1500], ("row", r => r, ""), ("sink", r => Speed.FromFeetPerMinute(r), "ft/min 0"));
+        Table table = TheLesson.Table("Sink", (int[])[500, 1500], ("row", r => r, ""), ("sink", r => Speed.FromFeetPerMinute(r), "ft/min 0"));
         Assert.Equal(["1\u202F500", "1\u202F500\u00A0ft/min"], table.Rows[1]);
     }
 
     [Fact]
     public void Table_RowsOfValues_MustFillTheColumns()
     {
-        Assert.Equal(["a", "51.1\u00A0kt"], _lesson.Table("T", ["x", "y"], ["a", Speed.FromKnots(51.1)]).Rows[0]);
-        Assert.Throws<ArgumentException>(() => _lesson.Table("T", ["x", "y"], ["a"]));
-        Assert.Throws<ArgumentException>(() => _lesson.Table("T", ["x", "y"]));
+        Assert.Equal(["a", "51.1\u00A0kt"], TheLesson.Table("T", ["x", "y"], ["a", Speed.FromKnots(51.1)]).Rows[0]);
+        Assert.Throws<ArgumentException>(() => TheLesson.Table("T", ["x", "y"], ["a"]));
+        Assert.Throws<ArgumentException>(() => TheLesson.Table("T", ["x", "y"]));
     }
 
     public static TheoryData<Speed, string> Guesses => new()
@@ -97,7 +97,7 @@ public class LessonTests
     [MemberData(nameof(Guesses), DisableDiscoveryEnumeration = true)]
     public void Compare_Guess_SaysHowFarOffAndWhichWay(Speed guess, string expected)
     {
-        Compared compared = _lesson.Compare("R", guess, Speed.FromKnots(69.3));
+        Compared compared = TheLesson.Compare("R", guess, Speed.FromKnots(69.3));
         Assert.Equal(expected, compared.ToString().Replace('\u00A0', '_'));
         Assert.Equal(compared.ToString(), Html.Parse(compared.ToHtml()).QuerySelector("p.compared")!.TextContent);
     }
@@ -105,19 +105,19 @@ public class LessonTests
     [Fact]
     public void Compare_PlainNumber_HasThreeDigits() => Assert.Equal(
         "C: predicted 2.00, the model gives 1.60. The prediction is 0.400 too high (25_%).",
-        _lesson.Compare("C", 2, 1.6).ToString().Replace('\u00A0', '_'));
+        TheLesson.Compare("C", 2, 1.6).ToString().Replace('\u00A0', '_'));
 
     [Fact]
     public void Compare_NotFinite_SaysSoOfTheGuessAndRefusesTheResult()
     {
-        Assert.Contains("prediction is not a finite number", _lesson.Compare("C", double.NaN, 1.6).ToString(), StringComparison.Ordinal);
-        Assert.Contains("\"C\"", Assert.Throws<ArgumentException>(() => _lesson.Compare("C", 1, double.NaN)).Message, StringComparison.Ordinal);
+        Assert.Contains("prediction is not a finite number", TheLesson.Compare("C", double.NaN, 1.6).ToString(), StringComparison.Ordinal);
+        Assert.Contains("\"C\"", Assert.Throws<ArgumentException>(() => TheLesson.Compare("C", 1, double.NaN)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Problem_Complete_HasItsParts()
     {
-        Problem problem = _lesson.Problem("A <turn>", question: $"How fast at {Angle.FromDegrees(30)}?", hint: "Load factor *first*.",
+        Problem problem = TheLesson.Problem("A <turn>", question: $"How fast at {Angle.FromDegrees(30)}?", hint: "Load factor *first*.",
             answer: Speed.FromMetersPerSecond(29.4), tolerance: Speed.FromKnots(0.5), solution: $"$n = {1.1547:0.000}$, so {Speed.FromKnots(57.15)}.");
         var html = Html.Parse(problem.ToHtml()).QuerySelector("section.problem")!;
         Assert.Equal("A <turn>", html.QuerySelector("h3")!.TextContent);
@@ -132,10 +132,10 @@ public class LessonTests
     public void Problem_NotSolvable_IsRefused()
     {
         Speed one = Speed.FromKnots(1);
-        Assert.Contains("\"t\"", Assert.Throws<ArgumentException>(() => _lesson.Problem("t", "q", "h", double.NaN, 0.1, "s")).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => _lesson.Problem("t", "q", "h", one, Speed.FromKnots(0), "s"));
-        Assert.Throws<ArgumentException>(() => _lesson.Problem("t", "q", " ", one, one, "s"));
-        Assert.Throws<ArgumentException>(() => _lesson.Problem("t", "q", "h", double.PositiveInfinity, 0.1, "s"));
+        Assert.Contains("\"t\"", Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", "h", double.NaN, 0.1, "s")).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", "h", one, Speed.FromKnots(0), "s"));
+        Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", " ", one, one, "s"));
+        Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", "h", double.PositiveInfinity, 0.1, "s"));
     }
 
     [Fact]
@@ -143,11 +143,11 @@ public class LessonTests
     {
         string[] Texts() =>
         [
-            _lesson.Say($"{Speed.FromKnots(51.13)} {1234.5} {0.5:0.00}").ToHtml(),
-            _lesson.Compare("x", Speed.FromKnots(50.5), Speed.FromKnots(69.3)).ToHtml(),
-            _lesson.Check("x", Speed.FromKnots(50.5), Speed.FromKnots(69.3), Speed.FromKnots(0.5)).ToHtml(),
-            _lesson.Problem("x", "q", "h", 1.25, 0.05, "s").ToHtml(),
-            _lesson.Table("x", (double[])[1.5], ("v", v => v)).ToHtml(),
+            TheLesson.Say($"{Speed.FromKnots(51.13)} {1234.5} {0.5:0.00}").ToHtml(),
+            TheLesson.Compare("x", Speed.FromKnots(50.5), Speed.FromKnots(69.3)).ToHtml(),
+            TheLesson.Check("x", Speed.FromKnots(50.5), Speed.FromKnots(69.3), Speed.FromKnots(0.5)).ToHtml(),
+            TheLesson.Problem("x", "q", "h", 1.25, 0.05, "s").ToHtml(),
+            TheLesson.Table("x", (double[])[1.5], ("v", v => v)).ToHtml(),
         ];
         string[] expected = Texts();
         CultureInfo before = CultureInfo.CurrentCulture;

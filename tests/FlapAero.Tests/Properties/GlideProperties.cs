@@ -13,7 +13,7 @@ public sealed class GlideProperties
     [Fact]
     public void Glide_AnyThrust_BalancesItsForces() =>
         Powered.Sample(
-            flight => OrStalled(() =>
+            flight =>
             {
                 SteadyFlight steady = flight.Configuration.Glide(flight.Airspeed, flight.Thrust);
                 double pressureForce =
@@ -23,70 +23,70 @@ public sealed class GlideProperties
                 Assert.Equal(Math.Cos(path), pressureForce * steady.LiftCoefficient / weight, 1e-12);
                 Assert.Equal(
                     -Math.Sin(path), (pressureForce * steady.DragCoefficient - steady.Thrust.Newtons) / weight, 1e-12);
-            }),
+            },
             iter: Generators.Many);
 
     [Fact]
     public void OnPath_ThroughGlideWithItsThrust_ComesBack() =>
         Gen.Select(Generators.Flying, Gen.Double[-20, 20]).Sample(
-            (flight, degrees) => OrStalled(() =>
+            (flight, degrees) =>
             {
                 SteadyFlight there = flight.Configuration.OnPath(flight.Airspeed, Angle.FromDegrees(degrees));
                 Assert.Equal(
                     degrees, flight.Configuration.Glide(flight.Airspeed, there.Thrust).PathAngle.Degrees, 1e-9);
-            }),
+            },
             iter: Generators.Many);
 
     [Fact]
     public void Glide_ThroughOnPathAtItsAngle_ComesBack() =>
         Powered.Sample(
-            flight => OrStalled(() =>
+            flight =>
             {
                 SteadyFlight there = flight.Configuration.Glide(flight.Airspeed, flight.Thrust);
                 // OnPath ends at 30°.
                 if (Math.Abs(there.PathAngle.Degrees) >= 30) return;
                 double thrust = flight.Configuration.OnPath(flight.Airspeed, there.PathAngle).Thrust.Newtons;
                 Assert.Equal(flight.Thrust.Newtons, thrust, 1e-9 * flight.Configuration.Weight.Newtons);
-            }),
+            },
             iter: Generators.Many);
 
     [Fact]
     public void OnPathOverGround_InWind_HasThatAngleOverTheGround() =>
         Gen.Select(Generators.Flying, Gen.Double[0, 15], Gen.Double[-0.7, 0.7]).Sample(
-            (flight, degrees, share) => OrStalled(() =>
+            (flight, degrees, share) =>
             {
-                Speed headwind = flight.Airspeed.True * share;
+                Speed headwind = Speed.FromKnots(share * Math.Min(flight.Airspeed.True.Knots, 140));
                 SteadyFlight steady = flight.Configuration.OnPathOverGround(flight.Airspeed, Angle.FromDegrees(degrees), headwind);
                 Assert.Equal(-degrees, steady.AngleOverGround(headwind).Degrees, 1e-8);
-            }),
+            },
             iter: Generators.Many);
 
     [Fact]
     public void BestGlide_AgainstASearchOverSpeed_IsTheFlattest() =>
-        Gen.Select(Generators.Configurations, Generators.Airs).Sample(
+        Unlimited((configuration, air) => configuration.BestGlide(air)).Sample(
             (configuration, air) =>
             {
                 SteadyFlight closed = configuration.BestGlide(air);
-                if (closed.LimitedByStall) return;
                 double speed = SlowestBy(configuration, air, flight => flight.GlideAngle.Radians);
                 SteadyFlight found = configuration.Glide(Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), air));
+                Assert.True(found.LiftToDrag <= closed.LiftToDrag * (1 + 1e-12), "A speed glides flatter.");
                 Close.To(closed.LiftToDrag, found.LiftToDrag, 1e-9);
                 Close.To(configuration.Flaps.Drag.MaximumLiftToDrag, closed.LiftToDrag, 1e-12);
-                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-4);
+                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-5);
             },
             iter: Generators.Many / 10);
 
     [Fact]
     public void MinimumSink_AgainstASearchOverSpeed_IsTheSlowestDescent() =>
-        Gen.Select(Generators.Configurations, Generators.Airs).Sample(
+        Unlimited((configuration, air) => configuration.MinimumSink(air)).Sample(
             (configuration, air) =>
             {
                 SteadyFlight closed = configuration.MinimumSink(air);
-                if (closed.LimitedByStall) return;
                 double speed = SlowestBy(configuration, air, flight => flight.SinkRate.MetersPerSecond);
                 SteadyFlight found = configuration.Glide(Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), air));
+                Assert.True(found.SinkRate.MetersPerSecond >= closed.SinkRate.MetersPerSecond * (1 - 1e-12), "A speed sinks slower.");
                 Close.To(closed.SinkRate.MetersPerSecond, found.SinkRate.MetersPerSecond, 1e-9);
-                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-4);
+                Close.To(closed.Airspeed.True.MetersPerSecond, speed, 1e-5);
             },
             iter: Generators.Many / 10);
 
@@ -102,12 +102,10 @@ public sealed class GlideProperties
 
     [Fact]
     public void MinimumPowerSpeed_AgainstMinimumDragSpeed_IsTheFourthRootOfThree() =>
-        Gen.Select(Generators.Configurations, Generators.Airs).Sample(
-            (configuration, air) =>
-            {
-                if (configuration.MinimumPowerSpeed(air) is not { } power) return;
-                Close.To(Math.Pow(3, 0.25), configuration.MinimumDragSpeed(air)!.True / power.True);
-            },
+        Unlimited((configuration, air) => configuration.MinimumSink(air)).Sample(
+            (configuration, air) => Close.To(
+                Math.Pow(3, 0.25),
+                configuration.MinimumDragSpeed(air)!.True / configuration.MinimumPowerSpeed(air)!.True),
             iter: Generators.Many);
 
     [Fact]
@@ -123,11 +121,11 @@ public sealed class GlideProperties
 
     [Fact]
     public void BestGlideOverGround_Headwind_IsFasterAndTailwindSlower() =>
-        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[0.05, 0.4]).Sample(
+        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[0.05, 0.3]).Sample(
             (configuration, air, share) =>
             {
                 SteadyFlight still = configuration.BestGlideOverGround(air, Speed.Zero);
-                Speed wind = still.Airspeed.True * share;
+                Speed wind = Headwind(still.Airspeed.True, share);
                 Speed into = configuration.BestGlideOverGround(air, wind).Airspeed.True;
                 Speed with = configuration.BestGlideOverGround(air, -wind).Airspeed.True;
                 // A glide that the stall limits stays there until the wind asks for more speed.
@@ -139,35 +137,72 @@ public sealed class GlideProperties
 
     [Fact]
     public void BestGlideOverGround_AgainstItsNeighbours_IsFlatter() =>
-        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[-0.4, 0.4], Gen.Double[0.9, 1.1]).Sample(
-            (configuration, air, share, nearby) => OrStalled(() =>
+        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[-0.4, 0.3], Gen.Double[0.9, 1.1]).Sample(
+            (configuration, air, share, nearby) =>
             {
-                Speed wind = configuration.BestGlide(air).Airspeed.True * share;
+                Speed wind = Headwind(configuration.BestGlide(air).Airspeed.True, share);
                 SteadyFlight best = configuration.BestGlideOverGround(air, wind);
-                SteadyFlight other = configuration.Glide(Airspeed.FromTrue(best.Airspeed.True * nearby, air));
+                Speed neighbour = best.Airspeed.True * nearby;
+                if (neighbour < configuration.StallSpeed(air).True || neighbour > configuration.MaximumSpeed(air).True) return;
+                SteadyFlight other = configuration.Glide(Airspeed.FromTrue(neighbour, air));
                 Assert.True(
                     best.AngleOverGround(wind).Radians >= other.AngleOverGround(wind).Radians - 1e-9,
                     "Another speed glides flatter over the ground.");
-            }),
+            },
             iter: Generators.Many / 10);
+
+    [Fact]
+    public void BestGlideOverGround_AgainstAllSpeeds_IsTheFlattest() =>
+        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[-1, 0.9]).Sample(
+            (configuration, air, share) =>
+            {
+                Speed wind = Headwind(configuration.BestGlide(air).Airspeed.True, share);
+                SteadyFlight best = configuration.BestGlideOverGround(air, wind);
+                Speed slowest = configuration.StallSpeed(air).True, fastest = configuration.MaximumSpeed(air).True;
+                Assert.True(best.Airspeed.True.Knots <= fastest.Knots * (1 + 1e-9), "Faster than the flaps allow.");
+                Assert.All(Enumerable.Range(0, 50), step =>
+                {
+                    Speed speed = slowest + (fastest - slowest) * (step / 49.0);
+                    if (speed <= wind * 1.3) return;
+                    SteadyFlight other = configuration.Glide(Airspeed.FromTrue(speed, air));
+                    Assert.True(other.AngleOverGround(wind).Radians <= best.AngleOverGround(wind).Radians + 1e-9);
+                });
+            },
+            iter: Generators.Many / 10);
+
+    [Fact(Skip = "Not so yet: best glide and minimum sink can be faster than the flaps allow, and do not say so.")]
+    public void BestGlide_SlowFlapLimit_KeepsToTheFlapsHighestSpeed()
+    {
+        FlapSetting usual = Trainer.Setting("up", 0);
+        FlapSetting slow = new(usual.Name, usual.Deflection, usual.Lift, usual.Drag, usual.Calibration, Speed.FromKnots(60));
+        Aeroplane aeroplane = new("Invented", "", Trainer.Wing, Mass.FromKilograms(700), Mass.FromKilograms(1100), [slow]);
+        Configuration configuration = aeroplane.Configure(slow);
+        Assert.True(
+            configuration.BestGlide(Air.StandardSeaLevel).Airspeed.True <= configuration.MaximumSpeed(Air.StandardSeaLevel).True);
+    }
+
+    // Winds end at 100 kt.
+    private static Speed Headwind(Speed airspeed, double share) =>
+        Speed.FromKnots(Math.Clamp(airspeed.Knots * share, -100, 100));
+
+    // Well clear of the stall: a steep glide's own stall is slower than the 1 g stall where the search begins.
+    private static Gen<(Configuration, Air)> Unlimited(Func<Configuration, Air, SteadyFlight> optimum) =>
+        Gen.Select(Generators.Configurations, Generators.Airs)
+            .Where(pair => optimum(pair.Item1, pair.Item2).LiftCoefficient < 0.9 * pair.Item1.Flaps.Lift.MaximumLiftCoefficient);
 
     private static double SlowestBy(Configuration configuration, Air air, Func<SteadyFlight, double> measure)
     {
-        double stall = configuration.StallSpeed(air).True.MetersPerSecond;
-        return FindMinimum.OfScalarFunctionConstrained(
-            speed => measure(configuration.Glide(Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), air))),
-            stall, 4 * stall, 1e-9);
-    }
+        double slowest = configuration.StallSpeed(air).True.MetersPerSecond;
+        double fastest = configuration.MaximumSpeed(air).True.MetersPerSecond;
 
-    /// <summary>A speed drawn just above the stall or at a steep path may be refused: no counterexample.</summary>
-    private static void OrStalled(Action check)
-    {
-        try
+        // The search tries speeds outside its bounds, where it must find nothing better.
+        double Measure(double speed)
         {
-            check();
+            double inside = Math.Clamp(speed, slowest, fastest);
+            Airspeed airspeed = Airspeed.FromTrue(Speed.FromMetersPerSecond(inside), air);
+            return measure(configuration.Glide(airspeed)) + Math.Abs(speed - inside);
         }
-        catch (ArgumentOutOfRangeException)
-        {
-        }
+
+        return FindMinimum.OfScalarFunctionConstrained(Measure, slowest, fastest, 1e-9);
     }
 }

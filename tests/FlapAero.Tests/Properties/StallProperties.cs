@@ -7,12 +7,12 @@ public sealed class StallProperties
 {
     [Fact]
     public void StallSpeed_Heavier_GrowsWithTheRootOfWeight() =>
-        Gen.Select(Generators.Aeroplanes(), Generators.Airs, Gen.Double[0.6, 1]).Sample(
+        Gen.Select(Generators.Aeroplanes(), Generators.Airs, Gen.Double[0.7501, 1]).Sample(
             (aeroplane, air, share) =>
             {
-                Speed light = aeroplane.Configure(aeroplane.FlapsUp, aeroplane.MaximumMass * Math.Max(share, 0.6001)).StallSpeed(air).True;
+                Speed light = aeroplane.Configure(aeroplane.FlapsUp, aeroplane.MaximumMass * share).StallSpeed(air).True;
                 Speed heavy = aeroplane.Configure(aeroplane.FlapsUp).StallSpeed(air).True;
-                Close.To(Math.Sqrt(Math.Max(share, 0.6001)), light / heavy);
+                Close.To(Math.Sqrt(share), light / heavy);
             },
             iter: Generators.Many);
 
@@ -82,6 +82,31 @@ public sealed class StallProperties
                 configuration.Flaps.Lift.MaximumLiftCoefficient,
                 configuration.RequiredLiftCoefficient(configuration.StallSpeed(air, loadFactor), loadFactor)),
             iter: Generators.Many);
+
+    [Fact]
+    public void ReferenceSpeed_AnyMultiple_IsThatManyStallsInCalibratedAirspeed() =>
+        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[1, 2]).Sample(
+            (configuration, air, multiple) => Close.To(
+                multiple, configuration.ReferenceSpeed(air, multiple).Calibrated / configuration.StallSpeed(air).Calibrated, 1e-9),
+            iter: Generators.Many);
+
+    [Fact]
+    public void ReferenceSpeed_NoMultipleGiven_IsThirteenTenths() =>
+        Close.To(
+            1.3,
+            Trainer.FullFlaps.ReferenceSpeed(Air.StandardSeaLevel).Calibrated / Trainer.FullFlaps.StallSpeed(Air.StandardSeaLevel).Calibrated,
+            1e-9);
+
+    [Fact(Skip = "Not so yet: a stalling speed is made without the check that other airspeeds pass; here it is Mach 5.9.")]
+    public void StallSpeed_HeavyHighAndLoaded_IsRefusedAsSupersonic()
+    {
+        Wing wing = new(Length.FromMeters(5), Area.FromSquareMeters(5), Angle.Zero, Length.FromMeters(1));
+        FlapSetting up = new(
+            "up", Angle.Zero, new LiftCurve(3, Angle.Zero, 0.5, Angle.FromDegrees(1)), new DragPolar(0.05, 0.7, 5), Trainer.Table, Speed.FromKnots(150));
+        Aeroplane aeroplane = new("Invented", "", wing, Mass.FromKilograms(5000), Mass.FromKilograms(5700), [up]);
+        Air high = Air.Standard(Length.FromMeters(20000));
+        Assert.Throws<ArgumentOutOfRangeException>(() => aeroplane.Configure(up).StallSpeed(high, 6));
+    }
 
     [Fact]
     public void ReferenceSpeed_UpAgainstFull_IsTheRootOfTheLiftRatio() =>
