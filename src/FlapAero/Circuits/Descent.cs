@@ -44,7 +44,7 @@ public sealed class Descent
     /// <param name="thrustPower">Thrust power T V: the shaft's power times the propeller's efficiency.</param>
     /// <returns>The descent.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No light aeroplane's power.</exception>
-    /// <example><code>Descent.AtPower(Power.FromKilowatts(20)).ThrustPower!.Value.As(PowerUnit.Kilowatt) // 20</code></example>
+    /// <example><code>(double)Descent.AtPower(Power.FromKilowatts(20)).ThrustPower!.Value.Kilowatts // 20</code></example>
     public static Descent AtPower(Power thrustPower) => new(
         null, Require.Between(thrustPower, -MostPower, MostPower, "thrust power", "No light aeroplane has more."), null);
 

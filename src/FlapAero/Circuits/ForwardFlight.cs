@@ -31,8 +31,7 @@ internal static class ForwardFlight
 
         // So early that the circuit's first point has not been passed: the flight begins that much further back.
         double back = Math.Min(level, 0);
-        FlightState planned = circuit.Legs[0].SiBegin;
-        FlightState start = flights.Level.After(planned with { Height = circuit.Plan.Height.Meters }, back);
+        FlightState start = flights.Level.After(circuit.Legs[0].SiBegin, back);
         double[] times = [level - back, descending, circuit.SiTimes[2], baseTime, circuit.SiTimes[4]];
         return Fly(circuit, timing, start, times);
     }

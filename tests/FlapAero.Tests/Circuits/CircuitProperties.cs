@@ -53,6 +53,17 @@ public sealed class CircuitProperties
     });
 
     [Fact]
+    public void FirstPoint_AnyCircuit_IsAbeamOrWherePowerIsReduced() => EachCircuit(circuit =>
+    {
+        double abeam = circuit.Plan.TouchdownPoint.Meters, power = abeam - circuit.PowerReducedPastAbeam.Meters;
+        Assert.Equal(Math.Max(abeam, power), circuit.Legs[0].Begin.X.Meters, 1e-6);
+    });
+
+    [Fact]
+    public void Headings_AnyCircuit_RunFromNoughtToThreeSixty() => EachCircuit(circuit =>
+        Assert.All(circuit.Track, point => Assert.InRange(point.Heading.Degrees, 0, 360)));
+
+    [Fact]
     public void Final_AnyWind_DescendsAtItsAngleOverTheGround() => EachCircuit(circuit => Assert.Equal(
         Math.Tan(circuit.Plan.Legs.Final.PathAngle.Radians), circuit.Final.HeightLost / circuit.Final.Distance, 1e-9));
 

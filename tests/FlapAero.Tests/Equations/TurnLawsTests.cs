@@ -11,7 +11,7 @@ public sealed class TurnLawsTests
 
     [Fact]
     public void Radius_Descending_HasTheCosineOfThePath() =>
-        Assert.Equal(281.516709, TurnLaws.Radius(40, -Math.PI / 36, Math.PI / 6), 1e-6);
+        Assert.Equal(281.516698, TurnLaws.Radius(40, -Math.PI / 36, Math.PI / 6), 1e-6);
 
     // From the forces: L = nW, D = qS(C_D0 + K C_L²), W sin γ = T − D must close.
     [Theory]
