@@ -41,7 +41,7 @@ public sealed class ExampleTests
     {
         Dictionary<string, (string Code, string Result)> written = Written();
         // One submission for all: compiling is what takes time.
-        string script = $"new double[] {{\n{string.Join(",\n", written.Values.Select(example => example.Code))}\n}}";
+        string script = $"new double[] {{\n{string.Join(",\n", written.Values.Select(example => $"(double)({example.Code})"))}\n}}";
         ScriptOptions options = ScriptOptions.Default
             .AddReferences(typeof(Air).Assembly, typeof(UnitsNet.Length).Assembly)
             .AddImports("System", "FlapAero", "UnitsNet", "UnitsNet.Units");
