@@ -10,8 +10,8 @@ public sealed class CommonPracticeTests
 {
     private static readonly Air SeaLevel = Air.StandardSeaLevel;
     private static readonly Angle UsualPath = Angle.FromDegrees(-3);
-    private static readonly Configuration FlapsUp = DemoFixture.Trainer.Configure(DemoFixture.Trainer.FlapsUp);
-    private static readonly Configuration FullFlaps = DemoFixture.Trainer.Configure(DemoFixture.Trainer.FullFlaps);
+    private static readonly Configuration FlapsUp = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
+    private static readonly Configuration FullFlaps = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FullFlaps);
 
     private static Airspeed Reference(Configuration configuration) => configuration.ReferenceSpeed(SeaLevel);
 

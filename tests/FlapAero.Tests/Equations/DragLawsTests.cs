@@ -21,7 +21,7 @@ public sealed class DragLawsTests
     public void Coefficient_NearTheGround_LosesInducedDragOnly() =>
         Assert.Equal(0.0777949958, DragLaws.Coefficient(Parasite, Induced, 1.1, 0.6), 1e-9);
 
-    // 2z/b = 0.4: 0.4^0.768 = e^(0.768 ln 0.4) = 0.494737, e^(−2.48 · 0.494737) = 0.293180.
+    // 2z/b = 0.4: 0.4^0.768 = e^(0.768 ln 0.4) = 0.494746, e^(−2.48 · 0.494746) = 0.293180.
     [Fact]
     public void GroundEffect_FifthOfTheSpan_IsTheExponentialFit() =>
         Assert.Equal(0.706820, DragLaws.GroundEffect(2, 10), 1e-6);
