@@ -85,19 +85,33 @@ public sealed class Propeller
             : null;
     }
 
+    /// <summary>The propeller with its engine's throttle closed, on an aeroplane that stands still.</summary>
+    /// <remarks>
+    /// Formula: as <see cref="Idling"/> with J = 0: C_P ρ N² D⁵/2π = Q₀(1 − N/N₀). Range: N to the engine's highest speed.
+    /// Source: [uiuc-propellers] for the coefficients; the engine's line is this model's own.
+    /// </remarks>
+    /// <param name="air">The air.</param>
+    /// <param name="engine">The engine.</param>
+    /// <returns>The state; its thrust is positive.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
+    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).IdlingAtRest(Air.StandardSeaLevel, new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800))).EngineSpeed.RevolutionsPerMinute // 600</code></example>
+    public PropellerState? IdlingAtRest(Air air, ClosedThrottleEngine engine) => IdlingAt(0, air.SiDensity, engine);
+
     /// <summary>The propeller with its engine's throttle closed: idle thrust by airspeed, T_i(V).</summary>
     /// <remarks>
     /// Formula: the highest root N of C_P(V/(N D)) ρ N² D⁵/2π = Q(N), the closed-throttle engine's torque. Range: the table's last J.
     /// Source: [uiuc-propellers] for the coefficients; the engine's line is this model's own.
     /// </remarks>
-    /// <param name="airspeed">The airspeed; as good as at rest with a speed near zero.</param>
+    /// <param name="airspeed">The airspeed.</param>
     /// <param name="engine">The engine.</param>
     /// <returns>The state, or no answer where the balance lies beyond the table or the engine's highest speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
     /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800)))!.EngineSpeed.RevolutionsPerMinute // 850</code></example>
-    public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine)
+    public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine) =>
+        IdlingAt(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
+
+    private PropellerState? IdlingAt(double speed, double density, ClosedThrottleEngine engine)
     {
-        (double speed, double density) = (airspeed.SiTrue, airspeed.Air.SiDensity);
         double Excess(double revolutions) =>
             PropellerLaws.Torque(Table.SiPower(Ratio(speed, revolutions)), density, revolutions, _diameter) - engine.SiTorque(revolutions);
         return PropellerSpeedSolver.Highest(Excess, Slowest(speed), _fastest) is { } found ? State(speed, density, found) : null;

@@ -11,13 +11,20 @@ namespace FlapAero;
 /// </summary>
 public sealed class LiftingLine
 {
-    private const double StallMargin = 1e-4;
+    private const double FineStep = 1e-4;
+
+    // Half the band across which c_lmax changes at a flap's end, in mean chords: this model's own assumption.
+    private const double FlapEndBand = 0.5;
+
     private static readonly Angle SteepestAngle = Angle.FromDegrees(45);
 
     private readonly LiftingLineSystem _system;
     private readonly WingSection _root;
     private readonly WingSection _tip;
     private readonly double _zeroLift;
+
+    // Over the half span, as stations are.
+    private readonly double _meanChord;
 
     /// <summary>Solves a wing.</summary>
     /// <param name="planform">The wing from above.</param>
@@ -37,6 +44,7 @@ public sealed class LiftingLine
                 "Lower than a twentieth of the span the chord itself feels the ground, which a line does not.", nameof(height));
         (Planform, Flap, Height, _root, _tip) = (planform, flap, height, root, tip ?? root);
         double span = planform.Span.Meters;
+        _meanChord = 2 / planform.AspectRatio;
         double rootZero = root.ZeroLiftAngle.Radians;
         double tipZero = _tip.ZeroLiftAngle.Radians;
         var shape = new SpanShape(
@@ -135,7 +143,8 @@ public sealed class LiftingLine
     /// <summary>The section that stalls first, and the wing's lift then.</summary>
     /// <remarks>
     /// Formula: C_Lmax = min over the span of (c_lmax − c_l at C_L = 0)/(dc_l/dC_L). Range: the inner 98 % of the half span, as a rounded tip
-    /// is no section. Source: [anderson-fund] for the loading; the critical-section method is the textbook's, from memory.
+    /// is no section. At a flap's ends c_lmax changes in proportion over one mean chord: an assumption of this model's own, for with a jump the flap's
+    /// end would always stall first. Source: [glauert] for the loading; the critical-section method is the textbooks', from memory.
     /// </remarks>
     /// <returns>The onset.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for a wing that was made.</exception>
@@ -147,7 +156,7 @@ public sealed class LiftingLine
         double[] ends = Flap is null ? [] : [.. new[] { Flap.From, Flap.To }.Where(end => end <= Outermost)];
         double[] coarse = [.. Enumerable.Range(0, Cells + 1).Select(i => Outermost * i / Cells), .. ends];
         double near = coarse.MinBy(LiftAtStall);
-        double[] fine = [.. Enumerable.Range(-50, 101).Select(i => Math.Clamp(near + i * StallMargin, 0, Outermost)), near];
+        double[] fine = [.. Enumerable.Range(-50, 101).Select(i => Math.Clamp(near + i * FineStep, 0, Outermost)), near];
         double station = fine.MinBy(LiftAtStall);
         double most = LiftAtStall(station);
         double lift = Math.Clamp(most, -4, 4);
@@ -163,7 +172,7 @@ public sealed class LiftingLine
 
     private double SectionMaximum(double station) =>
         Along(station, _root.MaximumLiftCoefficient, _tip.MaximumLiftCoefficient)
-        + (Flap?.Covers(station) == true ? Flap.MaximumLiftIncrement : 0);
+        + (Flap is null ? 0 : Flap.MaximumLiftIncrement * Flap.ShareOfMaximum(station, FlapEndBand * _meanChord));
 
     // Γ/2bV per unit of C_L, and what stays where C_L is zero.
     private (double Additional, double Basic) Split(double share)

@@ -36,6 +36,16 @@ public sealed class PartSpanFlap
     /// <summary>Δc_lmax of the flapped section.</summary>
     public double MaximumLiftIncrement { get; }
 
-    // Its ends are not covered: the section there has the flap's load already and not yet its c_lmax.
     internal bool Covers(double share) => (share > From || From == 0) && (share < To || To == 1);
+
+    /// <summary>
+    /// How much of Δc_lmax a section has: all of it inside, none outside, and in proportion across a band about each end, over which the flow of the one
+    /// part carries the other. A jump there would make the section just outside the end stall before the flap is of any use.
+    /// </summary>
+    internal double ShareOfMaximum(double share, double halfBand)
+    {
+        double inner = From == 0 ? 1 : 0.5 + (share - From) / (2 * halfBand);
+        double outer = To == 1 ? 1 : 0.5 + (To - share) / (2 * halfBand);
+        return Math.Clamp(Math.Min(inner, outer), 0, 1);
+    }
 }

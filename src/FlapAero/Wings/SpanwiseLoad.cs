@@ -24,7 +24,7 @@ public sealed class SpanwiseLoad
     /// <summary>c_l of the section.</summary>
     public double SectionLiftCoefficient { get; }
 
-    /// <summary>c_lmax of the section, with the flap where it has one.</summary>
+    /// <summary>c_lmax of the section, with the flap's part where it has one.</summary>
     public double SectionMaximum { get; }
 
     /// <summary>Γ/(bV).</summary>

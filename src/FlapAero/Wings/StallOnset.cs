@@ -4,8 +4,8 @@ namespace FlapAero;
 
 /// <summary>
 /// Where along the span the wing stalls first, and the lift it has then: C_Lmax by the critical-section method. Immutable. The stall spreads from
-/// there at a rate that a lifting line does not know, so the whole wing's C_Lmax is a little higher; with a flap the critical section is often
-/// the one just outside it, and the estimate is low.
+/// there at a rate that a lifting line does not know, so the whole wing's C_Lmax is a little higher; with a flap the critical section often lies about
+/// its outer end, where the estimate hangs on how c_lmax changes there: read it as a place, and as a size to a tenth or two.
 /// </summary>
 public sealed class StallOnset
 {
