@@ -94,7 +94,7 @@ public sealed class Propeller
     /// <param name="engine">The engine.</param>
     /// <returns>The state; its thrust is positive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).IdlingAtRest(Air.StandardSeaLevel, new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800))).EngineSpeed.RevolutionsPerMinute // 600</code></example>
+    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).IdlingAtRest(Air.StandardSeaLevel, new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800)))!.EngineSpeed.RevolutionsPerMinute // 573</code></example>
     public PropellerState? IdlingAtRest(Air air, ClosedThrottleEngine engine) => IdlingAt(0, air.SiDensity, engine);
 
     /// <summary>The propeller with its engine's throttle closed: idle thrust by airspeed, T_i(V).</summary>
@@ -106,7 +106,7 @@ public sealed class Propeller
     /// <param name="engine">The engine.</param>
     /// <returns>The state, or no answer where the balance lies beyond the table or the engine's highest speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800)))!.EngineSpeed.RevolutionsPerMinute // 850</code></example>
+    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800)))!.EngineSpeed.RevolutionsPerMinute // 861</code></example>
     public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine) =>
         IdlingAt(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
 

@@ -91,7 +91,7 @@ public sealed class FlapGeometry
     /// <param name="tip">Its section at the tip; the root's where none is given.</param>
     /// <returns>The increments.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A deflection beyond the estimate.</exception>
-    /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).OnWing(WingPlanform.Tapered(Length.FromMeters(11), Length.FromMeters(1.5), 1), new WingSection(6.2832, Angle.Zero, 1.5), Angle.FromDegrees(35)).MaximumLiftIncrement // 0.56</code></example>
+    /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).OnWing(WingPlanform.Tapered(Length.FromMeters(11), Length.FromMeters(1.5), 1), new WingSection(6.2832, Angle.Zero, 1.5), Angle.FromDegrees(35)).MaximumLiftIncrement // 0.543</code></example>
     public FlapIncrements OnWing(WingPlanform planform, WingSection root, Angle deflection, WingSection? tip = null)
     {
         PartSpanFlap flap = At(deflection);

@@ -19,9 +19,9 @@ public sealed class LiftingLineTests
     public void SlopePerRadian_WingsOfLightAeroplanes_IsWithinFourPerCentOfHelmbolds(double aspectRatio)
     {
         double helmbold = LiftCurve.HelmboldSlope(Planforms.ThinSlope, aspectRatio);
-        Assert.InRange(Planforms.Line(Planforms.Elliptic(aspectRatio)).SlopePerRadian / helmbold, 1, 1.04);
-        Assert.InRange(Planforms.Line(Planforms.Tapered(aspectRatio, 0.5)).SlopePerRadian / helmbold, 0.98, 1.04);
-        Assert.InRange(Planforms.Line(Planforms.Tapered(aspectRatio, 1)).SlopePerRadian / helmbold, 0.96, 1.02);
+        Assert.InRange(helmbold / Planforms.Line(Planforms.Elliptic(aspectRatio)).SlopePerRadian, 0.96, 1);
+        Assert.InRange(helmbold / Planforms.Line(Planforms.Tapered(aspectRatio, 0.5)).SlopePerRadian, 0.96, 1);
+        Assert.InRange(helmbold / Planforms.Line(Planforms.Tapered(aspectRatio, 1)).SlopePerRadian, 0.96, 1.04);
     }
 
     // Glauert's table for rectangular wings, from memory: A/a0, tau, delta. He solved for four terms, which is a few per cent short of where the series
@@ -108,7 +108,7 @@ public sealed class LiftingLineTests
         // At no lift of the wing the flapped part pulls up and the rest down, and the load falls from the centreline until it
         // has crossed the flap's end; then it only recovers towards the tip.
         int lowest = Array.IndexOf(lifts, lifts.Min());
-        Assert.InRange(lowest, 60, 80);
+        Assert.InRange(lowest, 61, 85);
         for (int i = 1; i <= lowest; i++) Assert.True(lifts[i] < lifts[i - 1], $"rises at {i} %");
         for (int i = lowest + 1; i < lifts.Length; i++) Assert.True(lifts[i] > lifts[i - 1], $"falls at {i} %");
     }
