@@ -125,7 +125,7 @@ public sealed class PropellerProperties
                     PropellerState running = propeller.Running(airspeed, RotationalSpeed.FromRevolutionsPerMinute(Scaled(5, 600, 2700)));
                     results =
                     [
-                        idle?.Thrust.Newtons ?? 0, idle?.EngineSpeed.RevolutionsPerMinute ?? 0, running.Thrust.Newtons, running.Power.Watts, running.Efficiency ?? 0,
+                        idle?.Thrust.Newtons ?? 0, idle?.EngineSpeed.RevolutionsPerMinute ?? 0, running.Thrust.Newtons, (double)running.Power.Watts, running.Efficiency ?? 0,
                         propeller.EngineSpeedFor(airspeed, Force.FromNewtons(x[5] * 1000))?.RevolutionsPerMinute ?? 0,
                     ];
                 }

@@ -18,7 +18,7 @@ public sealed class PropellerTests
         PropellerState state = Propeller.Running(Airspeed.FromTrue(Speed.FromMetersPerSecond(38.6), SeaLevel), Rpm(1200));
         Assert.Equal(1, state.AdvanceRatio, 1e-12);
         Assert.Equal(-112.2, state.Thrust.Newtons, 0.05);
-        Assert.Equal(131.2, state.Power.Watts, 0.05);
+        Assert.Equal(131.2, (double)state.Power.Watts, 0.05);
         Assert.Equal(131.2 / (2 * Math.PI * 20), state.Torque.NewtonMeters, 1e-3);
         Assert.Null(state.Efficiency);
     }
@@ -28,7 +28,7 @@ public sealed class PropellerTests
     {
         Airspeed airspeed = At(100);
         PropellerState state = Propeller.Running(airspeed, Rpm(2400));
-        Assert.Equal(state.Thrust.Newtons * airspeed.True.MetersPerSecond / state.Power.Watts, state.Efficiency!.Value, 1e-12);
+        Assert.Equal(state.Thrust.Newtons * airspeed.True.MetersPerSecond / (double)state.Power.Watts, state.Efficiency!.Value, 1e-12);
         Assert.InRange(state.Efficiency.Value, 0.6, 0.85);
     }
 
