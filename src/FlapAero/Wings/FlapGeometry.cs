@@ -64,8 +64,9 @@ public sealed class FlapGeometry
 
     /// <summary>The flap down, as the lifting line sees it.</summary>
     /// <remarks>
-    /// Formula: Δα₀ = −τ η δ; Δc_lmax = the correlation's 0.9 (plain, at 60°) or 1.3 (slotted, at 40°) in proportion to Δα₀ (that proportion is
-    /// this model's own). Range: as <see cref="ViscousEfficiency"/>. Source: [houghton-carpenter], [mccormick], [raymer].
+    /// Formula: Δα₀ = −τ η δ; Δc_lmax = the correlation's 0.9 (plain, at 60°) or 1.3 (slotted, at 40°) in proportion to Δα₀, and no more
+    /// for a flap wider than a quarter of the chord (that proportion is this model's own). Range: as <see cref="ViscousEfficiency"/>.
+    /// Source: [houghton-carpenter], [mccormick], [raymer], [naca-flaps].
     /// </remarks>
     /// <param name="deflection">δ, positive down.</param>
     /// <returns>The flap with the increments of its section.</returns>

@@ -95,7 +95,7 @@ public sealed class PropellerTests
         { "ends early", () => Table((0, 0.1, 0.1), lastThrust: 0.01), "thrust coefficient is positive at rest" },
         { "brakes at rest", () => Table((0, -0.1, 0.1)), "thrust coefficient" },
         { "no coefficient", () => Table((0, double.NaN, 0.1)), "thrust coefficient: NaN" },
-        { "thrust", () => Propeller.EngineSpeedFor(At(70), Force.FromNewtons(double.NaN)), "thrust: NaN" },
+        { "thrust", () => Propeller.EngineSpeedFor(At(70), Force.FromKilonewtons(2000)), "thrust: 2000" },
         { "torque", () => _ = new ClosedThrottleEngine(Torque.Zero, Rpm(800)), "torque at standstill: 0" },
     };
 

@@ -8,6 +8,8 @@ namespace FlapAero.Equations;
 /// </summary>
 internal static class FlapLaws
 {
+    private const double CorrelationChord = 0.25;
+
     /// <summary>τ = (π − φ + sin φ)/π, cos φ = 2F − 1: how far a degree of flap goes as angle of attack, on a thin aerofoil.</summary>
     public static double Effectiveness(double chordShare)
     {
@@ -30,13 +32,14 @@ internal static class FlapLaws
         -Effectiveness(chordShare) * ViscousEfficiency(table, deflection) * deflection;
 
     /// <summary>
-    /// Δc_lmax of the flapped section: the correlation's value for a quarter-chord flap at its reference deflection, in proportion to
-    /// how far this flap turns the zero-lift line (that proportion is this model's own).
+    /// Δc_lmax of the flapped section: the correlation's value for a quarter-chord flap at its reference deflection, in proportion to how far
+    /// this flap turns the zero-lift line. The proportion is this model's own; it ends at a quarter of the chord, as [naca-flaps] found a
+    /// wider flap only slightly superior.
     /// </summary>
     public static double SectionMaximumLiftIncrement(ViscousTable table, double chordShare, double deflection) =>
         table.MaximumLift
-        * ZeroLiftAngleChange(table, chordShare, deflection)
-        / ZeroLiftAngleChange(table, 0.25, table.ReferenceDegrees * Math.PI / 180);
+        * ZeroLiftAngleChange(table, Math.Min(chordShare, CorrelationChord), deflection)
+        / ZeroLiftAngleChange(table, CorrelationChord, table.ReferenceDegrees * Math.PI / 180);
 
     /// <summary>ΔC_Lmax = 0.9 Δc_lmax (S_flapped/S) of an unswept hinge line.</summary>
     public static double MaximumLiftIncrement(double sectionIncrement, double flappedAreaShare) =>
