@@ -81,7 +81,8 @@ internal static partial class Evaluations
 
     private static double[] LeastInducedDrag()
     {
-        double temperature = Temperature.FromDegreesFahrenheit(-67).Kelvins;
+        // The source's own absolute zero, -460 °F.
+        double temperature = (460 - 67) / 1.8;
         double density = Pressure.FromPoundsForcePerSquareInch(3.3).Pascals / (SlugGasConstant * temperature);
         double weight = Force.FromPoundsForce(10000).Newtons;
         double speed = Speed.FromFeetPerSecond(600).MetersPerSecond;
