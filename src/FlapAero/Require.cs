@@ -7,6 +7,8 @@ namespace FlapAero;
 /// <summary>Refusals in one voice: what, which value, what is allowed, why.</summary>
 internal static class Require
 {
+    private static readonly Speed StrongestWind = Speed.FromKnots(100);
+
     public static double Between(
         double value, double low, double high, string what, string why,
         [CallerArgumentExpression(nameof(value))] string? argument = null) =>
@@ -38,6 +40,10 @@ internal static class Require
             ? value
             : throw Refused(argument, what, Text(value), "a finite value above zero", why);
 
+    /// <summary>A headwind, or a tailwind with its minus.</summary>
+    public static double Headwind(Speed headwind) =>
+        Between(headwind, -StrongestWind, StrongestWind, "headwind", "Nobody flies an approach in more.").MetersPerSecond;
+
     public static ArgumentOutOfRangeException Refused(
         string? argument, string what, string value, string allowed, string why) =>
         new(argument, $"{what}: {value} is refused; allowed is {allowed}. {why}");
@@ -46,7 +52,8 @@ internal static class Require
     public static string Text(IQuantity quantity, IQuantity? like = null)
     {
         Enum unit = (like ?? quantity).Unit;
-        return $"{Number(quantity.As(unit))} {QuantityText.Abbreviation(unit)}";
+        string abbreviation = QuantityText.Abbreviation(unit);
+        return Number(quantity.As(unit)) + (abbreviation == "°" ? "" : " ") + abbreviation;
     }
 
     private static string Number(double value) => value.ToString("g5", CultureInfo.InvariantCulture);

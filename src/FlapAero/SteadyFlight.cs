@@ -10,7 +10,8 @@ public sealed class SteadyFlight
     private readonly double _pathAngle;
 
     internal SteadyFlight(
-        Configuration configuration, Airspeed airspeed, double pathAngle, double thrust, double lift, double drag, bool limitedByStall)
+        Configuration configuration, Airspeed airspeed, double pathAngle, double thrust, double lift, double drag,
+        bool limitedByStall = false, bool limitedByMaximumSpeed = false)
     {
         Configuration = configuration;
         Airspeed = airspeed;
@@ -19,6 +20,7 @@ public sealed class SteadyFlight
         LiftCoefficient = lift;
         DragCoefficient = drag;
         LimitedByStall = limitedByStall;
+        LimitedByMaximumSpeed = limitedByMaximumSpeed;
     }
 
     /// <summary>What flies.</summary>
@@ -62,8 +64,11 @@ public sealed class SteadyFlight
     /// <summary>An optimum was sought and lies below the stalling speed: this is the flight at the stall.</summary>
     public bool LimitedByStall { get; }
 
+    /// <summary>An optimum was sought and lies above the flap setting's maximum speed: this is the flight at that speed.</summary>
+    public bool LimitedByMaximumSpeed { get; }
+
     /// <summary>Angle of the path over the ground in a steady wind.</summary>
-    /// <remarks>Formula: tan γ_g = V sin γ/(V cos γ − w). Range: ground speed above zero. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: tan γ_g = V sin γ/(V cos γ − w). Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>γ_g, positive up.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The wind is as fast as the aeroplane.</exception>
@@ -75,14 +80,14 @@ public sealed class SteadyFlight
     }
 
     /// <summary>Speed over the ground in a steady wind.</summary>
-    /// <remarks>Formula: V cos γ − w. Range: above zero. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: V cos γ − w. Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>Ground speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The wind is as fast as the aeroplane.</exception>
     /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).GroundSpeed(Speed.FromKnots(20)).Knots // 49.7</code></example>
     public Speed GroundSpeed(Speed headwind)
     {
-        double ground = WindLaws.GroundSpeed(Airspeed.SiTrue, _pathAngle, headwind.MetersPerSecond);
+        double ground = WindLaws.GroundSpeed(Airspeed.SiTrue, _pathAngle, Require.Headwind(headwind));
         if (!(ground > 0))
             throw Require.Refused(
                 nameof(headwind), "headwind", Require.Text(headwind), $"less than the airspeed, {Require.Text(Airspeed.True, headwind)}",

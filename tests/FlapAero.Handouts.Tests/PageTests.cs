@@ -156,6 +156,15 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     }
 
     [Fact]
+    public void LessonPage_FormulaBeforeAComma_KeepsIt()
+    {
+        IElement scenario = pages.Document(WholePages.Class).QuerySelector(".cell.scenario")!;
+
+        Assert.EndsWith(",", Assert.Single(scenario.QuerySelectorAll(".kept")).TextContent, StringComparison.Ordinal);
+        Assert.EndsWith(" so", scenario.QuerySelector("p:has(.kept)")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void LessonPage_FormulaAloneOnALine_StandsByItself()
     {
         IElement part = pages.Document("05-other.html").QuerySelector("main .explain:has(math)")!;

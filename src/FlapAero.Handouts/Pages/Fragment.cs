@@ -92,7 +92,10 @@ internal sealed partial class Fragment
             if (formula.FirstElementChild is { } math)
                 math.SetAttribute("alttext", tex);
             if (!display)
+            {
+                KeepWithPunctuation(formula);
                 continue;
+            }
             IElement frame = formula;
             if (formula is not IHtmlDivElement)
             {
@@ -102,6 +105,17 @@ internal sealed partial class Fragment
             }
             MakeScrollable(frame, "formula");
         }
+    }
+
+    /// <summary>A browser may break a line after a formula: a comma must not start the next one.</summary>
+    private void KeepWithPunctuation(IElement formula)
+    {
+        if (formula.NextSibling is not IText { Data: [',' or '.' or ';' or ':' or '?' or '!' or ')', ..] } text)
+            return;
+        IElement kept = Create("span", "kept");
+        formula.Replace(kept);
+        kept.Append(formula, _root.Owner!.CreateTextNode(text.Data[..1]));
+        text.Data = text.Data[1..];
     }
 
     private static bool IsAlone(IElement formula) =>

@@ -36,6 +36,20 @@ internal static class GlideLaws
         return Math.Sqrt((drag - zeroLiftDrag) / inducedFactor);
     }
 
+    /// <summary>
+    /// A positive multiple of d/dC_L of the way over the ground per height lost. With R = √(C_L² + C_D²) the glide's speed is
+    /// c/√R, c = √(2W/ρS), and that way per height is (C_L − (w/c) R^{3/2})/C_D.
+    /// </summary>
+    public static double WayPerHeightSlope(double lift, double zeroLiftDrag, double inducedFactor, double scaledWind)
+    {
+        double drag = DragLaws.Coefficient(zeroLiftDrag, inducedFactor, lift);
+        double dragSlope = 2 * inducedFactor * lift;
+        double root = Math.Sqrt(Math.Sqrt(lift * lift + drag * drag));
+        double way = lift - scaledWind * root * root * root;
+        double waySlope = 1 - 1.5 * scaledWind * (lift + drag * dragSlope) / root;
+        return waySlope * drag - way * dragSlope;
+    }
+
     /// <summary>Thrust that holds a path: T = D + W sin γ, with L = W cos γ.</summary>
     public static double Thrust(double dynamicPressure, double area, double zeroLiftDrag, double inducedFactor, double weight, double pathAngle)
     {

@@ -75,7 +75,7 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
     {
         ["span"] = Value("wing.span.value", "3.01", "span 3.01 m is refused; allowed is 5 m to 25 m. Light aeroplanes lie inside it."),
         ["area"] = Value("wing.area.value", "100.5", "wing area 100.5 m² is refused; allowed is 5 m² to 60 m²"),
-        ["incidence"] = Value("wing.incidence.value", "15.5", "incidence 15.5 ° is refused; allowed is -2 ° to 8 °"),
+        ["incidence"] = Value("wing.incidence.value", "15.5", "incidence 15.5° is refused; allowed is -2° to 8°"),
         ["height on wheels"] = Value("wing.heightOnWheels.value", "5.01", "height of the wing on its wheels 5.01 m is refused"),
         ["slope"] = Value("wing.liftCurveSlope.value", "6.5", "lift-curve slope (per radian) 6.5 is refused; allowed is 2 to 6.2832"),
         ["aspect ratio"] = Value(
@@ -87,10 +87,10 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
         ["masses alike"] = Value("masses.minimum.value", "1.09e3", "1090 kg is not more than the minimum, 1.09e3 kg", "masses.maximum") with { Above = -5 },
         ["too large a number"] = Value("wing.span.value", "1e999", "1e999 is too large to compute with; a number is wanted"),
         ["huge number"] = Value("wing.span.value", "1e300", "span 1e+300 m is refused"),
-        ["deflection"] = Value("flapSettings[3].deflection.value", "61.5", "flap deflection 61.5 ° is refused; allowed is 0 ° to 60 °"),
-        ["zero-lift angle"] = Value("flapSettings[3].zeroLiftAngle.value", "-26", "zero-lift angle -26 ° is refused"),
+        ["deflection"] = Value("flapSettings[3].deflection.value", "61.5", "flap deflection 61.5° is refused; allowed is 0° to 60°"),
+        ["zero-lift angle"] = Value("flapSettings[3].zeroLiftAngle.value", "-26", "zero-lift angle -26° is refused"),
         ["maximum lift"] = Value("flapSettings[3].maximumLiftCoefficient.value", "4.55", "maximum lift coefficient 4.55 is refused; allowed is 0.5 to 4"),
-        ["rounding"] = Value("flapSettings[3].stallRounding.value", "10.5", "stall rounding 10.5 ° is refused; allowed is 0.5 ° to 10 °"),
+        ["rounding"] = Value("flapSettings[3].stallRounding.value", "10.5", "stall rounding 10.5° is refused; allowed is 0.5° to 10°"),
         ["Oswald"] = Value("flapSettings[3].oswaldFactor.value", "1.05", "Oswald factor 1.05 is refused; allowed is 0.3 to 1"),
         ["first setting extended"] = Value(
             "flapSettings[0].deflection.value", "12", "12 deg is not flaps up; the first setting is flaps up, 0 deg", "flapSettings[0].deflection"),
@@ -145,7 +145,7 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
                 root.Set("wing.liftCurveSlope.value", "6.2");
                 root.Set("flapSettings[0].airspeedCalibration.rows[9].calibrated", "117");
             },
-            "flapSettings[0].stallRounding", "9.99", "with C_Lmax 0.5 and a slope of 6.2 1/rad, stall rounding 9.99 ° is refused; allowed is less than 2 C_Lmax/a"),
+            "flapSettings[0].stallRounding", "9.99", "with C_Lmax 0.5 and a slope of 6.2 1/rad, stall rounding 9.99° is refused; allowed is less than 2 C_Lmax/a"),
     };
 
     private static string Line(string place, string json)
