@@ -4,8 +4,8 @@ using MathNet.Numerics.Interpolation;
 namespace FlapAero.Equations;
 
 /// <summary>
-/// A coefficient against the advance ratio: piecewise cubic Hermite with slopes that keep the table's own rises and falls (MathNet's Pchip,
-/// Fritsch and Carlson's condition), so that it never overshoots a value of the table.
+/// A coefficient against the advance ratio: piecewise cubic Hermite with slopes that keep the table's own rises and falls
+/// (MathNet's Pchip, Fritsch and Carlson's condition), so that it never overshoots a value of the table.
 /// </summary>
 internal sealed class PropellerCurve(double[] advanceRatios, double[] coefficients)
 {

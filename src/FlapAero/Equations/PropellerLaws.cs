@@ -1,6 +1,9 @@
 namespace FlapAero.Equations;
 
-/// <summary>A fixed-pitch propeller in numbers without dimension; N in revolutions per second. Source: [uiuc-propellers] for the definitions.</summary>
+/// <summary>
+/// A fixed-pitch propeller in numbers without dimension; N in revolutions per second. Source: [uiuc-propellers] for the
+/// definitions.
+/// </summary>
 internal static class PropellerLaws
 {
     /// <summary>J = V/(N D).</summary>

@@ -3,8 +3,8 @@ using MathNet.Numerics.RootFinding;
 namespace FlapAero.Equations;
 
 /// <summary>
-/// The highest engine speed that satisfies a balance between two limits, found by stepping down from the top and closing in by Brent's
-/// method: the balance may have more than one root, and a governor's hand comes from above.
+/// The highest engine speed that satisfies a balance between two limits, found by stepping down from the top and closing in
+/// by Brent's method: the balance may have more than one root, and a throttle is closed from above.
 /// </summary>
 internal static class PropellerSpeedSolver
 {

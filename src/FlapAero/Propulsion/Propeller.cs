@@ -4,8 +4,9 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// A fixed-pitch propeller on its engine's crankshaft: what it gives at an airspeed and engine speed, what engine speed an approach needs, and
-/// how it idles. Immutable. Free stream: the slipstream's work on the fuselage and the body's on the propeller are in the table or nowhere.
+/// A fixed-pitch propeller on its engine's crankshaft: what it gives at an airspeed and engine speed, what engine speed an
+/// approach needs, and how it idles. Immutable. Free stream: the slipstream's work on the fuselage and the body's on the
+/// propeller are in the table or nowhere.
 /// </summary>
 public sealed class Propeller
 {
@@ -42,40 +43,47 @@ public sealed class Propeller
     public RotationalSpeed MaximumSpeed { get; }
 
     /// <summary>Thrust, power and torque at an engine speed, at rest.</summary>
-    /// <remarks>Formula: as <see cref="Running(Airspeed, RotationalSpeed)"/> with J = 0. Range: N to the highest. Source: [uiuc-propellers].</remarks>
+    /// <remarks>
+    /// Formula: as <see cref="Running(Airspeed, RotationalSpeed)"/> with J = 0. Range: N to the highest. Source:
+    /// [uiuc-propellers].
+    /// </remarks>
     /// <param name="air">The air.</param>
     /// <param name="engineSpeed">N.</param>
     /// <returns>The propeller's state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An engine speed outside the range.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).AtRest(Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 784</code></example>
+    /// <example><code>propeller.AtRest(Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 784</code></example>
     public PropellerState AtRest(Air air, RotationalSpeed engineSpeed) => State(0, air.SiDensity, Turning(engineSpeed));
 
     /// <summary>Thrust, power and torque at an airspeed and engine speed.</summary>
     /// <remarks>
-    /// Formula: J = V/(N D), T = C_T ρ N² D⁴, P = C_P ρ N³ D⁵, Q = P/2πN. Range: J to the table's last, N to the highest. Source: [uiuc-propellers].
+    /// Formula: J = V/(N D), T = C_T ρ N² D⁴, P = C_P ρ N³ D⁵, Q = P/2πN. Range: J to the table's last, N to the highest.
+    /// Source: [uiuc-propellers].
     /// </remarks>
     /// <param name="airspeed">The airspeed, V its true value, along the propeller's axis.</param>
     /// <param name="engineSpeed">N.</param>
     /// <returns>The propeller's state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An engine speed outside the range, or a J beyond the table.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).Running(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 235</code></example>
+    /// <example><code>propeller.Running(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 235</code></example>
     public PropellerState Running(Airspeed airspeed, RotationalSpeed engineSpeed) =>
         State(airspeed.SiTrue, airspeed.Air.SiDensity, Turning(engineSpeed));
 
     /// <summary>The engine speed that an approach needs: the highest that gives a thrust at an airspeed.</summary>
     /// <remarks>
-    /// Formula: the highest root N of C_T(V/(N D)) ρ N² D⁴ = T. Range: N between the table's last J and the engine's highest speed.
-    /// Source: [uiuc-propellers] for the coefficients.
+    /// Formula: the highest root N of C_T(V/(N D)) ρ N² D⁴ = T. Range: N between the table's last J and the engine's highest
+    /// speed. Source: [uiuc-propellers] for the coefficients.
     /// </remarks>
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="thrust">T along the path; negative brakes.</param>
-    /// <returns>N, or no answer where no engine speed gives this thrust: more than there is, or more braking than the table reaches.</returns>
+    /// <returns>
+    /// N, or no answer where no engine speed gives this thrust: more than there is, or more braking than the table reaches.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">A thrust that is not finite.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).EngineSpeedFor(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), Force.FromNewtons(235.2))!.Value.RevolutionsPerMinute // 1200</code></example>
+    /// <example><code>propeller.EngineSpeedFor(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), Force.FromNewtons(235.2))!.Value.RevolutionsPerMinute // 1200</code></example>
     public RotationalSpeed? EngineSpeedFor(Airspeed airspeed, Force thrust)
     {
         Require.Between(
-            thrust, Force.FromKilonewtons(-1000), Force.FromKilonewtons(1000), "thrust", "No propeller of a light aeroplane comes near.");
+            thrust, Force.FromKilonewtons(-1000), Force.FromKilonewtons(1000), "thrust",
+            "No propeller of a light aeroplane comes near.");
         double wanted = thrust.Newtons;
         (double speed, double density) = (airspeed.SiTrue, airspeed.Air.SiDensity);
         double Excess(double revolutions) =>
@@ -94,26 +102,27 @@ public sealed class Propeller
     /// <param name="engine">The engine.</param>
     /// <returns>The state; its thrust is positive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).IdlingAtRest(Air.StandardSeaLevel, new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800)))!.EngineSpeed.RevolutionsPerMinute // 573</code></example>
+    /// <example><code>propeller.IdlingAtRest(Air.StandardSeaLevel, engine)!.EngineSpeed.RevolutionsPerMinute // 573</code></example>
     public PropellerState? IdlingAtRest(Air air, ClosedThrottleEngine engine) => IdlingAt(0, air.SiDensity, engine);
 
     /// <summary>The propeller with its engine's throttle closed: idle thrust by airspeed, T_i(V).</summary>
     /// <remarks>
-    /// Formula: the highest root N of C_P(V/(N D)) ρ N² D⁵/2π = Q(N), the closed-throttle engine's torque. Range: the table's last J.
-    /// Source: [uiuc-propellers] for the coefficients; the engine's line is this model's own.
+    /// Formula: the highest root N of C_P(V/(N D)) ρ N² D⁵/2π = Q(N), the closed-throttle engine's torque. Range: the
+    /// table's last J. Source: [uiuc-propellers] for the coefficients; the engine's line is this model's own.
     /// </remarks>
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="engine">The engine.</param>
     /// <returns>The state, or no answer where the balance lies beyond the table or the engine's highest speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
-    /// <example><code>new Propeller(Length.FromMeters(2), new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]), RotationalSpeed.FromRevolutionsPerMinute(2700)).Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new ClosedThrottleEngine(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(800)))!.EngineSpeed.RevolutionsPerMinute // 861</code></example>
+    /// <example><code>propeller.Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), engine)!.EngineSpeed.RevolutionsPerMinute // 861</code></example>
     public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine) =>
         IdlingAt(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
 
     private PropellerState? IdlingAt(double speed, double density, ClosedThrottleEngine engine)
     {
         double Excess(double revolutions) =>
-            PropellerLaws.Torque(Table.SiPower(Ratio(speed, revolutions)), density, revolutions, _diameter) - engine.SiTorque(revolutions);
+            PropellerLaws.Torque(Table.SiPower(Ratio(speed, revolutions)), density, revolutions, _diameter)
+            - engine.SiTorque(revolutions);
         return PropellerSpeedSolver.Highest(Excess, Slowest(speed), _fastest) is { } found ? State(speed, density, found) : null;
     }
 

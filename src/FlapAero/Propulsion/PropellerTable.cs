@@ -3,8 +3,8 @@ using FlapAero.Equations;
 namespace FlapAero;
 
 /// <summary>
-/// Thrust and power coefficients of a fixed-pitch propeller against its advance ratio, C_T(J) and C_P(J). Immutable. Between rows piecewise cubic
-/// without overshoot; from rest to the last row, which lies past zero of both, and nowhere else.
+/// Thrust and power coefficients of a fixed-pitch propeller against its advance ratio, C_T(J) and C_P(J). Immutable. Between
+/// rows piecewise cubic without overshoot; from rest to the last row, which lies past zero of both, and nowhere else.
 /// </summary>
 public sealed class PropellerTable
 {
@@ -13,8 +13,8 @@ public sealed class PropellerTable
 
     /// <summary>A table.</summary>
     /// <param name="rows">
-    /// J, C_T, C_P: at least five rows, J rising from 0 to at most 5; both coefficients positive at rest, negative in the last row, and
-    /// without a second change of sign; sizes to 1.
+    /// J, C_T, C_P: at least five rows, J rising from 0 to at most 5; both coefficients positive at rest, negative in the
+    /// last row, and without a second change of sign; sizes to 1.
     /// </param>
     /// <exception cref="ArgumentException">Rows that are no propeller's.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -54,19 +54,25 @@ public sealed class PropellerTable
     public double LargestAdvanceRatio => Rows[^1].AdvanceRatio;
 
     /// <summary>Thrust coefficient at an advance ratio.</summary>
-    /// <remarks>Formula: the table, piecewise cubic (Pchip). Range: J from 0 to the last row. Source: [uiuc-propellers] for C_T's definition.</remarks>
+    /// <remarks>
+    /// Formula: the table, piecewise cubic (Pchip). Range: J from 0 to the last row. Source: [uiuc-propellers] for
+    /// C_T's definition.
+    /// </remarks>
     /// <param name="advanceRatio">J = V/(N D).</param>
     /// <returns>C_T.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
-    /// <example><code>new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]).ThrustCoefficient(0.4) // 0.08</code></example>
+    /// <example><code>propeller.Table.ThrustCoefficient(0.4) // 0.08</code></example>
     public double ThrustCoefficient(double advanceRatio) => _thrust.At(InTable(advanceRatio));
 
     /// <summary>Power coefficient at an advance ratio.</summary>
-    /// <remarks>Formula: the table, piecewise cubic (Pchip). Range: J from 0 to the last row. Source: [uiuc-propellers] for C_P's definition.</remarks>
+    /// <remarks>
+    /// Formula: the table, piecewise cubic (Pchip). Range: J from 0 to the last row. Source: [uiuc-propellers] for
+    /// C_P's definition.
+    /// </remarks>
     /// <param name="advanceRatio">J = V/(N D).</param>
     /// <returns>C_P.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
-    /// <example><code>new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]).PowerCoefficient(0.8) // 0.03</code></example>
+    /// <example><code>propeller.Table.PowerCoefficient(0.8) // 0.03</code></example>
     public double PowerCoefficient(double advanceRatio) => _power.At(InTable(advanceRatio));
 
     internal double SiThrust(double advanceRatio) => _thrust.At(advanceRatio);

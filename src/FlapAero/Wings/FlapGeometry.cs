@@ -5,8 +5,8 @@ using UnitsNet.Units;
 namespace FlapAero;
 
 /// <summary>
-/// A trailing-edge flap as it is built, and what it is estimated to do. Immutable. Estimates for design and teaching: measured flaps
-/// differ from them by a tenth to a fifth.
+/// A trailing-edge flap as it is built, and what it is estimated to do. Immutable. Estimates for design and teaching:
+/// measured flaps differ from them by a tenth to a fifth.
 /// </summary>
 public sealed class FlapGeometry
 {
@@ -22,10 +22,12 @@ public sealed class FlapGeometry
     {
         Kind = Enum.IsDefined(kind)
             ? kind
-            : throw Require.Refused(nameof(kind), "kind of flap", kind.ToString(), "plain or slotted", "Others have no estimate here.");
+            : throw Require.Refused(
+                nameof(kind), "kind of flap", kind.ToString(), "plain or slotted", "Others have no estimate here.");
         ChordShare = Require.Between(chordShare, 0.1, 0.4, "flap chord over wing chord", "The correlations were made inside it.");
         To = Require.Between(to, 0.02, 1, "outboard end of the flap", "It is a share of the half span.");
-        From = Require.Between(from, 0, to - 0.02, "inboard end of the flap", "It is a share of the half span, inboard of the other end.");
+        From = Require.Between(
+            from, 0, to - 0.02, "inboard end of the flap", "It is a share of the half span, inboard of the other end.");
         _table = kind == FlapKind.Plain ? FlapLaws.Plain : FlapLaws.Slotted;
     }
 
@@ -45,7 +47,10 @@ public sealed class FlapGeometry
     public Angle LargestDeflection => Angle.FromDegrees(_table.LargestDegrees);
 
     /// <summary>Effectiveness of this flap on a thin aerofoil.</summary>
-    /// <remarks>Formula: τ = (π − φ + sin φ)/π, cos φ = 2c_f/c − 1. Range: c_f/c from 0.1 to 0.4. Source: [houghton-carpenter].</remarks>
+    /// <remarks>
+    /// Formula: τ = (π − φ + sin φ)/π, cos φ = 2c_f/c − 1. Range: c_f/c from 0.1 to 0.4. Source:
+    /// [houghton-carpenter].
+    /// </remarks>
     /// <returns>τ: degrees of angle of attack that a degree of flap is worth without a boundary layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for a flap that was made.</exception>
     /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).ThinAerofoilEffectiveness() // 0.6090</code></example>
@@ -53,8 +58,8 @@ public sealed class FlapGeometry
 
     /// <summary>What the boundary layer leaves of the thin aerofoil's effectiveness.</summary>
     /// <remarks>
-    /// Formula: a table of η(δ), piecewise cubic. Range: plain to 60°, slotted to 40°. Source: [mccormick], the curves as remembered,
-    /// good to about ±15 %.
+    /// Formula: a table of η(δ), piecewise cubic. Range: plain to 60°, slotted to 40°. Source: [mccormick], the curves as
+    /// remembered, good to about ±15 %.
     /// </remarks>
     /// <param name="deflection">δ, positive down.</param>
     /// <returns>η.</returns>
@@ -64,9 +69,9 @@ public sealed class FlapGeometry
 
     /// <summary>The flap down, as the lifting line sees it.</summary>
     /// <remarks>
-    /// Formula: Δα₀ = −τ η δ; Δc_lmax = the correlation's 0.9 (plain, at 60°) or 1.3 (slotted, at 40°) in proportion to Δα₀, and no more
-    /// for a flap wider than a quarter of the chord (that proportion is this model's own). Range: as <see cref="ViscousEfficiency"/>.
-    /// Source: [houghton-carpenter], [mccormick], [raymer], [naca-flaps].
+    /// Formula: Δα₀ = −τ η δ; Δc_lmax = the correlation's 0.9 (plain, at 60°) or 1.3 (slotted, at 40°) in proportion to Δα₀,
+    /// and no more for a flap wider than a quarter of the chord (that proportion is this model's own). Range: as <see
+    /// cref="ViscousEfficiency"/>. Source: [houghton-carpenter], [mccormick], [raymer], [naca-flaps].
     /// </remarks>
     /// <param name="deflection">δ, positive down.</param>
     /// <returns>The flap with the increments of its section.</returns>
@@ -83,8 +88,8 @@ public sealed class FlapGeometry
 
     /// <summary>What the flap is estimated to do to a whole wing.</summary>
     /// <remarks>
-    /// Formula: Δα₀ of the section times the part-span factor, which is the lifting line's own; ΔC_Lmax = 0.9 Δc_lmax S_flapped/S.
-    /// Range: as <see cref="ViscousEfficiency"/>; unswept hinge lines. Source: [glauert], [raymer].
+    /// Formula: Δα₀ of the section times the part-span factor, which is the lifting line's own; ΔC_Lmax = 0.9 Δc_lmax
+    /// S_flapped/S. Range: as <see cref="ViscousEfficiency"/>; unswept hinge lines. Source: [glauert], [raymer].
     /// </remarks>
     /// <param name="planform">The wing from above.</param>
     /// <param name="root">Its section at the centreline.</param>
@@ -98,7 +103,8 @@ public sealed class FlapGeometry
         PartSpanFlap flap = At(deflection);
         // The factor is the same for any deflection: the lifting line is linear in it.
         var unit = new PartSpanFlap(From, To, Angle.FromDegrees(-1), 0);
-        double factor = (new LiftingLine(planform, root, tip).ZeroLiftAngle - new LiftingLine(planform, root, tip, unit).ZeroLiftAngle).Degrees;
+        Angle up = new LiftingLine(planform, root, tip).ZeroLiftAngle;
+        double factor = (up - new LiftingLine(planform, root, tip, unit).ZeroLiftAngle).Degrees;
         double maximum = FlapLaws.MaximumLiftIncrement(flap.MaximumLiftIncrement, planform.AreaShare(From, To));
         return new FlapIncrements(flap.ZeroLiftAngleChange * factor, factor, maximum);
     }

@@ -1,6 +1,8 @@
 namespace FlapAero;
 
-/// <summary>Kinds of trailing-edge flap whose increments can be estimated. Split and Fowler flaps are not among them.</summary>
+/// <summary>
+/// Kinds of trailing-edge flap whose increments can be estimated. Split and Fowler flaps are not among them.
+/// </summary>
 public enum FlapKind
 {
     /// <summary>A hinged trailing edge without a gap, to 60°.</summary>

@@ -1,8 +1,8 @@
 namespace FlapAero;
 
 /// <summary>
-/// Induced drag of a wing with its twist and flap, C_Di = k₀ + k₁C_L + k₂C_L². Immutable. It is the lifting line's own, not a fit:
-/// the loading is one part in proportion to C_L and one that stays.
+/// Induced drag of a wing with its twist and flap, C_Di = k₀ + k₁C_L + k₂C_L². Immutable. It is the lifting line's own, not
+/// a fit: the loading is one part in proportion to C_L and one that stays.
 /// </summary>
 public sealed class InducedDragPolar
 {
@@ -29,7 +29,7 @@ public sealed class InducedDragPolar
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>C_Di.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No wing has so much lift.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.Zero, 1.5)).InducedDrag.At(1) // 0.0375</code></example>
+    /// <example><code>elliptic.InducedDrag.At(1) // 0.0375</code></example>
     public double At(double liftCoefficient) =>
         Constant + (Linear + Quadratic * InRange(liftCoefficient)) * liftCoefficient;
 
@@ -37,8 +37,9 @@ public sealed class InducedDragPolar
     /// <remarks>Formula: e = C_L²/(πA C_Di). Range: |C_L| from 0.05 to 4. Source: [glauert].</remarks>
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>e; 1 is the elliptic wing's.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Too near to no lift, where twist and flap are all the induced drag.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.Zero, 1.5)).InducedDrag.SpanEfficiency(1) // 1.000</code></example>
+    /// <exception cref="ArgumentOutOfRangeException">Too near to no lift, where twist and flap are all the induced
+    /// drag.</exception>
+    /// <example><code>elliptic.InducedDrag.SpanEfficiency(1) // 1.000</code></example>
     public double SpanEfficiency(double liftCoefficient)
     {
         Require.Between(
@@ -47,19 +48,23 @@ public sealed class InducedDragPolar
     }
 
     /// <summary>
-    /// The parabola of the model's polar, C_D0 + C_L²/(πAe), that has this induced drag at two lift coefficients: how e(δ) is taken
-    /// from the lifting line. What it puts on C_D0 is the offset.
+    /// The parabola of the model's polar, C_D0 + C_L²/(πAe), that has this induced drag at two lift coefficients: how e(δ) is
+    /// taken from the lifting line. What twist and flap cost at any lift goes to C_D0 as the offset, so this e may lie a little
+    /// above 1. A polar that has no place for the offset takes <see cref="SpanEfficiency"/> at its approach's C_L instead.
     /// </summary>
     /// <remarks>
-    /// Formula: 1/(πAe) = (C_Di2 − C_Di1)/(C_L2² − C_L1²), offset = C_Di1 − C_L1²/(πAe). Range: 0.1 ≤ C_L1, C_L1 + 0.1 ≤ C_L2 ≤ 4.
-    /// Source: [glauert] for the drag; the fit is this model's own. Viscous drag that grows with lift is not in it: an aeroplane's
-    /// e is lower.
+    /// Formula: 1/(πAe) = (C_Di2 − C_Di1)/(C_L2² − C_L1²), offset = C_Di1 − C_L1²/(πAe). Range: 0.1 ≤ C_L1, C_L1 + 0.1 ≤
+    /// C_L2 ≤ 4. Source: [glauert] for the drag; the fit is this model's own. Viscous drag that grows with lift is not in
+    /// it: an aeroplane's e is lower.
     /// </remarks>
     /// <param name="lower">C_L1, for example C_Lmax/1.7² at 1.7 V_S.</param>
     /// <param name="higher">C_L2, for example C_Lmax/1.1² at 1.1 V_S.</param>
     /// <returns>e and the offset.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The two are no two points, or no parabola with an e above zero goes through them.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.Zero, 1.5)).InducedDrag.Parabola(0.5, 1.2).Oswald // 1.000</code></example>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The two are no two points, or no parabola with an e above zero goes
+    /// through them.
+    /// </exception>
+    /// <example><code>elliptic.InducedDrag.Parabola(0.5, 1.2).Oswald // 1.000</code></example>
     public (double Oswald, double Offset) Parabola(double lower, double higher)
     {
         Require.Between(lower, 0.1, 3.9, "lower lift coefficient", "Near no lift the parabola has no slope.");
@@ -68,7 +73,8 @@ public sealed class InducedDragPolar
         if (!(slope > 0))
             throw Require.Refused(
                 nameof(higher), "higher lift coefficient", FormattableString.Invariant($"{higher:g5}"),
-                "values between which the induced drag rises", "Twist or flap outweigh the lift there: no parabola with an e above zero fits.");
+                "values between which the induced drag rises",
+                "Twist or flap outweigh the lift there: no parabola with an e above zero fits.");
         return (1 / (Math.PI * AspectRatio * slope), At(lower) - slope * lower * lower);
     }
 

@@ -5,13 +5,15 @@ using UnitsNet.Units;
 namespace FlapAero;
 
 /// <summary>
-/// A wing's lift, induced drag and loading by Prandtl's lifting line, solved as a Fourier series: arbitrary taper and twist, a part-span flap, and
-/// the ground. Immutable. Linear: it knows no stall but the critical section's. Slender unswept wings in steady flight, without fuselage and
-/// propeller. The flap's jump is taken out of the series and summed exactly, so the loading has no Gibbs ripple.
+/// A wing's lift, induced drag and loading by Prandtl's lifting line, solved as a Fourier series: arbitrary taper and twist,
+/// a part-span flap, and the ground. Immutable. Linear: it knows no stall but the critical section's. Slender unswept wings
+/// in steady flight, without fuselage and propeller. The flap's jump is taken out of the series and summed exactly, so the
+/// loading has no Gibbs ripple.
 /// </summary>
 public sealed class LiftingLine
 {
     private const double FineStep = 1e-4;
+    private const double Outermost = 0.999;
 
     // Half the band across which c_lmax changes at a flap's end, in mean chords: this model's own assumption.
     private const double FlapEndBand = 0.5;
@@ -29,13 +31,18 @@ public sealed class LiftingLine
     /// <summary>Solves a wing.</summary>
     /// <param name="planform">The wing from above.</param>
     /// <param name="root">Its section at the centreline.</param>
-    /// <param name="tip">Its section at the tip, with everything in proportion between; the root's where none is given.</param>
+    /// <param name="tip">
+    /// Its section at the tip, with everything in proportion between; the root's where none is given.
+    /// </param>
     /// <param name="flap">The flap; up where none is given.</param>
-    /// <param name="height">Height z of the wing above the ground, at least 5 % of the span; far from it where none is given.</param>
+    /// <param name="height">
+    /// Height z of the wing above the ground, at least 5 % of the span; far from it where none is given.
+    /// </param>
     /// <param name="terms">Odd terms of the series, 4 to 400.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public LiftingLine(
-        WingPlanform planform, WingSection root, WingSection? tip = null, PartSpanFlap? flap = null, Length? height = null, int terms = 64)
+        WingPlanform planform, WingSection root, WingSection? tip = null, PartSpanFlap? flap = null, Length? height = null,
+        int terms = 64)
     {
         Require.Between(terms, 4, 400, "terms of the series", "Fewer do not draw a wing; more add nothing.");
         if (height is { } low)
@@ -81,14 +88,18 @@ public sealed class LiftingLine
     public InducedDragPolar InducedDrag { get; }
 
     /// <summary>Lift coefficient at an angle of attack.</summary>
-    /// <remarks>Formula: C_L = a(α − α₀), a and α₀ from the series. Range: ±45°; linear, also past the stall. Source: [glauert].</remarks>
+    /// <remarks>
+    /// Formula: C_L = a(α − α₀), a and α₀ from the series. Range: ±45°; linear, also past the stall. Source:
+    /// [glauert].
+    /// </remarks>
     /// <param name="angleOfAttack">α of the chord at the centreline.</param>
     /// <returns>C_L.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No angle at which a wing flies.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.FromDegrees(-2), 1.5)).LiftCoefficient(Angle.FromDegrees(4)) // 0.5325</code></example>
+    /// <example><code>elliptic.LiftCoefficient(Angle.FromDegrees(4)) // 0.5325</code></example>
     public double LiftCoefficient(Angle angleOfAttack)
     {
-        Require.Between(angleOfAttack, -SteepestAngle, SteepestAngle, "angle of attack", "No wing flies there, and the theory is linear.");
+        Require.Between(
+            angleOfAttack, -SteepestAngle, SteepestAngle, "angle of attack", "No wing flies there, and the theory is linear.");
         return _system.Slope * (angleOfAttack.Radians - _zeroLift);
     }
 
@@ -97,7 +108,7 @@ public sealed class LiftingLine
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>α of the chord at the centreline.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No wing has so much lift.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.FromDegrees(-2), 1.5)).AngleOfAttack(0.5325).Degrees // 4.000</code></example>
+    /// <example><code>elliptic.AngleOfAttack(0.5325).Degrees // 4.000</code></example>
     public Angle AngleOfAttack(double liftCoefficient) =>
         Angle.FromRadians(_zeroLift + InRange(liftCoefficient) / _system.Slope).ToUnit(AngleUnit.Degree);
 
@@ -110,10 +121,10 @@ public sealed class LiftingLine
     /// <param name="liftCoefficient">C_L of the wing.</param>
     /// <returns>The load.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Beyond the tip, or more lift than a wing has.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.Zero, 1.5)).LoadAt(0.6, 0.8).SectionLiftCoefficient // 0.800</code></example>
+    /// <example><code>elliptic.LoadAt(0.6, 0.8).SectionLiftCoefficient // 0.800</code></example>
     public SpanwiseLoad LoadAt(double station, double liftCoefficient)
     {
-        Require.Between(station, 0, 0.999, "station", "It is a share of the half span, short of the tip.");
+        Require.Between(station, 0, Outermost, "station", "It is a share of the half span, short of the tip.");
         InRange(liftCoefficient);
         (double additional, double basic) = Split(station);
         double circulation = basic + liftCoefficient * additional;
@@ -124,39 +135,40 @@ public sealed class LiftingLine
 
     /// <summary>The load along the half span, from the centreline outwards.</summary>
     /// <remarks>
-    /// Formula: as <see cref="LoadAt"/>, at stations that crowd towards the tip: cosines of equal angles. Range: 2 to 10 000 stations.
-    /// Source: [glauert].
+    /// Formula: as <see cref="LoadAt"/>, at stations that crowd towards the tip: cosines of equal angles. Range: 2 to 10 000
+    /// stations. Source: [glauert].
     /// </remarks>
     /// <param name="liftCoefficient">C_L of the wing.</param>
     /// <param name="stations">How many.</param>
     /// <returns>The loads.</returns>
     /// <exception cref="ArgumentOutOfRangeException">More lift than a wing has, or no number of stations.</exception>
-    /// <example><code>new LiftingLine(WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)), new WingSection(6.2832, Angle.Zero, 1.5)).Loading(0.8, 50)[0].SectionLiftCoefficient // 0.800</code></example>
+    /// <example><code>elliptic.Loading(0.8, 50)[0].SectionLiftCoefficient // 0.800</code></example>
     public IReadOnlyList<SpanwiseLoad> Loading(double liftCoefficient, int stations = 100)
     {
         Require.Between(stations, 2, 10000, "number of stations", "Two are the least that make a line.");
-        double tip = Math.Acos(0.999);
-        return [.. Enumerable.Range(0, stations).Select(i =>
-            LoadAt(Math.Min(Math.Cos(Math.PI / 2 + (tip - Math.PI / 2) * i / (stations - 1)) * (i > 0 ? 1 : 0), 0.999), liftCoefficient))];
+        // sin and asin: exact at the centreline.
+        double step = Math.Asin(Outermost) / (stations - 1);
+        return [.. Enumerable.Range(0, stations).Select(i => LoadAt(Math.Min(Math.Sin(i * step), Outermost), liftCoefficient))];
     }
 
     /// <summary>The section that stalls first, and the wing's lift then.</summary>
     /// <remarks>
-    /// Formula: C_Lmax = min over the span of (c_lmax − c_l at C_L = 0)/(dc_l/dC_L). Range: the inner 98 % of the half span, as a rounded tip
-    /// is no section. At a flap's ends c_lmax changes in proportion over one mean chord: an assumption of this model's own, for with a jump the flap's
-    /// end would always stall first. Source: [glauert] for the loading; the critical-section method is the textbooks', from memory.
+    /// Formula: C_Lmax = min over the span of (c_lmax − c_l at C_L = 0)/(dc_l/dC_L). Range: the inner 98 % of the half span,
+    /// as a rounded tip is no section. At a flap's ends c_lmax changes in proportion over one mean chord: an assumption of
+    /// this model's own, for with a jump the flap's end would always stall first. Source: [glauert] for the loading; the
+    /// critical-section method is the textbooks', from memory.
     /// </remarks>
     /// <returns>The onset.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for a wing that was made.</exception>
     /// <example><code>new LiftingLine(WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 1), new WingSection(6.2832, Angle.Zero, 1.5)).FirstStall().Section.Station // 0.00</code></example>
     public StallOnset FirstStall()
     {
-        const double Outermost = 0.98;
+        const double Last = 0.98;
         const int Cells = 196;
-        double[] ends = Flap is null ? [] : [.. new[] { Flap.From, Flap.To }.Where(end => end <= Outermost)];
-        double[] coarse = [.. Enumerable.Range(0, Cells + 1).Select(i => Outermost * i / Cells), .. ends];
+        double[] ends = Flap is null ? [] : [.. new[] { Flap.From, Flap.To }.Where(end => end <= Last)];
+        double[] coarse = [.. Enumerable.Range(0, Cells + 1).Select(i => Last * i / Cells), .. ends];
         double near = coarse.MinBy(LiftAtStall);
-        double[] fine = [.. Enumerable.Range(-50, 101).Select(i => Math.Clamp(near + i * FineStep, 0, Outermost)), near];
+        double[] fine = [.. Enumerable.Range(-50, 101).Select(i => Math.Clamp(near + i * FineStep, 0, Last)), near];
         double station = fine.MinBy(LiftAtStall);
         double most = LiftAtStall(station);
         double lift = Math.Clamp(most, -4, 4);

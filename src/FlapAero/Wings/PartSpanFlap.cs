@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// A flap that is down, as the lifting line sees it: where it lies, and what it does to the sections that carry it. Both wings have
-/// it. Immutable. Its chord extension, gaps at its ends and the fuselage between are not modelled.
+/// A flap that is down, as the lifting line sees it: where it lies, and what it does to the sections that carry it. Both
+/// wings have it. Immutable. Its chord extension, gaps at its ends and the fuselage between are not modelled.
 /// </summary>
 public sealed class PartSpanFlap
 {
@@ -17,9 +17,11 @@ public sealed class PartSpanFlap
     public PartSpanFlap(double from, double to, Angle zeroLiftAngleChange, double maximumLiftIncrement)
     {
         To = Require.Between(to, 0.02, 1, "outboard end of the flap", "It is a share of the half span.");
-        From = Require.Between(from, 0, to - 0.02, "inboard end of the flap", "It is a share of the half span, inboard of the other end.");
+        From = Require.Between(
+            from, 0, to - 0.02, "inboard end of the flap", "It is a share of the half span, inboard of the other end.");
         ZeroLiftAngleChange = Require.Between(
-            zeroLiftAngleChange, Angle.FromDegrees(-30), Angle.Zero, "change of the zero-lift angle", "A flap down makes it more negative.");
+            zeroLiftAngleChange, Angle.FromDegrees(-30), Angle.Zero, "change of the zero-lift angle",
+            "A flap down makes it more negative.");
         MaximumLiftIncrement = Require.Between(
             maximumLiftIncrement, 0, 2.5, "maximum-lift increment of the section", "A flap adds lift; no single one adds more.");
     }
@@ -39,8 +41,9 @@ public sealed class PartSpanFlap
     internal bool Covers(double share) => (share > From || From == 0) && (share < To || To == 1);
 
     /// <summary>
-    /// How much of Δc_lmax a section has: all of it inside, none outside, and in proportion across a band about each end, over which the flow of the one
-    /// part carries the other. A jump there would make the section just outside the end stall before the flap is of any use.
+    /// How much of Δc_lmax a section has: all of it inside, none outside, and in proportion across a band about each end,
+    /// over which the flow of the one part carries the other. A jump there would make the section just outside the end stall
+    /// before the flap is of any use.
     /// </summary>
     internal double ShareOfMaximum(double share, double halfBand)
     {

@@ -3,9 +3,10 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// Where along the span the wing stalls first, and the lift it has then: C_Lmax by the critical-section method. Immutable. The stall spreads from
-/// there at a rate that a lifting line does not know, so the whole wing's C_Lmax is a little higher; with a flap the critical section often lies about
-/// its outer end, where the estimate hangs on how c_lmax changes there: read it as a place, and as a size to a tenth or two.
+/// Where along the span the wing stalls first, and the lift it has then: C_Lmax by the critical-section method. Immutable.
+/// The stall spreads from there at a rate that a lifting line does not know, so the whole wing's C_Lmax is a little higher;
+/// with a flap the critical section often lies about its outer end, where the estimate hangs on how c_lmax changes there:
+/// read it as a place, and as a size to a tenth or two.
 /// </summary>
 public sealed class StallOnset
 {

@@ -4,8 +4,8 @@ using UnitsNet.Units;
 namespace FlapAero;
 
 /// <summary>
-/// A wing seen from above, left and right alike: chord and twist along the half span. Immutable. Stations are shares of the half
-/// span, 0 at the centreline and 1 at the tip; the wing goes through the fuselage. Unswept: a lifting line is straight.
+/// A wing seen from above, left and right alike: chord and twist along the half span. Immutable. Stations are shares of the
+/// half span, 0 at the centreline and 1 at the tip; the wing goes through the fuselage. Unswept: a lifting line is straight.
 /// </summary>
 public sealed class WingPlanform
 {
@@ -22,11 +22,12 @@ public sealed class WingPlanform
     /// <summary>A planform by stations, straight between them.</summary>
     /// <param name="span">b, 0.1 m to 60 m.</param>
     /// <param name="stations">
-    /// Share of the half span, chord, and twist against the chord at the centreline, positive nose up, ±15°. From 0 to 1, rising; chords
-    /// above zero, also at the tip.
+    /// Share of the half span, chord, and twist against the chord at the centreline, positive nose up, ±15°. From 0 to 1,
+    /// rising; chords above zero, also at the tip.
     /// </param>
     /// <exception cref="ArgumentException">Stations that do not run from the centreline to the tip.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or an aspect ratio outside 4 to 40.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or an aspect ratio outside 4 to
+    /// 40.</exception>
     public WingPlanform(Length span, IEnumerable<(double Share, Length Chord, Angle Twist)> stations)
         : this(span, [.. stations], isElliptic: false)
     {
@@ -37,7 +38,8 @@ public sealed class WingPlanform
         Span = Require.Between(span, Shortest, Longest, "span", "Models to large aeroplanes lie inside it.");
         if (stations.Length < 2 || stations[0].Share != 0 || stations[^1].Share != 1)
             throw new ArgumentException(
-                "stations: a planform needs at least two, the first at 0 (the centreline) and the last at 1 (the tip).", nameof(stations));
+                "stations: a planform needs at least two, the first at 0 (the centreline) and the last at 1 (the tip).",
+                nameof(stations));
         foreach ((double share, Length chord, Angle twist) in stations)
         {
             Require.Between(share, 0, 1, "station", "It is a share of the half span.", nameof(stations));
@@ -46,7 +48,8 @@ public sealed class WingPlanform
         }
 
         if (stations.Zip(stations.Skip(1)).Any(pair => !(pair.Second.Share > pair.First.Share)))
-            throw new ArgumentException("stations: they run from the centreline to the tip, each further out than the one before.", nameof(stations));
+            throw new ArgumentException(
+                "stations: they run from the centreline to the tip, each further out than the one before.", nameof(stations));
         _isElliptic = isElliptic;
         _span = span.Meters;
         _shares = [.. stations.Select(station => station.Share)];
@@ -69,7 +72,10 @@ public sealed class WingPlanform
     internal double SiArea { get; }
 
     /// <summary>A straight-tapered wing with twist that grows in proportion to the distance from the centreline.</summary>
-    /// <remarks>Formula: c(y) = c_r (1 − (1 − λ) 2|y|/b). Range: λ from 0.1 to 2, aspect ratio 4 to 40. Source: [glauert].</remarks>
+    /// <remarks>
+    /// Formula: c(y) = c_r (1 − (1 − λ) 2|y|/b). Range: λ from 0.1 to 2, aspect ratio 4 to 40. Source:
+    /// [glauert].
+    /// </remarks>
     /// <param name="span">b.</param>
     /// <param name="rootChord">c_r, at the centreline.</param>
     /// <param name="taper">λ, tip chord over root chord.</param>

@@ -2,7 +2,9 @@ using FlapAero.Equations;
 
 namespace FlapAero.Published.Tests.Propulsion;
 
-/// <summary>Measured propellers: what the interpolation makes of a row that it was not given, and the shape that the model relies on.</summary>
+/// <summary>
+/// Measured propellers: what the interpolation makes of a row that it was not given, and the shape that the model relies on.
+/// </summary>
 public sealed class MeasuredPropellerTests
 {
     public static TheoryData<string> Names => [.. Evaluations.MeasuredPropellers.Select(propeller => propeller.Name)];

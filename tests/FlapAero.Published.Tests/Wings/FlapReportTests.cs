@@ -3,15 +3,16 @@ using UnitsNet;
 namespace FlapAero.Published.Tests.Wings;
 
 /// <summary>
-/// Measured flaps, known from abstracts, against the estimate from geometry: sign and size. Abstracts leave out dimensions; what is assumed for them
-/// stands with each test.
+/// Measured flaps, known from abstracts, against the estimate from geometry: sign and size. Abstracts leave out dimensions;
+/// what is assumed for them stands with each test.
 /// </summary>
 public sealed class FlapReportTests
 {
     private static readonly WingSection Section = new(2 * Math.PI, Angle.FromDegrees(-3), 1.5);
     private static readonly WingPlanform Rectangular = WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(10.0 / 6), 1);
 
-    // The flaps of these reports have a gap, but are no modern slotted flap: they lie between the two, or up to a tenth below the first.
+    // The flaps of these reports have a gap, but are no modern slotted flap: they lie between the two, or up to a tenth
+    // below the first.
     private static void AssertBetweenPlainAndSlotted(double measured, double chordShare, double span, double degrees)
     {
         double Estimate(FlapKind kind, double most) => new FlapGeometry(kind, chordShare, 0, span)
@@ -37,7 +38,8 @@ public sealed class FlapReportTests
     public void MaximumLift_FlapsInboardOfTheAilerons_IsBetweenPlainAndSlotted() =>
         AssertBetweenPlainAndSlotted(1.4 * PublishedRows.Input("T06-006") / 100, 0.25, 0.55, 40);
 
-    // Per length of span; the rule of the report on tapered wings with split flaps is sharper than the critical section's on a tapered wing.
+    // Per length of span; the rule of the report on tapered wings with split flaps is sharper than the critical section's on
+    // a tapered wing.
     [Theory, InlineData(1), InlineData(0.8), InlineData(0.6)]
     public void MaximumLift_FlapBeyondSeventyPercentOfTheSpan_AddsLess(double taper)
     {

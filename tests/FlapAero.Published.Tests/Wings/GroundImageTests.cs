@@ -3,12 +3,13 @@ using UnitsNet;
 namespace FlapAero.Published.Tests.Wings;
 
 /// <summary>
-/// The lifting line's images below the ground against what handbook and theory print, at equal lift: an elliptic wing, as in the theory. The model's own ground
-/// effect is held to the same rows in <see cref="PublishedValueTests"/>.
+/// The lifting line's images below the ground against what handbook and theory print, at equal lift: an elliptic wing, as in
+/// the theory. The model's own ground effect is held to the same rows in <see cref="PublishedValueTests"/>.
 /// </summary>
 public sealed class GroundImageTests
 {
-    // Percentage points. The handbook's 1 h/b is twice the theory's: it rounds down what is left there, and the images say 2.9.
+    // Percentage points. The handbook's 1 h/b is twice the theory's: it rounds down what is left there, and the images say
+    // 2.9.
     [Theory]
     [InlineData("T04-003", 0.1, 2)]
     [InlineData("T04-002", 0.25, 1)]

@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FlapAero.Tests.Propulsion;
 
 /// <summary>
-/// Common practice, no source: the engine speeds that a trainer's instructors name. From abeam the touchdown point a thousand feet of height are flown off over
-/// some 1.9 nautical miles of downwind, base and final: a path of about 5°.
+/// Common practice, no source: the engine speeds that a trainer's instructors name. From abeam the touchdown point a
+/// thousand feet of height are flown off over some 1.9 nautical miles of downwind, base and final: a path of about 5°.
 /// </summary>
 public sealed class CommonPracticeTests
 {

@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FlapAero.Tests.Propulsion;
 
 /// <summary>
-/// Invented propellers and engines for the demo aeroplanes, in the shape of measured ones: thrust falls to zero a little past the geometric pitch,
-/// power a little further on.
+/// Invented propellers and engines for the demo aeroplanes, in the shape of measured ones: thrust falls to zero a little
+/// past the geometric pitch, power a little further on.
 /// </summary>
 internal static class DemoPropellers
 {

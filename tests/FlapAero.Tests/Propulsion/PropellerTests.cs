@@ -14,7 +14,8 @@ public sealed class PropellerTests
     [Fact]
     public void Running_OneState_IsTheHandWorkedOne()
     {
-        // J = 38.6/(20 x 1.93) = 1; C_T = -0.0165, C_P = 0.0005: T = -0.0165 x 1.225 x 400 x 13.875, P = 0.0005 x 1.225 x 8000 x 26.778.
+        // J = 38.6/(20 x 1.93) = 1; C_T = -0.0165, C_P = 0.0005: T = -0.0165 x 1.225 x 400 x 13.875, P = 0.0005 x 1.225 x
+        // 8000 x 26.778.
         PropellerState state = Propeller.Running(Airspeed.FromTrue(Speed.FromMetersPerSecond(38.6), SeaLevel), Rpm(1200));
         Assert.Equal(1, state.AdvanceRatio, 1e-12);
         Assert.Equal(-112.2, state.Thrust.Newtons, 0.05);

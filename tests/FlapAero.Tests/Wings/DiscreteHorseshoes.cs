@@ -4,8 +4,9 @@ using MathNet.Numerics.LinearAlgebra.Double;
 namespace FlapAero.Tests.Wings;
 
 /// <summary>
-/// The same integral equation another way: a row of horseshoe vortices with constant strength, panels that crowd at the tips and at the flap's ends, and
-/// no series at all. A reference for the library's lifting line, written from the law of Biot and Savart.
+/// The same integral equation another way: a row of horseshoe vortices with constant strength, panels that crowd at the tips
+/// and at the flap's ends, and no series at all. A reference for the library's lifting line, written from the law of Biot
+/// and Savart.
 /// </summary>
 internal sealed class DiscreteHorseshoes
 {

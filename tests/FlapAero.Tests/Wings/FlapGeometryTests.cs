@@ -11,7 +11,8 @@ public sealed class FlapGeometryTests
     [Fact]
     public void ThinAerofoilLift_Flap_IsTheIntegralOfItsCamberLine()
     {
-        // c_l = 2π(α − α₀), α₀ = −(1/π) ∫ (dz/dx)(cos θ − 1) dθ over the flap, where dz/dx = −δ: the textbook's other way to the same thing.
+        // c_l = 2π(α − α₀), α₀ = −(1/π) ∫ (dz/dx)(cos θ − 1) dθ over the flap, where dz/dx = −δ: the textbook's other way to
+        // the same thing.
         const double Share = 0.3, Deflection = 0.1, Steps = 200000;
         double hinge = Math.Acos(1 - 2 * (1 - Share));
         double width = (Math.PI - hinge) / Steps;
@@ -51,7 +52,8 @@ public sealed class FlapGeometryTests
 
     public static TheoryData<string, double> Aeroplanes => new() { { "Trainer H4", 0.7 }, { "Trainer L2", 0.8 } };
 
-    // The aeroplanes' files say that their numbers are estimates and inventions of this kind: a quarter-chord slotted flap on half the span.
+    // The aeroplanes' files say that their numbers are estimates and inventions of this kind: a quarter-chord slotted flap
+    // on half the span.
     [Theory, MemberData(nameof(Aeroplanes))]
     public void OnWing_DemoAeroplanes_HasTheirSignsAndSizes(string name, double taper)
     {

@@ -3,7 +3,9 @@ using MathNet.Numerics.Integration;
 
 namespace FlapAero.Tests.Wings;
 
-/// <summary>The images below the ground, at equal lift, against the model's exponential form and Prandtl's quotient.</summary>
+/// <summary>
+/// The images below the ground, at equal lift, against the model's exponential form and Prandtl's quotient.
+/// </summary>
 public sealed class GroundImageTests
 {
     [Theory, InlineData(0.05, 0.3), InlineData(0.2, 1.2), InlineData(1, 0.01)]
@@ -25,7 +27,8 @@ public sealed class GroundImageTests
         }
     }
 
-    // Tolerances by range, for the elliptic wing: the exponential form is a fit to Prandtl's theory and leaves the images slowly above half a span.
+    // Tolerances by range, for the elliptic wing: the exponential form is a fit to Prandtl's theory and leaves the images
+    // slowly above half a span.
     [Theory]
     [InlineData(0.05, 0.02)]
     [InlineData(0.1, 0.01)]

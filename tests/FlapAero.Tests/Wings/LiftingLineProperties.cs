@@ -51,7 +51,8 @@ public sealed class LiftingLineProperties
         Gen.Select(Flapped, Gen.Double[-1, 2]).Sample(
             (wing, lift) =>
             {
-                // Midpoints of equal angles; C_L = A ∫ (Γ/bV) dη over the half span. The flap's ends have a vertical tangent there.
+                // Midpoints of equal angles; C_L = A ∫ (Γ/bV) dη over the half span. The flap's ends have a vertical tangent
+                // there.
                 const int Points = 400;
                 double sum = 0;
                 for (int i = 0; i < Points; i++)

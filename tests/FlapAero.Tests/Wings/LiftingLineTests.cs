@@ -24,8 +24,8 @@ public sealed class LiftingLineTests
         Assert.InRange(helmbold / Planforms.Line(Planforms.Tapered(aspectRatio, 1)).SlopePerRadian, 0.96, 1.04);
     }
 
-    // Glauert's table for rectangular wings, from memory: A/a0, tau, delta. He solved for four terms, which is a few per cent short of where the series
-    // ends; the tolerance is that, and his rounding.
+    // Glauert's table for rectangular wings, from memory: A/a0, tau, delta. He solved for four terms, which is a few per
+    // cent short of where the series ends; the tolerance is that, and his rounding.
     [Theory]
     [InlineData(0.75, 0.14, 0.034)]
     [InlineData(1, 0.17, 0.049)]
@@ -105,8 +105,8 @@ public sealed class LiftingLineTests
     {
         LiftingLine line = Planforms.Line(Planforms.Tapered(7, 1), new PartSpanFlap(0, 0.6, Angle.FromDegrees(-10), 0.9));
         double[] lifts = [.. Enumerable.Range(0, 98).Select(i => line.LoadAt(i * 0.01, 0).SectionLiftCoefficient)];
-        // At no lift of the wing the flapped part pulls up and the rest down, and the load falls from the centreline until it
-        // has crossed the flap's end; then it only recovers towards the tip.
+        // At no lift of the wing the flapped part pulls up and the rest down, and the load falls from the centreline until
+        // it has crossed the flap's end; then it only recovers towards the tip.
         int lowest = Array.IndexOf(lifts, lifts.Min());
         Assert.InRange(lowest, 61, 85);
         for (int i = 1; i <= lowest; i++) Assert.True(lifts[i] < lifts[i - 1], $"rises at {i} %");

@@ -1,6 +1,8 @@
 namespace FlapAero.Equations;
 
-/// <summary>The lifting line's results in the form of handbooks: what planform adds to the elliptic wing's. Source: [glauert].</summary>
+/// <summary>
+/// The lifting line's results in the form of handbooks: what planform adds to the elliptic wing's. Source: [glauert].
+/// </summary>
 internal static class FiniteWingLaws
 {
     /// <summary>a = a₀/(1 + (a₀/πA)(1 + τ)).</summary>

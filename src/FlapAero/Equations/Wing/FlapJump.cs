@@ -16,7 +16,9 @@ internal sealed class FlapJump(double from, double to)
     /// <summary>s_n for odd n; even ones are zero, as both wings carry the flap.</summary>
     public double Coefficient(int n) => 4 / Math.PI * (SineProduct(_inner, n) - SineProduct(_outer, n));
 
-    /// <summary>G(θ) = Σ (s_n/n) sin nθ, summed exactly: finite everywhere, with a vertical tangent at the flap's ends.</summary>
+    /// <summary>
+    /// G(θ) = Σ (s_n/n) sin nθ, summed exactly: finite everywhere, with a vertical tangent at the flap's ends.
+    /// </summary>
     public double Circulation(double station)
     {
         double near = Antiderivative(station, _inner) - Antiderivative(station, _outer);

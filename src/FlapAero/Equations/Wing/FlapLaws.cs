@@ -3,14 +3,16 @@ using MathNet.Numerics.Interpolation;
 namespace FlapAero.Equations;
 
 /// <summary>
-/// What a trailing-edge flap does to its section and to the wing. Sources: [houghton-carpenter] for the thin aerofoil, [mccormick] for the
-/// viscous efficiency, [raymer] for the maximum lift.
+/// What a trailing-edge flap does to its section and to the wing. Sources: [houghton-carpenter] for the thin aerofoil,
+/// [mccormick] for the viscous efficiency, [raymer] for the maximum lift.
 /// </summary>
 internal static class FlapLaws
 {
     private const double CorrelationChord = 0.25;
 
-    /// <summary>τ = (π − φ + sin φ)/π, cos φ = 2F − 1: how far a degree of flap goes as angle of attack, on a thin aerofoil.</summary>
+    /// <summary>
+    /// τ = (π − φ + sin φ)/π, cos φ = 2F − 1: how far a degree of flap goes as angle of attack, on a thin aerofoil.
+    /// </summary>
     public static double Effectiveness(double chordShare)
     {
         double hinge = Math.Acos(2 * chordShare - 1);
@@ -32,9 +34,9 @@ internal static class FlapLaws
         -Effectiveness(chordShare) * ViscousEfficiency(table, deflection) * deflection;
 
     /// <summary>
-    /// Δc_lmax of the flapped section: the correlation's value for a quarter-chord flap at its reference deflection, in proportion to how far
-    /// this flap turns the zero-lift line. The proportion is this model's own; it ends at a quarter of the chord, as [naca-flaps] found a
-    /// wider flap only slightly superior.
+    /// Δc_lmax of the flapped section: the correlation's value for a quarter-chord flap at its reference deflection, in
+    /// proportion to how far this flap turns the zero-lift line. The proportion is this model's own; it ends at a quarter of
+    /// the chord, as [naca-flaps] found a wider flap only slightly superior.
     /// </summary>
     public static double SectionMaximumLiftIncrement(ViscousTable table, double chordShare, double deflection) =>
         table.MaximumLift
@@ -45,7 +47,9 @@ internal static class FlapLaws
     public static double MaximumLiftIncrement(double sectionIncrement, double flappedAreaShare) =>
         0.9 * sectionIncrement * flappedAreaShare;
 
-    /// <summary>A kind of flap: its efficiency by deflection, and its maximum lift at the deflection that the correlation speaks of.</summary>
+    /// <summary>
+    /// A kind of flap: its efficiency by deflection, and its maximum lift at the deflection that the correlation speaks of.
+    /// </summary>
     internal sealed class ViscousTable(double maximumLift, double referenceDegrees, double[] degrees, double[] efficiency)
     {
         public double MaximumLift { get; } = maximumLift;

@@ -4,9 +4,9 @@ using MathNet.Numerics.LinearAlgebra.Double;
 namespace FlapAero.Equations;
 
 /// <summary>
-/// Prandtl's lifting line as a Fourier series of odd terms, Γ = 2bV Σ A_n sin nθ, collocated at θ_i = (2i − 1)π/4N:
-/// Σ A_n sin nθ (nμ + sin θ) + the image's part = μ α sin θ, μ = a₀c/4b. Everything is linear in the angle of attack:
-/// one solution for a degree of it (<see cref="PerAngle"/>) and one for twist and flap (<see cref="Fixed"/>). Source: [glauert].
+/// Prandtl's lifting line as a Fourier series of odd terms, Γ = 2bV Σ A_n sin nθ, collocated at θ_i = (2i − 1)π/4N: Σ A_n
+/// sin nθ (nμ + sin θ) + the image's part = μ α sin θ, μ = a₀c/4b. Everything is linear in the angle of attack: one solution
+/// for a degree of it (<see cref="PerAngle"/>) and one for twist and flap (<see cref="Fixed"/>). Source: [glauert].
 /// </summary>
 internal sealed class LiftingLineSystem
 {
