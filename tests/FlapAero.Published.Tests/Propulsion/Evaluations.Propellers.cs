@@ -17,7 +17,9 @@ internal static partial class Evaluations
 
     /// <summary>Rows with an advance ratio, of the propellers whose name holds the text, by their advance ratio.</summary>
     internal static IEnumerable<PublishedRow> MeasuredRows(string name) => PublishedRows.All
-        .Where(row => row.File == "uiuc-propellers.csv" && row.Conditions.Contains(name, StringComparison.Ordinal) && row.Conditions.Contains("J =", StringComparison.Ordinal))
+        .Where(row => row.File == "uiuc-propellers.csv"
+            && row.Conditions.Contains(name, StringComparison.Ordinal)
+            && row.Conditions.Contains("J =", StringComparison.Ordinal))
         .OrderBy(AdvanceRatio);
 
     internal static double AdvanceRatio(PublishedRow row) =>

@@ -72,7 +72,8 @@ internal static partial class Evaluations
         return [Radians(slope), lift, DragLaws.Coefficient(0.006, DragLaws.InducedFactor(Oswald, 10), lift)];
     }
 
-    private static (double Lift, double Drag) InducedDragOf(double weight, double speed, double area, double density, double aspectRatio, double oswald)
+    private static (double Lift, double Drag) InducedDragOf(
+        double weight, double speed, double area, double density, double aspectRatio, double oswald)
     {
         double pressure = AirspeedLaws.DynamicPressure(density, speed) * area;
         double lift = weight / pressure;

@@ -14,7 +14,8 @@ public sealed class CommonPracticeTests
 
     private static double Rpm(Aeroplane aeroplane, Propeller propeller, int setting, double knots, Angle path)
     {
-        SteadyFlight flight = aeroplane.Configure(aeroplane.FlapSettings[setting]).OnPath(Airspeed.FromCalibrated(Speed.FromKnots(knots), SeaLevel), path);
+        SteadyFlight flight = aeroplane.Configure(aeroplane.FlapSettings[setting])
+            .OnPath(Airspeed.FromCalibrated(Speed.FromKnots(knots), SeaLevel), path);
         return propeller.EngineSpeedFor(flight.Airspeed, flight.Thrust)!.Value.RevolutionsPerMinute;
     }
 
@@ -55,7 +56,9 @@ public sealed class CommonPracticeTests
     [Fact]
     public void Idling_BothAeroplanes_PullsAtRestAndBrakesOnTheApproach()
     {
-        foreach ((Propeller propeller, ClosedThrottleEngine engine) in new[] { (DemoPropellers.H4, DemoPropellers.H4Engine), (DemoPropellers.L2, DemoPropellers.L2Engine) })
+        (Propeller, ClosedThrottleEngine)[] both =
+            [(DemoPropellers.H4, DemoPropellers.H4Engine), (DemoPropellers.L2, DemoPropellers.L2Engine)];
+        foreach ((Propeller propeller, ClosedThrottleEngine engine) in both)
         {
             Assert.True(propeller.IdlingAtRest(SeaLevel, engine)!.Thrust.Newtons > 50);
             Assert.True(propeller.Idling(Airspeed.FromCalibrated(Speed.FromKnots(65), SeaLevel), engine)!.Thrust.Newtons < -50);

@@ -15,7 +15,8 @@ public sealed class PropellerProperties
         (pitch, load, diameter, torque, free, air) => (
             new Propeller(
                 Length.FromMeters(diameter),
-                new PropellerTable(DemoPropellers.H4.Table.Rows.Select(row => (row.AdvanceRatio * pitch, row.ThrustCoefficient * load, row.PowerCoefficient * load))),
+                new PropellerTable(DemoPropellers.H4.Table.Rows.Select(
+                    row => (row.AdvanceRatio * pitch, row.ThrustCoefficient * load, row.PowerCoefficient * load))),
                 RotationalSpeed.FromRevolutionsPerMinute(2700)),
             new ClosedThrottleEngine(Torque.FromNewtonMeters(torque), RotationalSpeed.FromRevolutionsPerMinute(free)),
             air));
@@ -52,8 +53,9 @@ public sealed class PropellerProperties
             state =>
             {
                 double slower = state.Propeller.Running(state.Airspeed, state.Speed).Thrust.Newtons;
-                RotationalSpeed faster = (state.Speed * 1.01) is var more && more < state.Propeller.MaximumSpeed ? more : state.Propeller.MaximumSpeed;
-                if (slower > 0) Assert.True(state.Propeller.Running(state.Airspeed, faster).Thrust.Newtons >= slower);
+                double faster = Math.Min(state.Speed.RevolutionsPerMinute * 1.01, state.Propeller.MaximumSpeed.RevolutionsPerMinute);
+                if (slower > 0)
+                    Assert.True(state.Propeller.Running(state.Airspeed, RotationalSpeed.FromRevolutionsPerMinute(faster)).Thrust.Newtons >= slower);
             },
             iter: Many);
 
@@ -117,15 +119,18 @@ public sealed class PropellerProperties
                 double[] results;
                 try
                 {
-                    PropellerTable table = new(DemoPropellers.H4.Table.Rows.Select(row => (row.AdvanceRatio * Scaled(0, 0.5, 2), row.ThrustCoefficient, row.PowerCoefficient)));
+                    PropellerTable table = new(DemoPropellers.H4.Table.Rows.Select(
+                        row => (row.AdvanceRatio * Scaled(0, 0.5, 2), row.ThrustCoefficient, row.PowerCoefficient)));
                     Propeller propeller = new(Length.FromMeters(Scaled(1, 1, 3)), table, RotationalSpeed.FromRevolutionsPerMinute(2700));
                     Airspeed airspeed = Airspeed.FromTrue(Speed.FromKnots(Scaled(2, 1, 120)), Air.StandardSeaLevel);
-                    ClosedThrottleEngine engine = new(Torque.FromNewtonMeters(Scaled(3, 10, 500)), RotationalSpeed.FromRevolutionsPerMinute(Scaled(4, 500, 1200)));
+                    ClosedThrottleEngine engine = new(
+                        Torque.FromNewtonMeters(Scaled(3, 10, 500)), RotationalSpeed.FromRevolutionsPerMinute(Scaled(4, 500, 1200)));
                     PropellerState? idle = propeller.Idling(airspeed, engine);
                     PropellerState running = propeller.Running(airspeed, RotationalSpeed.FromRevolutionsPerMinute(Scaled(5, 600, 2700)));
                     results =
                     [
-                        idle?.Thrust.Newtons ?? 0, idle?.EngineSpeed.RevolutionsPerMinute ?? 0, running.Thrust.Newtons, (double)running.Power.Watts, running.Efficiency ?? 0,
+                        idle?.Thrust.Newtons ?? 0, idle?.EngineSpeed.RevolutionsPerMinute ?? 0,
+                        running.Thrust.Newtons, (double)running.Power.Watts, running.Efficiency ?? 0,
                         propeller.EngineSpeedFor(airspeed, Force.FromNewtons(x[5] * 1000))?.RevolutionsPerMinute ?? 0,
                     ];
                 }

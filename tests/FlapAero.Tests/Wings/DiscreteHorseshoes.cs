@@ -22,7 +22,9 @@ internal sealed class DiscreteHorseshoes
     /// <param name="flap">The flap.</param>
     /// <param name="height">Height above the ground, m; none far from it.</param>
     /// <param name="perPart">Panels for each part of the half span.</param>
-    public DiscreteHorseshoes(WingPlanform planform, double slope, double angleOfAttack, PartSpanFlap? flap = null, double? height = null, int perPart = 60)
+    public DiscreteHorseshoes(
+        WingPlanform planform, double slope, double angleOfAttack, PartSpanFlap? flap = null, double? height = null,
+        int perPart = 60)
     {
         double half = planform.Span.Meters / 2;
         _area = planform.Area.SquareMeters;

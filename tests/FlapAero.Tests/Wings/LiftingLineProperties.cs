@@ -73,7 +73,8 @@ public sealed class LiftingLineProperties
             (planform, flap) =>
             {
                 double Zero(double times) => new LiftingLine(
-                    planform, Planforms.Thin, flap: new PartSpanFlap(flap.From, flap.To, flap.ZeroLiftAngleChange * times, 0), terms: 24).ZeroLiftAngle.Degrees;
+                    planform, Planforms.Thin, flap: new PartSpanFlap(flap.From, flap.To, flap.ZeroLiftAngleChange * times, 0), terms: 24)
+                    .ZeroLiftAngle.Degrees;
                 double none = Zero(0);
                 Assert.Equal(2 * (Zero(1) - none), Zero(2) - none, 1e-9);
                 Assert.True(Zero(1) < none);
@@ -97,7 +98,9 @@ public sealed class LiftingLineProperties
         Gen.Select(Planforms.Untwisted, Planforms.Flap, Gen.Double[0.5, 3]).Sample(
             (planform, flap, scale) =>
             {
-                WingPlanform scaled = new(planform.Span * scale, new[] { 0, 1.0 }.Select(share => (share, planform.Chord(share) * scale, planform.Twist(share))));
+                WingPlanform scaled = new(
+                    planform.Span * scale,
+                    new[] { 0, 1.0 }.Select(share => (share, planform.Chord(share) * scale, planform.Twist(share))));
                 LiftingLine one = Planforms.Line(planform, flap, 0.2, 24);
                 LiftingLine other = new(scaled, Planforms.Thin, flap: flap, height: scaled.Span * 0.2, terms: 24);
                 Close.To(one.SlopePerRadian, other.SlopePerRadian, 1e-10);

@@ -43,7 +43,8 @@ public sealed class LiftingLineTests
     [Fact]
     public void Factors_Taper_IsBestBetweenPointedAndStraight()
     {
-        double[] factors = [.. new[] { 0.1, 0.4, 1.0 }.Select(taper => Planforms.Line(Planforms.Tapered(2 * Math.PI, taper)).InducedDrag.PlanformFactor)];
+        double[] factors = [.. new[] { 0.1, 0.4, 1.0 }
+            .Select(taper => Planforms.Line(Planforms.Tapered(2 * Math.PI, taper)).InducedDrag.PlanformFactor)];
         Assert.True(factors[1] < factors[0] && factors[1] < factors[2]);
         // The textbook's figure shows less than one per cent at its best for this aspect ratio: from memory.
         Assert.InRange(factors[1], 0.005, 0.012);
@@ -128,7 +129,8 @@ public sealed class LiftingLineTests
     [Fact]
     public void FirstStall_MoreTaper_MovesOut()
     {
-        double[] stations = [.. new[] { 1, 0.7, 0.5, 0.3 }.Select(taper => Planforms.Line(Planforms.Tapered(7, taper)).FirstStall().Section.Station)];
+        double[] stations = [.. new[] { 1, 0.7, 0.5, 0.3 }
+            .Select(taper => Planforms.Line(Planforms.Tapered(7, taper)).FirstStall().Section.Station)];
         Assert.All(stations.Zip(stations.Skip(1)), pair => Assert.True(pair.Second > pair.First));
         Assert.InRange(stations[^1], 0.6, 0.9);
     }
@@ -155,7 +157,9 @@ public sealed class LiftingLineTests
     public void Twist_TableOfStations_IsTheStraightOneThatItHolds()
     {
         WingPlanform straight = Planforms.Tapered(7, 0.6, -3);
-        WingPlanform table = new(Planforms.Span, new[] { 0, 0.3, 0.8, 1.0 }.Select(share => (share, straight.Chord(share), straight.Twist(share))));
+        WingPlanform table = new(
+            Planforms.Span,
+            new[] { 0, 0.3, 0.8, 1.0 }.Select(share => (share, straight.Chord(share), straight.Twist(share))));
         Assert.Equal(Planforms.Line(straight).ZeroLiftAngle.Degrees, Planforms.Line(table).ZeroLiftAngle.Degrees, 1e-9);
         Assert.Equal(straight.Area.SquareMeters, table.Area.SquareMeters, 1e-12);
     }

@@ -12,8 +12,8 @@ public sealed class WingRefusalTests
     {
         { "taper", () => Planforms.Tapered(8, 0.01), "taper: 0.01" },
         { "aspect ratio", () => Planforms.Tapered(3, 1), "aspect ratio" },
-        { "stations", () => _ = new WingPlanform(Planforms.Span, [(0, Length.FromMeters(1), Angle.Zero)]), "at least two" },
-        { "order", () => _ = new WingPlanform(Planforms.Span, [(0, Length.FromMeters(1), Angle.Zero), (0, Length.FromMeters(1), Angle.Zero), (1, Length.FromMeters(1), Angle.Zero)]), "further out" },
+        { "stations", () => Stations(0), "at least two" },
+        { "order", () => Stations(0, 0, 1), "further out" },
         { "height", () => Planforms.Line(Planforms.Tapered(8, 1), heightOverSpan: 0.01), "height of the wing: 0.1" },
         { "terms", () => Planforms.Line(Planforms.Tapered(8, 1), terms: 3), "terms" },
         { "flap ends", () => _ = new PartSpanFlap(0.6, 0.5, Angle.Zero, 0), "inboard end of the flap: 0.6" },
@@ -62,7 +62,8 @@ public sealed class WingRefusalTests
     {
         // Each number is as likely to be a usable one as an edge: of thirteen, enough samples have none that is refused.
         double span = x[0] is > 0 and < 1 ? 5 + 20 * x[0] : x[0];
-        WingPlanform planform = WingPlanform.Tapered(Length.FromMeters(span), Length.FromMeters(span * Scaled(x[1], 0.06, 0.2)), Scaled(x[2], 0.2, 1), Degrees(x[3], 6));
+        WingPlanform planform = WingPlanform.Tapered(
+            Length.FromMeters(span), Length.FromMeters(span * Scaled(x[1], 0.06, 0.2)), Scaled(x[2], 0.2, 1), Degrees(x[3], 6));
         WingSection section = new(Scaled(x[4], 5, 7), Degrees(x[5], -5), Scaled(x[6], 0.8, 2));
         FlapGeometry geometry = new(FlapKind.Slotted, Scaled(x[7], 0.15, 0.35), Scaled(x[8], 0, 0.3), Scaled(x[9], 0.4, 1));
         PartSpanFlap flap = geometry.At(Degrees(x[10], 40));
@@ -73,10 +74,14 @@ public sealed class WingRefusalTests
         return
         [
             line.SlopePerRadian, line.ZeroLiftAngle.Degrees, line.InducedDrag.At(lift), line.InducedDrag.SpanEfficiency(lift),
-            line.LoadAt(0.5, lift).SectionLiftCoefficient, line.AngleOfAttack(lift).Degrees, stall.MaximumLiftCoefficient, stall.AngleOfAttack.Degrees,
+            line.LoadAt(0.5, lift).SectionLiftCoefficient, line.AngleOfAttack(lift).Degrees,
+            stall.MaximumLiftCoefficient, stall.AngleOfAttack.Degrees,
             wing.ZeroLiftAngleChange.Degrees, wing.MaximumLiftIncrement, .. line.Loading(lift, 9).Select(load => load.CirculationRatio),
         ];
     }
+
+    private static WingPlanform Stations(params double[] shares) =>
+        new(Planforms.Span, shares.Select(share => (share, Length.FromMeters(1), Angle.Zero)));
 
     private static double Scaled(double x, double low, double high) => x is >= 0 and <= 1 ? low + x * (high - low) : x;
 
