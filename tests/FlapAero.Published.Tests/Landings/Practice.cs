@@ -1,0 +1,103 @@
+using FlapAero.Equations;
+using MathNet.Numerics.RootFinding;
+using UnitsNet;
+
+namespace FlapAero.Published.Tests.Landings;
+
+/// <summary>What a habit is worth, or costs, in one of the demo aeroplanes' landings. Metres, and shares as fractions.</summary>
+internal sealed class Practice(DemoLandings landings)
+{
+    /// <summary>f: the wheels are put on at this share of C_Lmax instead of being held off.</summary>
+    public const double ForcedOnFraction = 0.65;
+
+    /// <summary>Below this share of the touchdown speed the handbook sees no more use in the drag.</summary>
+    public const double LimitOfDrag = 0.65;
+
+    // A share of the touchdown speed has to lie below one.
+    private const double AtOnce = 0.999;
+
+    private static readonly Speed Excess = Speed.FromKnots(10);
+    private static readonly Length Tolerance = Length.FromFeet(400);
+
+    private WholeLanding Canonical => landings.Canonical;
+
+    /// <summary>Ten knots too fast at the threshold.</summary>
+    public WholeLanding TenKnotsFast => Canonical.Faster(Excess);
+
+    public WholeLanding FiveKnotsSlow => Canonical.Faster(-Speed.FromKnots(5));
+
+    /// <summary>Knots too fast at the threshold that put the touchdown 400 ft further on.</summary>
+    public double KnotsForTheTolerance => Brent.FindRoot(
+        knots => Canonical.Faster(Speed.FromKnots(knots)).Air - Canonical.Air - Tolerance.Meters, 0, 20, 1e-9);
+
+    /// <summary>The shortest runway of which the touchdown is in the first third.</summary>
+    public double RunwayOfThreeTimesTheAir => 3 * Canonical.Air;
+
+    /// <summary>The throttle closed at the round-out instead of across the threshold.</summary>
+    public WholeLanding PowerKeptToTheRoundOut => Canonical.With(input => input with { PowerCutHeight = Canonical.Outcome.FlareHeight, PowerCutTime = 2 });
+
+    /// <summary>The nose comes down at a share of the touchdown speed; without brakes the wheels roll on.</summary>
+    public WholeLanding NoseLowered(double share, bool brakes) => Canonical.With(input => input with
+    {
+        NoseLowerSpeedFraction = share,
+        BrakingFriction = brakes ? input.BrakingFriction : input.RollingFriction,
+    });
+
+    public WholeLanding NoseLoweredAtOnce(bool brakes) => NoseLowered(AtOnce, brakes);
+
+    /// <summary>Metres that holding the nose off to the canonical speed saves where the brakes stay off.</summary>
+    public double NoseHighSavesWithoutBrakes =>
+        NoseLoweredAtOnce(brakes: false).Roll - NoseLowered(Technique.NoseLowerSpeedFraction, brakes: false).Roll;
+
+    /// <summary>Metres that it costs on a dry runway where the brakes would have been on at once.</summary>
+    public double NoseHighCostsWithBrakes => Canonical.Roll - NoseLoweredAtOnce(brakes: true).Roll;
+
+    /// <summary>Ten knots too fast at the threshold and put on early.</summary>
+    public WholeLanding ForcedOn => TenKnotsFast.With(input => input with { TouchdownLiftFraction = ForcedOnFraction });
+
+    /// <summary>A touchdown ten per cent faster, from a threshold speed ten per cent higher: the handbook's landing speed.</summary>
+    public WholeLanding TenPercentFasterTouchdown => Canonical.With(input => input with
+    {
+        ThresholdSpeed = 1.1 * input.ThresholdSpeed,
+        TouchdownLiftFraction = input.TouchdownLiftFraction / 1.21,
+    });
+
+    /// <summary>Share of the weight that the wing carries when the nose comes down at the touchdown speed.</summary>
+    public static double LiftWithTheNoseDown(WholeLanding landing) =>
+        AirspeedLaws.DynamicPressure(landing.Input.Density, landing.TouchdownSpeed)
+        * landing.Input.WingArea * landing.Input.LevelLift / landing.Weight;
+
+    /// <summary>Share of the roll's energy that drag takes.</summary>
+    public double DragShareOfTheStop => DragShare(1, Technique.NoseLowerSpeedFraction) + DragShare(Technique.NoseLowerSpeedFraction, 0);
+
+    /// <summary>Drag's share of the slowing, nose held off, at a share of the touchdown speed.</summary>
+    public double DragShareOfTheSlowing(double share)
+    {
+        RollForces forces = RollForces.NoseHigh(Canonical, share * Canonical.TouchdownSpeed);
+        return forces.Drag / forces.All;
+    }
+
+    /// <summary>The slowing in g, nose held off, at a share of the touchdown speed.</summary>
+    public double SlowingNoseHigh(double share) => RollForces.NoseHigh(Canonical, share * Canonical.TouchdownSpeed).All;
+
+    /// <summary>The slowing in g, nose down and braking.</summary>
+    public double SlowingBraked(double share) =>
+        RollForces.Level(Canonical, share * Canonical.TouchdownSpeed, Canonical.Input.BrakingFriction).All;
+
+    /// <summary>The braking friction at which nose up and nose down slow alike, at a share of the touchdown speed.</summary>
+    public double FrictionThatDragIsWorth(double share)
+    {
+        double speed = share * Canonical.TouchdownSpeed;
+        double withoutFriction = RollForces.Level(Canonical, speed, 0).All;
+        double perFriction = RollForces.Level(Canonical, speed, 1).Friction;
+        return (RollForces.NoseHigh(Canonical, speed).All - withoutFriction) / perFriction;
+    }
+
+    // Of the energy of the whole roll.
+    private double DragShare(double fast, double slow)
+    {
+        double touchdown = Canonical.TouchdownSpeed;
+        return (fast * fast - slow * slow)
+            * RollForces.DragShare(fast * touchdown, slow * touchdown, speed => RollForces.Canonical(Canonical, speed));
+    }
+}
