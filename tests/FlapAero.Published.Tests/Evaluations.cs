@@ -12,7 +12,8 @@ internal sealed record Law(Func<(double Library, double Formula)[]> Pairs);
 internal static partial class Evaluations
 {
     public static IReadOnlyDictionary<string, Evaluation> ById { get; } = Merge(
-        Atmosphere, Airspeeds, Stalls, GroundEffects, Textbook, FiniteWings, Flaps, Propellers);
+        Atmosphere, Airspeeds, Stalls, GroundEffects, Textbook, FiniteWings, Flaps, Propellers, WholeLandings,
+        TextbookLandings);
 
     /// <summary>Rows that give a formula which the library follows.</summary>
     public static IReadOnlyDictionary<string, Law> Laws { get; } = new Dictionary<string, Law>
@@ -22,7 +23,7 @@ internal static partial class Evaluations
     };
 
     /// <summary>Rows that are no result: what they are for.</summary>
-    public static IReadOnlyDictionary<string, string> Context { get; } = new Dictionary<string, string>
+    public static IReadOnlyDictionary<string, string> Context { get; } = new Dictionary<string, string>(LandingContext())
     {
         ["T01-039"] = "Inputs of T01-040.",
         ["T01-041"] = "Inputs of T01-042; its values are read from the row.",
@@ -34,7 +35,7 @@ internal static partial class Evaluations
         ["T06-001"] = "Flap up, of the pair that FlapReportTests compares the estimate with.",
         ["T06-002"] = "Flap down, of the pair that FlapReportTests compares the estimate with.",
         ["T06-003"] = "Inputs of T06-022.",
-        ["T06-004"] = "A whole landing of an aeroplane whose weight and wheels are not known to us.",
+        ["T06-004"] = "A whole landing of an aeroplane whose weight and wheels are not known to us: HandbookRuleTests compares how much longer it is.",
         ["T06-005"] = "A take-off: not in the model.",
         ["T06-006"] = "FlapReportTests compares the estimate with it.",
         ["T06-007"] = "Slots: not in the model.",

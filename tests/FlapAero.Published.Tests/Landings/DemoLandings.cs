@@ -47,6 +47,9 @@ internal sealed class DemoLandings
 
     public Change HigherBy(Length densityAltitude) => From(Canonical, WholeLanding.Of(Configuration, FlapAero.Air.Standard(densityAltitude)));
 
+    /// <summary>Wind of a tenth of the touchdown speed, as the rule has it, instead of the threshold's.</summary>
+    public Change HeadwindOfTheTouchdown => From(Canonical, Canonical.IntoWind(Tenth * Canonical.TouchdownSpeed / Canonical.Input.ThresholdSpeed));
+
     /// <summary>What becomes of the air distance, the roll and their sum, in per cent.</summary>
     public static Change From(WholeLanding before, WholeLanding after) =>
         new(Percent(before.Air, after.Air), Percent(before.Roll, after.Roll), Percent(before.Total, after.Total));

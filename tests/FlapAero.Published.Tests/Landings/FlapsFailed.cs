@@ -1,0 +1,30 @@
+namespace FlapAero.Published.Tests.Landings;
+
+/// <summary>The landing without flaps against the landing with them, and what makes the difference.</summary>
+internal sealed class FlapsFailed(Aeroplane aeroplane)
+{
+    private readonly WholeLanding _full = WholeLanding.Of(aeroplane.Configure(aeroplane.FullFlaps));
+    private readonly WholeLanding _up = WholeLanding.Of(aeroplane.Configure(aeroplane.FlapsUp));
+
+    public static FlapsFailed H4 { get; } = new(DemoAeroplanes.TrainerH4);
+
+    public static FlapsFailed L2 { get; } = new(DemoAeroplanes.TrainerL2);
+
+    /// <summary>Up against full, in per cent.</summary>
+    public DemoLandings.Change AgainstFull => DemoLandings.From(_full, _up);
+
+    /// <summary>Up against the setting before full.</summary>
+    public DemoLandings.Change AgainstTheSettingBefore =>
+        DemoLandings.From(WholeLanding.Of(aeroplane.Configure(aeroplane.FlapSettings[^2])), _up);
+
+    /// <summary>What the square of the speeds alone would make of any distance.</summary>
+    public double SquareOfTheSpeeds => 100 * (Math.Pow(_up.Input.ThresholdSpeed / _full.Input.ThresholdSpeed, 2) - 1);
+
+    /// <summary>Flaps that add lift and no drag: the lift of full flaps on the polar of flaps up, against flaps up.</summary>
+    public DemoLandings.Change AgainstLiftWithoutDrag => DemoLandings.From(
+        _full.With(input => input with { ZeroLiftDrag = _up.Input.ZeroLiftDrag, Oswald = _up.Input.Oswald }), _up);
+
+    /// <summary>Flaps that add drag and no lift: the polar of full flaps on the lift of flaps up, against flaps up.</summary>
+    public DemoLandings.Change AgainstDragWithoutLift => DemoLandings.From(
+        _up.With(input => input with { ZeroLiftDrag = _full.Input.ZeroLiftDrag, Oswald = _full.Input.Oswald }), _up);
+}
