@@ -14,14 +14,14 @@ internal static partial class Evaluations
     /// <summary>Rules on the demo aeroplane's whole landing with full flaps.</summary>
     private static Dictionary<string, Evaluation> WholeLandings() => new()
     {
-        ["T03-002"] = Of(() => DemoLandings.H4Full.Headwind.Roll, () => 100 * (0.9 * 0.9 - 1)),
-        ["T03-003"] = Of(() => DemoLandings.H4Full.Tailwind.Roll, () => 100 * (1.1 * 1.1 - 1)),
-        ["T03-004"] = Of(() => [100 * (StallSpeedOfWeight(1.10) / StallSpeedOfWeight(1) - 1), DemoLandings.H4Full.TenPercentHeavier.Total]),
-        ["T03-005"] = Of(() => DemoLandings.H4Full.HigherBy(Length.FromFeet(1000)).Total),
+        ["T03-002"] = Of(() => RuleLandings.H4Full.Headwind.Roll, () => 100 * (0.9 * 0.9 - 1)),
+        ["T03-003"] = Of(() => RuleLandings.H4Full.Tailwind.Roll, () => 100 * (1.1 * 1.1 - 1)),
+        ["T03-004"] = Of(() => [100 * (StallSpeedOfWeight(1.10) / StallSpeedOfWeight(1) - 1), RuleLandings.H4Full.TenPercentHeavier.Total]),
+        ["T03-005"] = Of(() => RuleLandings.H4Full.HigherBy(Length.FromFeet(1000)).Total),
         ["T03-016"] = Of(CanonicalMultiple),
         ["T03-020"] = Of(() => 1 / Math.Tan(Math.Asin(-GlideLaws.SinPathAngle(1000, 16, 0.04, 0.0625, 16000 * 0.8 * Math.Sqrt(1.01), 0)))),
         ["T07-008"] = Of(CanonicalMultiple),
-        ["T07-009"] = Of(() => Technique.ThresholdHeight.Feet),
+        ["T07-009"] = Of(() => DemoLandings.ThresholdHeight.Feet),
     };
 
     private static Dictionary<string, Evaluation> TextbookLandings() => new()
@@ -36,7 +36,7 @@ internal static partial class Evaluations
         ["T08-024"] = Of(() => [1.23 * PublishedRows.Input("T08-023"), 1.15 * PublishedRows.Input("T08-023")]),
         ["T08-025"] = Of(() => WorkedFormulas.FlareRadius(PublishedRows.Get("T08-024").Numbers[0].Value, FeetGravity)),
         ["T08-026"] = Of(() => WorkedFormulas.FlareHeight(PublishedRows.Input("T08-025"), UsualPath)),
-        ["T08-027"] = Of(() => WorkedFormulas.ApproachDistance(Technique.ThresholdHeight.Feet, PublishedRows.Input("T08-026"), UsualPath)),
+        ["T08-027"] = Of(() => WorkedFormulas.ApproachDistance(DemoLandings.ThresholdHeight.Feet, PublishedRows.Input("T08-026"), UsualPath)),
         ["T08-028"] = Of(() => WorkedFormulas.FlareDistance(PublishedRows.Input("T08-025"), UsualPath)),
     };
 
@@ -74,7 +74,7 @@ internal static partial class Evaluations
 
     private static double CanonicalMultiple()
     {
-        DemoLandings full = DemoLandings.H4Full;
+        RuleLandings full = RuleLandings.H4Full;
         return full.Canonical.Input.ThresholdSpeed / full.Configuration.StallSpeed(Air.StandardSeaLevel).True.MetersPerSecond;
     }
 

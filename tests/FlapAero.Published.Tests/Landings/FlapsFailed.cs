@@ -11,20 +11,20 @@ internal sealed class FlapsFailed(Aeroplane aeroplane)
     public static FlapsFailed L2 { get; } = new(DemoAeroplanes.TrainerL2);
 
     /// <summary>Up against full, in per cent.</summary>
-    public DemoLandings.Change AgainstFull => DemoLandings.From(_full, _up);
+    public RuleLandings.Change AgainstFull => RuleLandings.From(_full, _up);
 
     /// <summary>Up against the setting before full.</summary>
-    public DemoLandings.Change AgainstTheSettingBefore =>
-        DemoLandings.From(WholeLanding.Of(aeroplane.Configure(aeroplane.FlapSettings[^2])), _up);
+    public RuleLandings.Change AgainstTheSettingBefore =>
+        RuleLandings.From(WholeLanding.Of(aeroplane.Configure(aeroplane.FlapSettings[^2])), _up);
 
     /// <summary>What the square of the speeds alone would make of any distance.</summary>
     public double SquareOfTheSpeeds => 100 * (Math.Pow(_up.Input.ThresholdSpeed / _full.Input.ThresholdSpeed, 2) - 1);
 
     /// <summary>Flaps that add lift and no drag: the lift of full flaps on the polar of flaps up, against flaps up.</summary>
-    public DemoLandings.Change AgainstLiftWithoutDrag => DemoLandings.From(
+    public RuleLandings.Change AgainstLiftWithoutDrag => RuleLandings.From(
         _full.With(input => input with { ZeroLiftDrag = _up.Input.ZeroLiftDrag, Oswald = _up.Input.Oswald }), _up);
 
     /// <summary>Flaps that add drag and no lift: the polar of full flaps on the lift of flaps up, against flaps up.</summary>
-    public DemoLandings.Change AgainstDragWithoutLift => DemoLandings.From(
+    public RuleLandings.Change AgainstDragWithoutLift => RuleLandings.From(
         _up.With(input => input with { ZeroLiftDrag = _full.Input.ZeroLiftDrag, Oswald = _full.Input.Oswald }), _up);
 }

@@ -7,24 +7,24 @@ public sealed class FrictionTests
 {
     [Fact]
     public void Braking_Demo_IsBelowWhatADryTyreCanDo() =>
-        Assert.True(Technique.BrakingFriction < PublishedRows.Input("T07-001"));
+        Assert.True(DemoLandings.BrakingFriction < PublishedRows.Input("T07-001"));
 
     // The demo's is a student's braking, three quarters of the textbooks'.
     [Theory, InlineData("T07-005"), InlineData("T07-006")]
     public void Braking_Demo_IsALittleBelowTheTextbooks(string id) =>
-        Assert.InRange(Technique.BrakingFriction / PublishedRows.Input(id), 0.6, 0.9);
+        Assert.InRange(DemoLandings.BrakingFriction / PublishedRows.Input(id), 0.6, 0.9);
 
     [Fact]
     public void Rolling_Demo_IsALittleAboveTheTextbooks() =>
-        Assert.InRange(Technique.RollingFriction - PublishedRows.Input("T07-004"), 0, 0.02);
+        Assert.InRange(DemoLandings.RollingFriction - PublishedRows.Input("T07-004"), 0, 0.02);
 
     // Braking on the demo's dry runway takes as much grip as a tyre finds on snow, and more than ice has.
     [Fact]
     public void Braking_DemoOnAWinterRunway_IsWhatSnowHasAndIceHasNot()
     {
         double[] snow = [.. PublishedRows.Get("T07-002").Value.Split(" to ").Select(text => new PrintedNumber(text, "").Value)];
-        Assert.InRange(Technique.BrakingFriction, snow[0], snow[1]);
-        Assert.True(Technique.BrakingFriction > PublishedRows.Input("T07-003"));
+        Assert.InRange(DemoLandings.BrakingFriction, snow[0], snow[1]);
+        Assert.True(DemoLandings.BrakingFriction > PublishedRows.Input("T07-003"));
     }
 
     [Fact]
@@ -36,13 +36,13 @@ public sealed class FrictionTests
     public void ApproachGradient_Demo_IsSteeperThanTheRegulationsLimit()
     {
         Assert.Equal("5.2 (3 deg)", PublishedRows.Get("T07-010").Value);
-        Assert.InRange(Technique.PathAngleDegrees, 3, 4);
+        Assert.InRange(DemoLandings.PathAngle.Degrees, 3, 4);
     }
 
     [Fact]
     public void ScreenHeight_CurrentRule_IsTheSameInBothUnits()
     {
         Assert.Equal(PublishedRows.Get("T07-011").Value, FormattableString.Invariant(
-            $"{Technique.ThresholdHeight.Feet:0} ({Technique.ThresholdHeight.Meters:0})"));
+            $"{DemoLandings.ThresholdHeight.Feet:0} ({DemoLandings.ThresholdHeight.Meters:0})"));
     }
 }

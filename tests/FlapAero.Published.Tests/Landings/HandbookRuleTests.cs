@@ -9,13 +9,13 @@ namespace FlapAero.Published.Tests.Landings;
 /// </summary>
 public sealed class HandbookRuleTests
 {
-    public static TheoryData<string> Names => [.. DemoLandings.All.Select(landings => landings.Name)];
+    public static TheoryData<string> Names => [.. RuleLandings.All.Select(landings => landings.Name)];
 
     // What a plausible trainer's canonical landing gives, within a few points: about 21 per cent.
     [Theory, MemberData(nameof(Names))]
     public void ThresholdSpeed_TenPercentMore_LengthensAboutAsTheRule(string name)
     {
-        DemoLandings.Change change = DemoLandings.Named(name).TenPercentFaster;
+        RuleLandings.Change change = RuleLandings.Named(name).TenPercentFaster;
         Assert.StartsWith("21", PublishedRows.Get("T03-001").Value, StringComparison.Ordinal);
         Assert.InRange(change.Total, 21 - 3, 21 + 3);
         // All of it in the float: whatever the speed at the threshold, the wheels touch at the same lift.
@@ -27,7 +27,7 @@ public sealed class HandbookRuleTests
     [Theory, MemberData(nameof(Names))]
     public void Headwind_TenthOfTheSpeed_ShortensTheRollAboutAsTheRule(string name)
     {
-        DemoLandings.Change change = DemoLandings.Named(name).Headwind;
+        RuleLandings.Change change = RuleLandings.Named(name).Headwind;
         Assert.InRange(change.Roll, -18 - 3, -18 + 3);
         Assert.True(change.Air > change.Roll && change.Air < 0);
     }
@@ -36,16 +36,16 @@ public sealed class HandbookRuleTests
     [Theory, MemberData(nameof(Names))]
     public void Tailwind_TenthOfTheSpeed_LengthensTheRollMoreThanTheHeadwindShortensIt(string name)
     {
-        DemoLandings.Change change = DemoLandings.Named(name).Tailwind;
+        RuleLandings.Change change = RuleLandings.Named(name).Tailwind;
         Assert.InRange(change.Roll, 19 - 4, 19 + 4);
-        Assert.True(change.Roll > -DemoLandings.Named(name).Headwind.Roll);
+        Assert.True(change.Roll > -RuleLandings.Named(name).Headwind.Roll);
     }
 
     // About +8 per cent in all; the roll alone keeps the rule's 10.
     [Theory, MemberData(nameof(Names))]
     public void Weight_TenPercentMore_LengthensTheRollAsTheRuleAndTheWholeLess(string name)
     {
-        DemoLandings.Change change = DemoLandings.Named(name).TenPercentHeavier;
+        RuleLandings.Change change = RuleLandings.Named(name).TenPercentHeavier;
         double rule = PublishedRows.Get("T03-004").Numbers[1].Value;
         Assert.InRange(change.Total, 8 - 1, 8 + 1);
         Assert.InRange(change.Roll, rule, rule + 1.5);
@@ -54,7 +54,7 @@ public sealed class HandbookRuleTests
     [Theory, MemberData(nameof(Names))]
     public void DensityAltitude_ThousandFeet_LengthensTheRollAsTheDensityFalls(string name)
     {
-        DemoLandings.Change change = DemoLandings.Named(name).HigherBy(Length.FromFeet(1000));
+        RuleLandings.Change change = RuleLandings.Named(name).HigherBy(Length.FromFeet(1000));
         double thinner = 100 * (Air.StandardSeaLevel.Density / Air.Standard(Length.FromFeet(1000)).Density - 1);
         Assert.Equal(thinner, change.Roll, 0.1);
         Assert.True(change.Roll < PublishedRows.Input("T03-005"));
@@ -64,7 +64,7 @@ public sealed class HandbookRuleTests
     // About +12 per cent.
     [Theory, MemberData(nameof(Names))]
     public void DensityAltitude_FiveThousandFeet_LengthensByAnEighth(string name) =>
-        Assert.InRange(DemoLandings.Named(name).HigherBy(Length.FromFeet(5000)).Total, 11, 13);
+        Assert.InRange(RuleLandings.Named(name).HigherBy(Length.FromFeet(5000)).Total, 11, 13);
 
     // +60 to +80 per cent, where the handbook says up to 50.
     [Fact]
@@ -80,7 +80,7 @@ public sealed class HandbookRuleTests
     {
         Assert.InRange(failed.AgainstLiftWithoutDrag.Total, 20, 50);
         Assert.InRange(failed.AgainstDragWithoutLift.Total, 20, 50);
-        Assert.Equal(failed.AgainstFull.Total, failed.AgainstLiftWithoutDrag.Total + failed.AgainstDragWithoutLift.Total, 3);
+        Assert.Equal(failed.AgainstFull.Total, failed.AgainstLiftWithoutDrag.Total + failed.AgainstDragWithoutLift.Total, 3.0);
     });
 
     // A slow aeroplane with external flaps, measured from 50 ft: 930 ft against 480.
@@ -97,14 +97,14 @@ public sealed class HandbookRuleTests
     [Theory, MemberData(nameof(Names))]
     public void Drag_NoseHeldOff_LosesItsWorthAboutWhereTheRuleSays(string name)
     {
-        Practice practice = new(DemoLandings.Named(name));
+        Practice practice = new(RuleLandings.Named(name));
         Assert.Equal("60 to 70", PublishedRows.Get("T03-007").Value);
         Assert.True(practice.DragShareOfTheSlowing(1) > 0.75);
         double[] limit = [0.6, 0.7];
         Assert.All(limit, share => Assert.InRange(practice.DragShareOfTheSlowing(share), 0.35, 0.7));
         Assert.True(practice.DragShareOfTheSlowing(0.5) < 0.5);
         // Drag goes with V²: it is halved at 0.71 of the touchdown speed.
-        WholeLanding landing = DemoLandings.Named(name).Canonical;
+        WholeLanding landing = RuleLandings.Named(name).Canonical;
         double half = RollForces.NoseHigh(landing, Math.Sqrt(0.5) * landing.TouchdownSpeed).Drag;
         Assert.Equal(0.5, half / RollForces.NoseHigh(landing, landing.TouchdownSpeed).Drag, 1e-12);
     }
@@ -113,7 +113,7 @@ public sealed class HandbookRuleTests
     [Theory, MemberData(nameof(Names))]
     public void Drag_AgainstBrakesOnADryRunway_LosesAtEverySpeed(string name)
     {
-        Practice practice = new(DemoLandings.Named(name));
+        Practice practice = new(RuleLandings.Named(name));
         Assert.All(Generate.LinearSpaced(11, 0.5, 1), share => Assert.True(practice.SlowingBraked(share) > practice.SlowingNoseHigh(share)));
         Assert.InRange(practice.FrictionThatDragIsWorth(Practice.LimitOfDrag), 0.03, 0.06);
         Assert.InRange(practice.DragShareOfTheStop, 0.2, 0.35);
@@ -123,7 +123,7 @@ public sealed class HandbookRuleTests
     [Theory, MemberData(nameof(Names))]
     public void Roll_SolverAndIntegralOfTheForces_AgreeOnTheDistance(string name)
     {
-        WholeLanding landing = DemoLandings.Named(name).Canonical;
+        WholeLanding landing = RuleLandings.Named(name).Canonical;
         double touchdown = Math.Sqrt(Math.Pow(landing.TouchdownSpeed, 2) - Math.Pow(landing.Outcome.TouchdownSink, 2));
         double lowered = landing.Input.NoseLowerSpeedFraction * landing.TouchdownSpeed;
         double noseHigh = RollForces.Distance(touchdown, lowered, speed => RollForces.NoseHigh(landing, speed));

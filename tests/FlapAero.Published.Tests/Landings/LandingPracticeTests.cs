@@ -5,8 +5,8 @@ namespace FlapAero.Published.Tests.Landings;
 /// <summary>Common practice, no source: the trade's landing habits on whole landings of the demo aeroplanes, in sign and in size.</summary>
 public sealed class LandingPracticeTests
 {
-    private static readonly Practice Full = new(DemoLandings.H4Full);
-    private static readonly Practice Up = new(DemoLandings.H4Up);
+    private static readonly Practice Full = new(RuleLandings.H4Full);
+    private static readonly Practice Up = new(RuleLandings.H4Up);
 
     public static TheoryData<string> Names => HandbookRuleTests.Names;
 
@@ -14,8 +14,8 @@ public sealed class LandingPracticeTests
     [Theory, MemberData(nameof(Names))]
     public void Power_KeptToTheRoundOut_LengthensTheFloatAndNotTheRoll(string name)
     {
-        DemoLandings landings = DemoLandings.Named(name);
-        DemoLandings.Change change = DemoLandings.From(landings.Canonical, new Practice(landings).PowerKeptToTheRoundOut);
+        RuleLandings landings = RuleLandings.Named(name);
+        RuleLandings.Change change = RuleLandings.From(landings.Canonical, new Practice(landings).PowerKeptToTheRoundOut);
         Assert.InRange(change.Air, 5, 40);
         Assert.InRange(change.Roll, -0.5, 0);
     }
@@ -23,22 +23,22 @@ public sealed class LandingPracticeTests
     // The threshold speeds are the reference speeds: a little higher without flaps.
     [Fact]
     public void ThresholdSpeed_WithoutFlaps_IsALittleHigher() => Assert.InRange(
-        Speed.FromMetersPerSecond(DemoLandings.H4Up.Canonical.Input.ThresholdSpeed - DemoLandings.H4Full.Canonical.Input.ThresholdSpeed).Knots, 5, 15);
+        Speed.FromMetersPerSecond(RuleLandings.H4Up.Canonical.Input.ThresholdSpeed - RuleLandings.H4Full.Canonical.Input.ThresholdSpeed).Knots, 5, 15);
 
     // +10/−5 kt: the upper edge costs a third of the landing; the finding of the survey, fast and floating, is the same thing.
     [Theory, MemberData(nameof(Names))]
     public void Speed_TenKnotsFast_FloatsAThirdOfTheLandingFurther(string name)
     {
-        DemoLandings landings = DemoLandings.Named(name);
+        RuleLandings landings = RuleLandings.Named(name);
         Assert.Equal("1.3; +10/-5", PublishedRows.Get("T03-018").Value);
-        DemoLandings.Change change = DemoLandings.From(landings.Canonical, new Practice(landings).TenKnotsFast);
+        RuleLandings.Change change = RuleLandings.From(landings.Canonical, new Practice(landings).TenKnotsFast);
         Assert.InRange(change.Total, 28, 38);
         Assert.InRange(change.Roll, -0.5, 0);
     }
 
     [Fact]
     public void Speed_TenKnotsFastWithoutFlaps_CostsMoreMetresThanWithThem() => Assert.True(
-        Up.TenKnotsFast.Total - DemoLandings.H4Up.Canonical.Total > 1.5 * (Full.TenKnotsFast.Total - DemoLandings.H4Full.Canonical.Total));
+        Up.TenKnotsFast.Total - RuleLandings.H4Up.Canonical.Total > 1.5 * (Full.TenKnotsFast.Total - RuleLandings.H4Full.Canonical.Total));
 
     // The lower edge: with full flaps and the throttle closing across the threshold nothing is left to round out with. With the
     // power kept to the round-out, or without flaps, it lands: the regulation's demonstration of control at V_REF − 5 kt.
@@ -72,7 +72,7 @@ public sealed class LandingPracticeTests
     [Theory, MemberData(nameof(Names))]
     public void NoseWheel_HeldOff_SavesWithoutBrakesAndCostsWithThem(string name)
     {
-        Practice practice = new(DemoLandings.Named(name));
+        Practice practice = new(RuleLandings.Named(name));
         Assert.InRange(practice.NoseHighSavesWithoutBrakes, 5, 60);
         Assert.InRange(practice.NoseHighCostsWithBrakes, 30, 160);
     }
@@ -85,7 +85,7 @@ public sealed class LandingPracticeTests
     [Theory, MemberData(nameof(Names))]
     public void Touchdown_ForcedOn_LeavesMoreLiftOnTheWing(string name)
     {
-        DemoLandings landings = DemoLandings.Named(name);
+        RuleLandings landings = RuleLandings.Named(name);
         WholeLanding forced = new Practice(landings).ForcedOn;
         Assert.True(forced.TouchdownSpeed > 1.15 * landings.Canonical.TouchdownSpeed);
         double more = Practice.LiftWithTheNoseDown(forced) / Practice.LiftWithTheNoseDown(landings.Canonical);

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace FlapAero.Published.Tests.Landings;
 
 /// <summary>What a habit is worth, or costs, in one of the demo aeroplanes' landings. Metres, and shares as fractions.</summary>
-internal sealed class Practice(DemoLandings landings)
+internal sealed class Practice(RuleLandings landings)
 {
     /// <summary>f: the wheels are put on at this share of C_Lmax instead of being held off.</summary>
     public const double ForcedOnFraction = 0.65;
@@ -47,7 +47,7 @@ internal sealed class Practice(DemoLandings landings)
 
     /// <summary>Metres that holding the nose off to the canonical speed saves where the brakes stay off.</summary>
     public double NoseHighSavesWithoutBrakes =>
-        NoseLoweredAtOnce(brakes: false).Roll - NoseLowered(Technique.NoseLowerSpeedFraction, brakes: false).Roll;
+        NoseLoweredAtOnce(brakes: false).Roll - NoseLowered(DemoLandings.NoseLowerSpeedFraction, brakes: false).Roll;
 
     /// <summary>Metres that it costs on a dry runway where the brakes would have been on at once.</summary>
     public double NoseHighCostsWithBrakes => Canonical.Roll - NoseLoweredAtOnce(brakes: true).Roll;
@@ -68,7 +68,7 @@ internal sealed class Practice(DemoLandings landings)
         * landing.Input.WingArea * landing.Input.LevelLift / landing.Weight;
 
     /// <summary>Share of the roll's energy that drag takes.</summary>
-    public double DragShareOfTheStop => DragShare(1, Technique.NoseLowerSpeedFraction) + DragShare(Technique.NoseLowerSpeedFraction, 0);
+    public double DragShareOfTheStop => DragShare(1, DemoLandings.NoseLowerSpeedFraction) + DragShare(DemoLandings.NoseLowerSpeedFraction, 0);
 
     /// <summary>Drag's share of the slowing, nose held off, at a share of the touchdown speed.</summary>
     public double DragShareOfTheSlowing(double share)

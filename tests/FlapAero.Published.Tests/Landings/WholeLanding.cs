@@ -34,8 +34,8 @@ internal sealed class WholeLanding
     // A distance of a landing that did not happen is no distance.
     private LandingOutcome Checked => Happens ? Outcome : throw new InvalidOperationException(RefusalText.Explain(Outcome));
 
-    /// <summary>The canonical landing of a configuration: <see cref="Technique"/>, standard sea level and calm where not said otherwise.</summary>
-    public static WholeLanding Of(Configuration configuration, Air? air = null) => new(Asked(configuration, air ?? FlapAero.Air.StandardSeaLevel));
+    /// <summary>The canonical landing of a configuration, at standard sea level where not said otherwise.</summary>
+    public static WholeLanding Of(Configuration configuration, Air? air = null) => new(DemoLandings.Of(configuration, air).Input());
 
     /// <summary>The same landing with something changed.</summary>
     public WholeLanding With(Func<LandingInput, LandingInput> change) => new(change(Input));
@@ -45,40 +45,4 @@ internal sealed class WholeLanding
 
     /// <summary>A headwind as a share of the threshold speed; a tailwind is negative.</summary>
     public WholeLanding IntoWind(double share) => With(input => input with { Headwind = share * input.ThresholdSpeed });
-
-    private static LandingInput Asked(Configuration configuration, Air air)
-    {
-        Aeroplane aeroplane = configuration.Aeroplane;
-        DragPolar polar = configuration.Flaps.Drag;
-        return new LandingInput
-        {
-            Mass = configuration.Mass.Kilograms,
-            WingArea = aeroplane.Wing.Area.SquareMeters,
-            Span = aeroplane.Wing.Span.Meters,
-            WingHeight = aeroplane.Wing.HeightOnWheels.Meters,
-            ZeroLiftDrag = polar.ZeroLiftDragCoefficient,
-            Oswald = polar.OswaldFactor,
-            MaximumLift = configuration.Flaps.Lift.MaximumLiftCoefficient,
-            Density = air.Density.KilogramsPerCubicMeter,
-            ThresholdHeight = Technique.ThresholdHeight.Meters,
-            ThresholdSpeed = configuration.ReferenceSpeed(air, Technique.SpeedMultiple).True.MetersPerSecond,
-            PathAngleDegrees = Technique.PathAngleDegrees,
-            FlareTimeConstant = Technique.FlareTimeConstant,
-            HoldOffHeight = Technique.HoldOffHeight,
-            TouchdownLiftFraction = Technique.TouchdownLiftFraction,
-            PowerCutHeight = Technique.PowerCutHeight.Meters,
-            PowerCutTime = Technique.PowerCutTime,
-            // The engine does not know how the aeroplane is loaded.
-            IdleThrust = Technique.IdleThrustOverWeight * aeroplane.MaximumMass.Kilograms * StandardConstants.Gravity,
-            NoseHighLift = LiftAt(configuration, Technique.NoseHighAttitude),
-            NoseLowerSpeedFraction = Technique.NoseLowerSpeedFraction,
-            LevelLift = LiftAt(configuration, Angle.Zero),
-            RollingFriction = Technique.RollingFriction,
-            BrakingFriction = Technique.BrakingFriction,
-        };
-    }
-
-    // On the runway the path is level: θ = α − i_w.
-    private static double LiftAt(Configuration configuration, Angle attitude) =>
-        configuration.Flaps.Lift.LiftCoefficient(attitude + configuration.Aeroplane.Wing.Incidence);
 }

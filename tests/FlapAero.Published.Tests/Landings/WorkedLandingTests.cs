@@ -28,13 +28,13 @@ public sealed class WorkedLandingTests
         Oswald = 0.81,
         MaximumLift = BusinessJet.MaximumLift,
         Density = 1.225,
-        ThresholdHeight = Technique.ThresholdHeight.Meters,
+        ThresholdHeight = DemoLandings.ThresholdHeight.Meters,
         ThresholdSpeed = 1.5 * StallLaws.Speed(BusinessJet.Weight, 1, 1.225, BusinessJet.Area, BusinessJet.MaximumLift),
         PathAngleDegrees = 3,
         FlareTimeConstant = 1.5,
         HoldOffHeight = 0.3,
         TouchdownLiftFraction = 0.6,
-        PowerCutHeight = Technique.ThresholdHeight.Meters,
+        PowerCutHeight = DemoLandings.ThresholdHeight.Meters,
         PowerCutTime = 3,
         NoseLowerSpeedFraction = 0.9,
         RollingFriction = BusinessJet.BrakingFriction,
@@ -96,7 +96,7 @@ public sealed class WorkedLandingTests
     [Theory, InlineData("H4, full flaps"), InlineData("H4, flaps up"), InlineData("L2, full flaps"), InlineData("L2, flaps up")]
     public void RoundOut_Demo_PullsLessThanTheStipulatedLoad(string name)
     {
-        WholeLanding landing = DemoLandings.Named(name).Canonical;
+        WholeLanding landing = RuleLandings.Named(name).Canonical;
         double sink = (landing.Outcome.FlareHeight - landing.Input.HoldOffHeight) / landing.Input.FlareTimeConstant;
         double load = 1 + sink / (StandardConstants.Gravity * landing.Input.FlareTimeConstant);
         Assert.InRange(load, 1.1, PublishedRows.Input("T08-030"));
@@ -106,7 +106,7 @@ public sealed class WorkedLandingTests
     [Theory, InlineData("H4, full flaps", 3.4), InlineData("H4, flaps up", 6.7), InlineData("L2, full flaps", 4.0), InlineData("L2, flaps up", 7.5)]
     public void FreeRoll_Demo_LastsLongerThanTheTextbooks(string name, double seconds)
     {
-        WholeLanding landing = DemoLandings.Named(name).Canonical;
+        WholeLanding landing = RuleLandings.Named(name).Canonical;
         Assert.Equal("1 to 3", PublishedRows.Get("T08-029").Value);
         Assert.Equal(seconds, landing.Outcome.NoseLowerTime - landing.Outcome.TouchdownTime, 0.1);
         Assert.True(seconds > 3);

@@ -3,14 +3,14 @@ using UnitsNet;
 namespace FlapAero.Published.Tests.Landings;
 
 /// <summary>The demo aeroplanes' landings, one after another as the handbook's rules change them, in per cent of the canonical one.</summary>
-internal sealed class DemoLandings
+internal sealed class RuleLandings
 {
     // What the handbook's rule adds: a tenth.
     private const double Tenth = 0.1;
 
     private readonly Func<Mass, Configuration> _configure;
 
-    private DemoLandings(string name, Aeroplane aeroplane, FlapSetting flaps)
+    private RuleLandings(string name, Aeroplane aeroplane, FlapSetting flaps)
     {
         Name = name;
         _configure = mass => aeroplane.Configure(flaps, mass);
@@ -18,17 +18,17 @@ internal sealed class DemoLandings
         Canonical = WholeLanding.Of(Configuration);
     }
 
-    public static DemoLandings H4Full { get; } = new("H4, full flaps", DemoAeroplanes.TrainerH4, DemoAeroplanes.TrainerH4.FullFlaps);
+    public static RuleLandings H4Full { get; } = new("H4, full flaps", DemoAeroplanes.TrainerH4, DemoAeroplanes.TrainerH4.FullFlaps);
 
-    public static DemoLandings H4Up { get; } = new("H4, flaps up", DemoAeroplanes.TrainerH4, DemoAeroplanes.TrainerH4.FlapsUp);
+    public static RuleLandings H4Up { get; } = new("H4, flaps up", DemoAeroplanes.TrainerH4, DemoAeroplanes.TrainerH4.FlapsUp);
 
-    public static DemoLandings L2Full { get; } = new("L2, full flaps", DemoAeroplanes.TrainerL2, DemoAeroplanes.TrainerL2.FullFlaps);
+    public static RuleLandings L2Full { get; } = new("L2, full flaps", DemoAeroplanes.TrainerL2, DemoAeroplanes.TrainerL2.FullFlaps);
 
-    public static DemoLandings L2Up { get; } = new("L2, flaps up", DemoAeroplanes.TrainerL2, DemoAeroplanes.TrainerL2.FlapsUp);
+    public static RuleLandings L2Up { get; } = new("L2, flaps up", DemoAeroplanes.TrainerL2, DemoAeroplanes.TrainerL2.FlapsUp);
 
-    public static IReadOnlyList<DemoLandings> All { get; } = [H4Full, H4Up, L2Full, L2Up];
+    public static IReadOnlyList<RuleLandings> All { get; } = [H4Full, H4Up, L2Full, L2Up];
 
-    public static DemoLandings Named(string name) => All.Single(landings => landings.Name == name);
+    public static RuleLandings Named(string name) => All.Single(landings => landings.Name == name);
 
     public string Name { get; }
 
