@@ -1,9 +1,25 @@
+using System.Text.RegularExpressions;
+
 namespace FlapAero.Published.Tests.Landings;
-public sealed class HandbookDocumentTests
+
+/// <summary>docs/handbook-rules.md says what the model says today: every block of it that is computed is computed again.</summary>
+public sealed partial class HandbookDocumentTests
 {
-    [Fact] public void Dump()
+    private static readonly string Document = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", "handbook-rules.md")).ReplaceLineEndings("\n");
+
+    public static TheoryData<string> Blocks => [.. HandbookBlocks.All.Keys];
+
+    [Theory, MemberData(nameof(Blocks))]
+    public void Block_OfTheDocument_IsWhatTheModelGives(string name)
     {
-        foreach (var f in new[]{FlapsFailed.H4, FlapsFailed.L2}) Console.WriteLine($"{f.AgainstFull}\n {f.AgainstTheSettingBefore}\n {f.SquareOfTheSpeeds}\n lift {f.AgainstLiftWithoutDrag}\n drag {f.AgainstDragWithoutLift}");
-        foreach (var d in RuleLandings.All) Console.WriteLine($"{d} {d.HeadwindOfTheTouchdown}");
+        Match written = Assert.Single(Block().Matches(Document), match => match.Groups["name"].Value == name);
+        Assert.Equal(string.Join('\n', HandbookBlocks.All[name]), written.Groups["lines"].Value);
     }
+
+    [Fact]
+    public void Blocks_OfTheDocument_AreAllComputed() =>
+        Assert.Equal(HandbookBlocks.All.Keys.Order(), Block().Matches(Document).Select(match => match.Groups["name"].Value).Order());
+
+    [GeneratedRegex(@"<!-- computed: (?<name>[\w-]+) -->\n\n(?<lines>.*?)\n\n<!-- end -->", RegexOptions.Singleline)]
+    private static partial Regex Block();
 }

@@ -109,13 +109,14 @@ public sealed class HandbookRuleTests
         Assert.Equal(0.5, half / RollForces.NoseHigh(landing, landing.TouchdownSpeed).Drag, 1e-12);
     }
 
-    // On a dry runway the brakes win at any speed; drag is worth a braking friction of ice or standing water.
+    // On a dry runway the brakes win at any speed; drag is worth less braking friction than a tyre finds on ice.
     [Theory, MemberData(nameof(Names))]
     public void Drag_AgainstBrakesOnADryRunway_LosesAtEverySpeed(string name)
     {
         Practice practice = new(RuleLandings.Named(name));
         Assert.All(Generate.LinearSpaced(11, 0.5, 1), share => Assert.True(practice.SlowingBraked(share) > practice.SlowingNoseHigh(share)));
         Assert.InRange(practice.FrictionThatDragIsWorth(Practice.LimitOfDrag), 0.03, 0.06);
+        Assert.True(practice.FrictionThatDragIsWorth(1) < PublishedRows.Input("T07-003"));
         Assert.InRange(practice.DragShareOfTheStop, 0.2, 0.35);
     }
 

@@ -45,6 +45,12 @@ internal sealed class RuleLandings
     /// <summary>To the maximum mass, from a mass that it exceeds by a tenth.</summary>
     public Change TenPercentHeavier => From(WholeLanding.Of(_configure(Configuration.Aeroplane.MaximumMass / (1 + Tenth))), Canonical);
 
+    /// <summary>The same mass difference at the heavier aeroplane's airspeed.</summary>
+    public Change TenPercentHeavierAtTheSameSpeed => From(
+        WholeLanding.Of(_configure(Configuration.Aeroplane.MaximumMass / (1 + Tenth)))
+            .With(input => input with { ThresholdSpeed = Canonical.Input.ThresholdSpeed }),
+        Canonical);
+
     public Change HigherBy(Length densityAltitude) => From(Canonical, WholeLanding.Of(Configuration, FlapAero.Air.Standard(densityAltitude)));
 
     /// <summary>Wind of a tenth of the touchdown speed, as the rule has it, instead of the threshold's.</summary>
