@@ -67,6 +67,8 @@ public sealed class ExampleTests
 
         public ClosedThrottleEngine engine => new(
             UnitsNet.Torque.FromNewtonMeters(100), UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(800));
+
+        public LandingSetup landing => UsualLanding.Setup;
 #pragma warning restore CA1822, IDE1006
     }
 }

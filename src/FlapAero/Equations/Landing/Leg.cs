@@ -1,0 +1,192 @@
+using System.Runtime.CompilerServices;
+
+namespace FlapAero.Equations;
+
+/// <summary>Where a leg stands: time, motion and distance of every lane, and which lanes are still to be flown.</summary>
+internal ref struct LegState<T, TMotion>
+    where T : unmanaged, ILanes<T>
+    where TMotion : unmanaged, IMotion<TMotion, T>
+{
+    public T Time;
+    public TMotion Motion;
+    public T Distance;
+
+    /// <summary>In: the lanes to fly. Out: those that the stage's own end did not stop before its time ran out.</summary>
+    public T Open;
+
+    /// <summary>Lanes in which no step was small enough: the speed has collapsed.</summary>
+    public T Stuck;
+}
+
+/// <summary>Flies one stage in all lanes, each with steps of its own size, to the stage's end or to a time.</summary>
+internal static class Leg
+{
+    private const int MostSteps = 20_000;
+    /// <summary>An end is not looked for between moments closer than this, s.</summary>
+    private const double Shortest = 1e-7;
+    private const double Safety = 0.9;
+
+    [SkipLocalsInit]
+    public static void Fly<T, TMotion, TStage>(
+        ref TStage stage, in PowerSchedule<T> power, T until, T step, T window, double tolerance, ref LegState<T, TMotion> leg,
+        bool through = false)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+        where TStage : struct, IStage<T, TMotion>
+    {
+        const int last = Dop853.Nodes - 1;
+        T flying = leg.Open & T.Less(leg.Time, until);
+        T ended = T.Of(0);
+        T correction = T.Of(0);
+        for (int count = 0; T.Any(flying); count++)
+        {
+            if (count == MostSteps)
+            {
+                leg.Stuck |= flying;
+                break;
+            }
+
+            // To the next kink of the thrust, so that no step sees one.
+            Thrust<T> thrust = power.At(leg.Time);
+            T edge = T.Min(until, thrust.End);
+            T left = edge - leg.Time;
+            T whole = T.Less(left, 1.0001 * step);
+            T size = T.Select(flying, T.Select(whole, left, step), T.Of(0));
+            for (int node = 0; node < Dop853.Nodes; node++)
+                stage.Prepare(node, T.Fused(T.Of(Dop853.Places[node]), size, leg.Time), thrust);
+            TMotion rates = stage.Rates(0, leg.Motion);
+            TMotion trial = Dop853.Step(ref stage, size, leg.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
+            T error = Error(stage.Share(fifth, leg.Motion), stage.Share(third, leg.Motion), size, tolerance);
+            T sound = stage.Sound(last, trial);
+            T accepted = flying & sound & T.Less(error, T.Of(1));
+            T factor = T.Select(sound, Factor(error), T.Of(0.2));
+            // A step that an edge cut short says nothing against the one that was planned.
+            step = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
+
+            if (TStage.HasEnd && !through)
+            {
+                T end = stage.End(0, leg.Motion);
+                T endRate = stage.EndRate(0, leg.Motion, rates);
+                T nextEnd = stage.End(last, trial);
+                T nextEndRate = stage.EndRate(last, trial, stage.Rates(last, trial));
+                T rises = T.Less(T.Of(0), nextEndRate);
+                T toEnd = T.Of(0) - nextEnd / nextEndRate;
+                T near = accepted & rises & T.Less(T.Abs(toEnd), window);
+                T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
+                // Where the end is only grazed, Newton's method has no say: the bracket itself has become the answer.
+                T grazed = past & T.Less(size, T.Of(Shortest));
+                near |= grazed;
+                past &= ~grazed;
+                toEnd = T.Select(grazed, T.Of(0), toEnd);
+                T turned = accepted & ~near & ~past & T.Less(T.Of(0), endRate) & ~rises;
+                T aimed = rises & T.Less(T.Of(0), toEnd) & T.Less(toEnd, step);
+                if (T.Any(past))
+                    step = T.Select(past, Hermite.Root(size, end, endRate, nextEnd, nextEndRate), step);
+                if (T.Any(turned))
+                {
+                    // It rose and fell within the step: see whether it reached the end in between.
+                    T peak = Hermite.Above(size, end, endRate, nextEnd, nextEndRate) & turned;
+                    step = T.Select(peak, 0.5 * size, step);
+                    past |= peak & T.Less(T.Of(Shortest), size);
+                }
+
+                step = T.Select(~past & accepted & aimed, toEnd, step);
+                accepted &= ~past;
+                ended |= near;
+                correction = T.Select(near, toEnd, correction);
+                flying &= ~near;
+            }
+
+            leg.Time = T.Select(accepted, T.Select(whole, edge, leg.Time + size), leg.Time);
+            leg.Motion = TMotion.Select(accepted, trial, leg.Motion);
+            leg.Distance = T.Select(accepted, leg.Distance + distance, leg.Distance);
+            flying &= T.Less(leg.Time, until);
+            T stuck = flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(leg.Time)));
+            leg.Stuck |= stuck;
+            flying &= ~stuck;
+        }
+
+        leg.Open &= ~ended;
+        if (T.Any(ended))
+            Polish(ref stage, power, correction, ref leg);
+    }
+
+    /// <summary>Flies to a time whatever the stage's own end says of it.</summary>
+    public static void FlyThrough<T, TMotion, TStage>(
+        ref TStage stage, in PowerSchedule<T> power, T until, T step, double tolerance, ref LegState<T, TMotion> leg)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+        where TStage : struct, IStage<T, TMotion> =>
+        Fly(ref stage, power, until, step, T.Of(0), tolerance, ref leg, through: true);
+
+    /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
+    private static T Error<T>(T coarse, T fine, T size, double tolerance)
+        where T : unmanaged, ILanes<T>
+    {
+        T square = coarse * coarse;
+        return 1 / tolerance * size * square / T.Sqrt(T.Fused(0.01 * fine, fine, square) + T.Of(1e-300));
+    }
+
+    /// <summary>How much longer the next step may be: at most eight times, at least a fifth, also where the error is not a number.</summary>
+    private static T Factor<T>(T error)
+        where T : unmanaged, ILanes<T>
+    {
+        T factor = Safety * T.Exp(-1.0 / Dop853.Order * T.Log(T.Max(error, T.Of(1e-9))));
+        return T.Max(T.Of(0.2), T.Min(factor, T.Of(8)));
+    }
+
+    /// <summary>
+    /// From near the end to it: a step of the classical method of order 4 over what Newton's method says is left, a step of the
+    /// midpoint over what is left then, and Euler's over the rest. Each is as long as the square of the one before, or shorter.
+    /// </summary>
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Polish<T, TMotion, TStage>(
+        ref TStage stage, in PowerSchedule<T> power, T step, ref LegState<T, TMotion> leg)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+        where TStage : struct, IStage<T, TMotion>
+    {
+        Thrust<T> thrust = power.At(leg.Time);
+        stage.Prepare(0, leg.Time, thrust);
+        stage.Prepare(1, leg.Time + 0.5 * step, thrust);
+        stage.Prepare(2, leg.Time + 0.5 * step, thrust);
+        stage.Prepare(3, leg.Time + step, thrust);
+        TMotion a = stage.Rates(0, leg.Motion);
+        TMotion b = stage.Rates(1, leg.Motion.Plus(0.5 * step, a));
+        TMotion c = stage.Rates(2, leg.Motion.Plus(0.5 * step, b));
+        TMotion d = stage.Rates(3, leg.Motion.Plus(step, c));
+        T sixth = 1.0 / 6 * step;
+        leg.Motion = leg.Motion.Plus(sixth, a.Plus(2, b).Plus(2, c).Plus(1, d));
+        leg.Distance += sixth * (stage.GroundSpeed(0) + 2 * stage.GroundSpeed(1) + 2 * stage.GroundSpeed(2) + stage.GroundSpeed(3));
+        leg.Time += step;
+        T polished = T.Less(T.Of(0), T.Abs(step));
+        T rest = Rest<T, TMotion, TStage>(ref stage, polished, leg.Motion, out TMotion rates);
+        stage.Prepare(4, leg.Time + 0.5 * rest, thrust);
+        rates = stage.Rates(4, leg.Motion.Plus(0.5 * rest, rates));
+        Move(rest, rates, stage.GroundSpeed(4), ref leg);
+
+        stage.Prepare(3, leg.Time, thrust);
+        rest = Rest<T, TMotion, TStage>(ref stage, polished, leg.Motion, out rates);
+        Move(rest, rates, stage.GroundSpeed(3), ref leg);
+    }
+
+    /// <summary>What Newton's method says is left to the end, at node 3.</summary>
+    private static T Rest<T, TMotion, TStage>(ref TStage stage, T polished, in TMotion motion, out TMotion rates)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+        where TStage : struct, IStage<T, TMotion>
+    {
+        rates = stage.Rates(3, motion);
+        return T.Select(polished, T.Of(0) - stage.End(3, motion) / stage.EndRate(3, motion, rates), T.Of(0));
+    }
+
+    private static void Move<T, TMotion>(T time, in TMotion rates, T groundSpeed, ref LegState<T, TMotion> leg)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+    {
+        leg.Motion = leg.Motion.Plus(time, rates);
+        leg.Distance += time * groundSpeed;
+        leg.Time += time;
+    }
+}

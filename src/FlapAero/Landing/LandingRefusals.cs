@@ -1,0 +1,25 @@
+namespace FlapAero;
+
+/// <summary>The reasons as tables have them.</summary>
+public static class LandingRefusals
+{
+    /// <summary>The reason in the words of a table's <c>error</c> column.</summary>
+    /// <remarks>Formula: none. Range: every reason; nothing for a landing that happened. Source: this library's tables of landings.</remarks>
+    /// <param name="refusal">The reason.</param>
+    /// <returns>Lower-case words joined by hyphens; empty for <see cref="LandingRefusal.None"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value that is no reason.</exception>
+    /// <example><code>LandingRefusal.NeverSettles.Reason() // never-settles</code></example>
+    public static string Reason(this LandingRefusal refusal) => refusal switch
+    {
+        LandingRefusal.None => "",
+        LandingRefusal.RoundOutAboveThresholdHeight => "round-out-above-threshold-height",
+        LandingRefusal.PathSteeperThanIdleGlide => "path-steeper-than-idle-glide",
+        LandingRefusal.LiftLimitBeforeRoundOut => "lift-limit-before-round-out",
+        LandingRefusal.NeverSlowsToTouchdown => "never-slows-to-touchdown",
+        LandingRefusal.NeverSettles => "never-settles",
+        LandingRefusal.StopsBeforeNoseLowers => "stops-before-nose-lowers",
+        LandingRefusal.DoesNotSlowOnTheRoll => "does-not-slow-on-the-roll",
+        LandingRefusal.DoesNotStop => "does-not-stop",
+        _ => throw new ArgumentOutOfRangeException(nameof(refusal), $"{(int)refusal} is no reason to refuse a landing; the reasons are 0 to 8."),
+    };
+}
