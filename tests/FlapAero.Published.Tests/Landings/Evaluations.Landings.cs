@@ -16,10 +16,11 @@ internal static partial class Evaluations
     {
         ["T03-002"] = Of(() => RuleLandings.H4Full.Headwind.Roll, () => 100 * (0.9 * 0.9 - 1)),
         ["T03-003"] = Of(() => RuleLandings.H4Full.Tailwind.Roll, () => 100 * (1.1 * 1.1 - 1)),
-        ["T03-004"] = Of(() => [100 * (StallSpeedOfWeight(1.10) / StallSpeedOfWeight(1) - 1), RuleLandings.H4Full.TenPercentHeavier.Total]),
+        ["T03-004"] = Of(
+            () => [100 * (StallSpeedOfWeight(1.10) / StallSpeedOfWeight(1) - 1), RuleLandings.H4Full.TenPercentHeavier.Total]),
         ["T03-005"] = Of(() => RuleLandings.H4Full.HigherBy(Length.FromFeet(1000)).Total),
         ["T03-016"] = Of(CanonicalMultiple),
-        ["T03-020"] = Of(() => 1 / Math.Tan(Math.Asin(-GlideLaws.SinPathAngle(1000, 16, 0.04, 0.0625, 16000 * 0.8 * Math.Sqrt(1.01), 0)))),
+        ["T03-020"] = Of(() => WayPerHeightAtLiftToDrag(10)),
         ["T07-008"] = Of(CanonicalMultiple),
         ["T07-009"] = Of(() => DemoLandings.ThresholdHeight.Feet),
     };
@@ -78,6 +79,17 @@ internal static partial class Evaluations
         return full.Canonical.Input.ThresholdSpeed / full.Configuration.StallSpeed(Air.StandardSeaLevel).True.MetersPerSecond;
     }
 
+    /// <summary>Way over height lost in a glide whose polar and lift coefficient have this ratio of lift to drag.</summary>
+    private static double WayPerHeightAtLiftToDrag(double ratio)
+    {
+        const double ZeroLiftDrag = 0.04, PressureForce = 16000;
+        // Best glide: C_L = 2 C_D0 L/D, K = C_D0/C_L².
+        double lift = 2 * ZeroLiftDrag * ratio;
+        double weight = PressureForce * lift * Math.Sqrt(1 + 1 / (ratio * ratio));
+        double sine = GlideLaws.SinPathAngle(PressureForce, 1, ZeroLiftDrag, ZeroLiftDrag / (lift * lift), weight, 0);
+        return Math.Sqrt(1 - sine * sine) / -sine;
+    }
+
     private static double ClimbPower() => PublishedRows.Input("T08-007") * PublishedRows.Input("T08-006") * Horsepower;
 
     /// <summary>V D/W at the least power of level flight.</summary>
@@ -89,7 +101,8 @@ internal static partial class Evaluations
         return speed * polar.DragCoefficient(lift) / lift;
     }
 
-    private static double TouchdownOfTheJet() => 1.3 * StallLaws.Speed(BusinessJet.Weight, 1, SeaLevel, BusinessJet.Area, BusinessJet.MaximumLift);
+    private static double TouchdownOfTheJet() =>
+        1.3 * StallLaws.Speed(BusinessJet.Weight, 1, SeaLevel, BusinessJet.Area, BusinessJet.MaximumLift);
 
     private static double RollOfTheJet()
     {
