@@ -5,7 +5,8 @@ namespace FlapAero.Published.Tests.Landings;
 /// <summary>docs/handbook-rules.md says what the model says today: every block of it that is computed is computed again.</summary>
 public sealed partial class HandbookDocumentTests
 {
-    private static readonly string Document = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", "handbook-rules.md")).ReplaceLineEndings("\n");
+    private static readonly string Document =
+        File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", "handbook-rules.md")).ReplaceLineEndings("\n");
 
     public static TheoryData<string> Blocks => [.. HandbookBlocks.All.Keys];
 

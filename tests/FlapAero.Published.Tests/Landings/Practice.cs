@@ -34,7 +34,8 @@ internal sealed class Practice(RuleLandings landings)
     public double RunwayOfThreeTimesTheAir => 3 * Canonical.Air;
 
     /// <summary>The throttle closed at the round-out instead of across the threshold.</summary>
-    public WholeLanding PowerKeptToTheRoundOut => Canonical.With(input => input with { PowerCutHeight = Canonical.Outcome.FlareHeight, PowerCutTime = 2 });
+    public WholeLanding PowerKeptToTheRoundOut =>
+        Canonical.With(input => input with { PowerCutHeight = Canonical.Outcome.FlareHeight, PowerCutTime = 2 });
 
     /// <summary>The nose comes down at a share of the touchdown speed; without brakes the wheels roll on.</summary>
     public WholeLanding NoseLowered(double share, bool brakes) => Canonical.With(input => input with
@@ -68,7 +69,8 @@ internal sealed class Practice(RuleLandings landings)
         * landing.Input.WingArea * landing.Input.LevelLift / landing.Weight;
 
     /// <summary>Share of the roll's energy that drag takes.</summary>
-    public double DragShareOfTheStop => DragShare(1, DemoLandings.NoseLowerSpeedFraction) + DragShare(DemoLandings.NoseLowerSpeedFraction, 0);
+    public double DragShareOfTheStop =>
+        DragShare(1, DemoLandings.NoseLowerSpeedFraction) + DragShare(DemoLandings.NoseLowerSpeedFraction, 0);
 
     /// <summary>Drag's share of the slowing, nose held off, at a share of the touchdown speed.</summary>
     public double DragShareOfTheSlowing(double share)

@@ -60,8 +60,8 @@ public sealed class ReferenceProgramTests
         table.AppendJoin(',', LandingColumns.Inputs).Append('\n');
         foreach (LandingInput landing in landings)
         {
-            IEnumerable<string> values = LandingInput.Rows([landing]).ToArray().Select(value => value.ToString("r", CultureInfo.InvariantCulture));
-            table.AppendJoin(',', values).Append('\n');
+            double[] values = LandingInput.Rows([landing]).ToArray();
+            table.AppendJoin(',', values.Select(value => value.ToString("r", CultureInfo.InvariantCulture))).Append('\n');
         }
 
         return table.ToString();

@@ -15,9 +15,11 @@ internal readonly record struct RollForces(double Drag, double Friction, double 
     /// <summary>Drag, friction and the idling propeller's braking.</summary>
     public double All => Drag + Friction + Propeller;
 
-    public static RollForces NoseHigh(WholeLanding landing, double speed) => At(landing, speed, landing.Input.NoseHighLift, landing.Input.RollingFriction);
+    public static RollForces NoseHigh(WholeLanding landing, double speed) =>
+        At(landing, speed, landing.Input.NoseHighLift, landing.Input.RollingFriction);
 
-    public static RollForces Level(WholeLanding landing, double speed, double friction) => At(landing, speed, landing.Input.LevelLift, friction);
+    public static RollForces Level(WholeLanding landing, double speed, double friction) =>
+        At(landing, speed, landing.Input.LevelLift, friction);
 
     /// <summary>The roll as the canonical landing has it: nose held off above its speed, braking below.</summary>
     public static RollForces Canonical(WholeLanding landing, double speed) =>

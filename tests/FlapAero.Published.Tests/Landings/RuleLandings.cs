@@ -36,7 +36,8 @@ internal sealed class RuleLandings
 
     public WholeLanding Canonical { get; }
 
-    public Change TenPercentFaster => From(Canonical, Canonical.With(input => input with { ThresholdSpeed = (1 + Tenth) * input.ThresholdSpeed }));
+    public Change TenPercentFaster =>
+        From(Canonical, Canonical.With(input => input with { ThresholdSpeed = (1 + Tenth) * input.ThresholdSpeed }));
 
     public Change Headwind => From(Canonical, Canonical.IntoWind(Tenth));
 
@@ -51,10 +52,12 @@ internal sealed class RuleLandings
             .With(input => input with { ThresholdSpeed = Canonical.Input.ThresholdSpeed }),
         Canonical);
 
-    public Change HigherBy(Length densityAltitude) => From(Canonical, WholeLanding.Of(Configuration, FlapAero.Air.Standard(densityAltitude)));
+    public Change HigherBy(Length densityAltitude) =>
+        From(Canonical, WholeLanding.Of(Configuration, FlapAero.Air.Standard(densityAltitude)));
 
     /// <summary>Wind of a tenth of the touchdown speed, as the rule has it, instead of the threshold's.</summary>
-    public Change HeadwindOfTheTouchdown => From(Canonical, Canonical.IntoWind(Tenth * Canonical.TouchdownSpeed / Canonical.Input.ThresholdSpeed));
+    public Change HeadwindOfTheTouchdown =>
+        From(Canonical, Canonical.IntoWind(Tenth * Canonical.TouchdownSpeed / Canonical.Input.ThresholdSpeed));
 
     /// <summary>What becomes of the air distance, the roll and their sum, in per cent.</summary>
     public static Change From(WholeLanding before, WholeLanding after) =>
