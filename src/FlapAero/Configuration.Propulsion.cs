@@ -21,7 +21,7 @@ public sealed partial class Configuration
     /// steeply than with the throttle closed.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, or too steep.</exception>
-    /// <example><code>flapsUp.EngineSpeedOnPath(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(-3))!.Value.RevolutionsPerMinute // 0</code></example>
+    /// <example><code>flapsUp.EngineSpeedOnPath(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(-3))!.Value.RevolutionsPerMinute // 1507</code></example>
     public RotationalSpeed? EngineSpeedOnPath(Airspeed airspeed, Angle pathAngle) => EngineSpeed(OnPath(airspeed, pathAngle));
 
     /// <summary>The engine speed that a wanted path over the ground needs, in a steady wind.</summary>
@@ -35,7 +35,7 @@ public sealed partial class Configuration
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>N, or no answer where no engine speed gives the path.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, too steep, or no way over the ground.</exception>
-    /// <example><code>flapsUp.EngineSpeedOnPathOverGround(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(3), Speed.FromKnots(10))!.Value.RevolutionsPerMinute // 0</code></example>
+    /// <example><code>flapsUp.EngineSpeedOnPathOverGround(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(3), Speed.FromKnots(10))!.Value.RevolutionsPerMinute // 1560</code></example>
     public RotationalSpeed? EngineSpeedOnPathOverGround(Airspeed airspeed, Angle descentAngle, Speed headwind) =>
         EngineSpeed(OnPathOverGround(airspeed, descentAngle, headwind));
 
@@ -47,7 +47,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>T_i, or no answer where the balance lies beyond the propeller's table or the engine's highest speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Faster than the setting allows.</exception>
-    /// <example><code>flapsUp.IdleThrust(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.Value.Newtons // 0</code></example>
+    /// <example><code>flapsUp.IdleThrust(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.Value.Newtons // -175</code></example>
     public Force? IdleThrust(Airspeed airspeed)
     {
         NotTooFast(airspeed);
@@ -62,7 +62,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>The flight, or no answer where <see cref="IdleThrust"/> has none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Stalled, faster than the setting allows, or no steady path.</exception>
-    /// <example><code>flapsUp.GlideIdling(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.GlideAngle.Degrees // 0.0</code></example>
+    /// <example><code>flapsUp.GlideIdling(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.GlideAngle.Degrees // 6.1</code></example>
     public SteadyFlight? GlideIdling(Airspeed airspeed) => IdleThrust(airspeed) is { } thrust ? Glide(airspeed, thrust) : null;
 
     private RotationalSpeed? EngineSpeed(SteadyFlight flight) =>

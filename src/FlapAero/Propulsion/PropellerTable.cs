@@ -24,12 +24,7 @@ public sealed class PropellerTable
         if (Rows.Count < 5)
             throw new ArgumentException("rows: a propeller's table needs at least five.", nameof(rows));
         foreach ((double ratio, double thrust, double power) in Rows)
-        {
             RequireRow(ratio, thrust, power, nameof(rows));
-            if (!GivesNoMoreThanItTakes(ratio, thrust, power))
-                throw new ArgumentException(
-                    "rows: no propeller gives more power than it takes: C_P is at least J C_T in every row.", nameof(rows));
-        }
 
         if (Rows[0].AdvanceRatio != 0 || Rows.Zip(Rows.Skip(1)).Any(pair => !(pair.Second.AdvanceRatio > pair.First.AdvanceRatio)))
             throw new ArgumentException("rows: the advance ratio starts at 0 (at rest) and rises from row to row.", nameof(rows));
@@ -40,6 +35,9 @@ public sealed class PropellerTable
         _power = new PropellerCurve(ratios, powers);
         ZeroThrustAdvanceRatio = Zero(_thrust, ratios, thrusts, "thrust");
         ZeroPowerAdvanceRatio = Zero(_power, ratios, powers, "power");
+        if (!Rows.All(row => GivesNoMoreThanItTakes(row.AdvanceRatio, row.ThrustCoefficient, row.PowerCoefficient)))
+            throw new ArgumentException(
+                "rows: no propeller gives more power than it takes: C_P is at least J C_T in every row.", nameof(rows));
     }
 
     /// <summary>The rows.</summary>
