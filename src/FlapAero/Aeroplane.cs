@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// An aeroplane as the model knows it: a wing, the masses it flies at, a fixed-pitch propeller with its engine, and its flap settings from up to full. Immutable.
-/// Read from a file by <see cref="AeroplaneFile"/>.
+/// An aeroplane as the model knows it: a wing, the masses it flies at, a fixed-pitch propeller with its engine, and its flap
+/// settings from up to full. Immutable. Read from a file by <see cref="AeroplaneFile"/>.
 /// </summary>
 public sealed class Aeroplane
 {

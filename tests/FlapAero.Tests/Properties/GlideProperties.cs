@@ -1,6 +1,6 @@
 using CsCheck;
-using MathNet.Numerics;
 using FlapAero.Tests.Propulsion;
+using MathNet.Numerics;
 using UnitsNet;
 
 namespace FlapAero.Tests.Properties;
