@@ -164,6 +164,9 @@ public sealed class Distribution
     private static Distribution Of(IQuantity like, IQuantity[] values, Func<double[], DistributionLaw> law)
     {
         QuantityInfo kind = like.QuantityInfo;
+        if (!LandingVariables.IsKind(kind))
+            throw new ArgumentException(
+                $"distribution: {Require.Text(like)} is refused; allowed are quantities that a landing has as inputs. No input is a {kind.Name}.", nameof(like));
         foreach (IQuantity value in values)
         {
             if (value.QuantityInfo.Name != kind.Name)
@@ -227,7 +230,7 @@ public sealed class Distribution
 
     private static string Number(double value) => value.ToString("g5", CultureInfo.InvariantCulture);
 
-    private double ToUnit(double value) =>
+    internal double ToUnit(double value) =>
         Kind is null || _unit is null || !double.IsFinite(value)
             ? value
             : (double)UnitConverter.Convert(value, Kind.BaseUnitInfo.Value, _unit);

@@ -29,6 +29,9 @@ internal static class LandingVariables
     /// <summary>The quantity of an input; none for a plain number.</summary>
     public static QuantityInfo? Kind(LandingVariable variable) => Kinds.GetValueOrDefault(variable);
 
+    /// <summary>Whether any input is such a quantity.</summary>
+    public static bool IsKind(QuantityInfo kind) => Kinds.Values.Any(known => known.Name == kind.Name);
+
     /// <summary>The input in the words of its name: "threshold speed".</summary>
     public static string Words(LandingVariable variable) =>
         string.Concat(variable.ToString().Select((letter, i) =>
