@@ -1,4 +1,5 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -29,9 +30,9 @@ public static class DemoPilot
             air,
             new Dictionary<LandingVariable, Distribution>
             {
-                [LandingVariable.Headwind] = Around(5, 5, Speed.FromKnots),
-                [LandingVariable.ThresholdSpeed] = Around(reference, 5, Speed.FromKnots),
-                [LandingVariable.ThresholdHeight] = Around(50, 10, Length.FromFeet),
+                [LandingVariable.Headwind] = Around(5, 5, SpeedUnit.Knot),
+                [LandingVariable.ThresholdSpeed] = Around(reference, 5, SpeedUnit.Knot),
+                [LandingVariable.ThresholdHeight] = Around(50, 10, LengthUnit.Foot),
                 [LandingVariable.PathAngle] = Distribution.Fixed(Angle.FromDegrees(3)),
                 [LandingVariable.FlareTimeConstant] =
                     Distribution.Triangular(Duration.FromSeconds(1.5), Duration.FromSeconds(2), Duration.FromSeconds(3)),
@@ -54,7 +55,9 @@ public static class DemoPilot
     }
 
     // What the pilot holds is two deviations of the whole normal, and nothing outside it is flown.
-    private static Distribution Around<T>(double middle, double held, Func<double, T> unit)
-        where T : IQuantity =>
-        Distribution.TruncatedNormal(unit(middle), unit(held / 2), unit(middle - held), unit(middle + held));
+    private static Distribution Around(double middle, double held, Enum unit)
+    {
+        IQuantity Value(double value) => Quantity.From(value, unit);
+        return Distribution.TruncatedNormal(Value(middle), Value(held / 2), Value(middle - held), Value(middle + held));
+    }
 }
