@@ -40,9 +40,9 @@ public static class DemoPilot
                     Distribution.Triangular(Length.FromFeet(0.5), Length.FromFeet(1), Length.FromFeet(3)),
                 [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, 0.88, 0.94),
                 [LandingVariable.PowerCutHeight] =
-                    Distribution.Triangular(Length.FromFeet(20), Length.FromFeet(40), Length.FromFeet(60)),
+                    Distribution.Triangular(Length.FromFeet(5), Length.FromFeet(12), Length.FromFeet(20)),
                 [LandingVariable.PowerCutTime] =
-                    Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(4)),
+                    Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(3)),
                 [LandingVariable.IdleThrust] = Distribution.Fixed(Force.Zero),
                 [LandingVariable.NoseHighLiftCoefficient] = Distribution.Fixed(0.7 * maximumLift),
                 [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, 0.75, 0.9),

@@ -50,7 +50,7 @@ public sealed class LandingScatter
     /// <param name="speedHeightCorrelation">As in the constructor.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="ArgumentException">As in the constructor.</exception>
-    /// <example><code>LandingScatter.Of(flapsUp, Air.StandardSeaLevel, pilot).Inputs[LandingVariable.WingArea].Mean</code></example>
+    /// <example><code>LandingScatter.Of(flapsUp, Air.StandardSeaLevel, DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs).Inputs[LandingVariable.Mass].Mean // 1090</code></example>
     public static LandingScatter Of(
         Configuration configuration, Air air, IReadOnlyDictionary<LandingVariable, Distribution> inputs, double speedHeightCorrelation = 0)
     {
@@ -78,7 +78,7 @@ public sealed class LandingScatter
     /// <param name="distribution">How it is spread now.</param>
     /// <returns>The other scatter.</returns>
     /// <exception cref="ArgumentException">As in the constructor.</exception>
-    /// <example><code>scatter.With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Inputs[LandingVariable.Headwind].Mean</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Fly(1000).StopDistance.Mean.Meters // 951</code></example>
     public LandingScatter With(LandingVariable variable, Distribution distribution) =>
         new(new Dictionary<LandingVariable, Distribution>(Inputs) { [variable] = distribution }, SpeedHeightCorrelation);
 
@@ -94,7 +94,7 @@ public sealed class LandingScatter
     /// <param name="threads">At most so many at once; all of the machine's where none is given.</param>
     /// <returns>The outcomes.</returns>
     /// <exception cref="ArgumentException">A count or a number of threads outside the range, or an aeroplane whose landing cannot be computed.</exception>
-    /// <example><code>scatter.Fly(10_000, seed: 1).StopDistance.Quantile(0.95).Meters</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000, seed: 1).StopDistance.Quantile(0.95).Meters // 1012</code></example>
     public LandingScatterResult Fly(int count = 10_000, long seed = 1, int? threads = null)
     {
         Require.Between(count, 1, MostLandings, "number of landings", "None says nothing, and more than a million fill the memory.");
@@ -108,7 +108,7 @@ public sealed class LandingScatter
     /// <param name="seed">The seed.</param>
     /// <returns>One number a landing, in the unit of the input's distribution.</returns>
     /// <exception cref="ArgumentException">A count outside the range, or no such input.</exception>
-    /// <example><code>scatter.Draws(LandingVariable.ThresholdSpeed, 10_000, seed: 1)[0]</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Draws(LandingVariable.ThresholdSpeed, 10, seed: 1)[0] // 72.62</code></example>
     public IReadOnlyList<double> Draws(LandingVariable variable, int count = 10_000, long seed = 1)
     {
         Require.Between(count, 1, MostLandings, "number of landings", "None says nothing, and more than a million fill the memory.");
@@ -140,7 +140,7 @@ public sealed class LandingScatter
     /// <param name="threads">At most so many at once for the landings; all of the machine's where none is given.</param>
     /// <returns>The shares, factor by factor.</returns>
     /// <exception cref="ArgumentException">A value outside its range, nothing that varies, or too many rows left out.</exception>
-    /// <example><code>scatter.Sensitivity().StopDistance[0].Total.Value</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Sensitivity(1000).StopDistance[0].Total.Value // 0.39</code></example>
     public LandingSensitivity Sensitivity(
         int rows = 4096, long seed = 1, double maximumRefusedShare = 0.01, int resamples = 1000, double confidence = 0.95, int? threads = null)
     {

@@ -18,15 +18,34 @@ public sealed class LandingScatterResult
     {
         _outcomes = outcomes;
         Seed = seed;
-        LandingOutcome[] landed = [.. outcomes.Where(Happened)];
-        Landed = new Share(landed.Length, Count);
-        Refusals = new ReadOnlyDictionary<LandingRefusal, Share>(
-            outcomes.Where(outcome => !Happened(outcome)).GroupBy(outcome => outcome.Refusal)
-                .ToDictionary(group => group.Key, group => new Share(group.Count(), Count)));
-        if (landed.Length == 0)
+        Span<int> reasons = stackalloc int[Enum.GetValues<LandingRefusal>().Length];
+        foreach (ref readonly LandingOutcome outcome in outcomes.AsSpan())
+            reasons[(int)outcome.Refusal]++;
+        int landed = reasons[(int)LandingRefusal.None];
+        Landed = new Share(landed, Count);
+        var refusals = new SortedDictionary<LandingRefusal, Share>();
+        for (int reason = 1; reason < reasons.Length; reason++)
+        {
+            if (reasons[reason] > 0)
+                refusals.Add((LandingRefusal)reason, new Share(reasons[reason], Count));
+        }
+
+        Refusals = new ReadOnlyDictionary<LandingRefusal, Share>(refusals);
+        if (landed == 0)
             return;
-        _touchdown = new SampledDistance([.. landed.Select(outcome => outcome.TouchdownDistance)]);
-        _stop = new SampledDistance([.. landed.Select(outcome => outcome.StopDistance)]);
+        var touchdown = new double[landed];
+        var stop = new double[landed];
+        int next = 0;
+        foreach (ref readonly LandingOutcome outcome in outcomes.AsSpan())
+        {
+            if (!Happened(outcome))
+                continue;
+            (touchdown[next], stop[next]) = (outcome.TouchdownDistance, outcome.StopDistance);
+            next++;
+        }
+
+        _touchdown = new SampledDistance(touchdown);
+        _stop = new SampledDistance(stop);
     }
 
     /// <summary>How many landings were drawn.</summary>
@@ -57,7 +76,7 @@ public sealed class LandingScatterResult
     /// <param name="landingDistanceAvailable">LDA, from the threshold.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length that is not above zero.</exception>
-    /// <example><code>scatter.Fly().TouchdownInFirstThird(Length.FromMeters(900)).Value</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).TouchdownInFirstThird(Length.FromMeters(1700)).Value // 0.600</code></example>
     public Share TouchdownInFirstThird(Length landingDistanceAvailable)
     {
         double third = Meters(landingDistanceAvailable) / 3;
@@ -71,7 +90,7 @@ public sealed class LandingScatterResult
     /// <param name="landingDistanceAvailable">LDA, from the threshold.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length that is not above zero.</exception>
-    /// <example><code>scatter.Fly().StoppedWithin(Length.FromMeters(900)).Value</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StoppedWithin(Length.FromMeters(900)).Value // 0.625</code></example>
     public Share StoppedWithin(Length landingDistanceAvailable)
     {
         double available = Meters(landingDistanceAvailable);
@@ -83,7 +102,7 @@ public sealed class LandingScatterResult
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The reason.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
-    /// <example><code>scatter.Fly().Refusal(0)</code></example>
+    /// <example><code>(double)DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Refusal(0) // 0</code></example>
     public LandingRefusal Refusal(int landing) => Outcome(landing).Refusal;
 
     /// <summary>Where the wheels touched in one landing.</summary>
@@ -91,24 +110,24 @@ public sealed class LandingScatterResult
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
-    /// <example><code>scatter.Fly().Touchdown(0)!.Value.Meters</code></example>
-    public Length? Touchdown(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(_outcomes[landing].TouchdownDistance) : null;
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Touchdown(0)!.Value.Meters // 588</code></example>
+    public Length? Touchdown(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).TouchdownDistance) : null;
 
     /// <summary>Where the aeroplane stopped in one landing.</summary>
     /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [common-practice].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
-    /// <example><code>scatter.Fly().Stop(0)!.Value.Meters</code></example>
-    public Length? Stop(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(_outcomes[landing].StopDistance) : null;
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Stop(0)!.Value.Meters // 877</code></example>
+    public Length? Stop(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).StopDistance) : null;
 
-    internal LandingOutcome Outcome(int landing)
+    private ref readonly LandingOutcome Outcome(int landing)
     {
         Require.Between(landing, 0, Count - 1, "landing", "They are counted from 0.");
-        return _outcomes[landing];
+        return ref _outcomes[landing];
     }
 
-    private static bool Happened(LandingOutcome outcome) => outcome.Refusal == LandingRefusal.None;
+    private static bool Happened(in LandingOutcome outcome) => outcome.Refusal == LandingRefusal.None;
 
     private static double Meters(Length available) =>
         Require.Positive(available, "landing distance available", "A runway has a length.").Meters;

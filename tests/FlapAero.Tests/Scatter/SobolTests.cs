@@ -41,17 +41,17 @@ public sealed class SobolTests
         double v = v1 + A * A / 8 + v13;
         int first = 0;
         int total = 0;
-        const int trials = 200;
+        const int trials = 120;
         for (int trial = 0; trial < trials; trial++)
         {
-            var estimate = Sample(512, 3, (ulong)(100 + trial), Ishigami).Estimate(300, 0.9, (ulong)trial)[0];
+            var estimate = Sample(400, 3, (ulong)(100 + trial), Ishigami).Estimate(150, 0.9, (ulong)trial)[0];
             first += estimate.First.Low <= v1 / v && v1 / v <= estimate.First.High ? 1 : 0;
             total += estimate.Total.Low <= (v1 + v13) / v && (v1 + v13) / v <= estimate.Total.High ? 1 : 0;
         }
 
-        // 90 % ± 2.1 % of 200 trials, and percentile intervals of a bootstrap are a little short.
-        Assert.InRange((double)first / trials, 0.83, 0.97);
-        Assert.InRange((double)total / trials, 0.83, 0.97);
+        // 90 % ± 2.7 % of 120 trials, and percentile intervals of a bootstrap are a little short.
+        Assert.InRange((double)first / trials, 0.82, 0.98);
+        Assert.InRange((double)total / trials, 0.82, 0.98);
     }
 
     [Fact]
