@@ -12,6 +12,7 @@ internal static class CommandLine
         var root = new RootCommand("FlapAero: the approach and landing of a light aeroplane with and without flaps, as lessons.")
         {
             HandoutsCommand.Create(output, error, workingFolder),
+            LandingsCommand.Create(output, error, workingFolder),
         };
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -11,6 +11,9 @@ internal static class ExitCode
     /// <summary>The command was called in a way it does not know.</summary>
     public const int WrongUsage = 2;
 
+    /// <summary>At least one landing cannot happen; the results of the others were written.</summary>
+    public const int CannotLand = 3;
+
     /// <summary>Stopped from the keyboard, as shells count it.</summary>
     public const int Stopped = 130;
 }

@@ -51,6 +51,6 @@ internal static class ProblemText
             throw new ArgumentException($"The tolerance of the problem \"{title}\" must be above zero: a value read or rounded is never exact.", nameof(tolerance));
         string pattern = Diagnosis.DecimalsOf(margin);
         string text = $"{QuantityText.Of(value, pattern)} ± {QuantityText.InOwnUnit(Quantity.From(margin, unit), pattern)}";
-        return new Problem(title.Trim(), question, hint, text, solution);
+        return new Problem(title.Trim(), question, hint, text, QuantityText.Abbreviation(tolerance.Unit), solution);
     }
 }

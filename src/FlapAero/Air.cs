@@ -94,7 +94,7 @@ public sealed class Air
     public static Air OffStandard(Length pressureAltitude, TemperatureDelta offset)
     {
         double standard = AtmosphereLaws.StandardTemperature(InRange(pressureAltitude).Meters);
-        return AtTemperature(pressureAltitude, Temperature.FromKelvins(standard + offset.Kelvins));
+        return AtTemperature(pressureAltitude, Temperature.FromDegreesCelsius(standard - 273.15 + offset.Kelvins));
     }
 
     /// <summary>Pressure altitude of an elevation under an altimeter setting (QNH).</summary>

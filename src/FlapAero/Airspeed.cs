@@ -13,6 +13,10 @@ public sealed class Airspeed
 
     internal Airspeed(double trueAirspeed, Air air)
     {
+        if (!(trueAirspeed < air.SiSpeedOfSound))
+            throw Require.Refused(
+                nameof(trueAirspeed), "true airspeed", Require.Text(Knots(trueAirspeed)),
+                $"below the speed of sound, {Require.Text(Knots(air.SiSpeedOfSound))}", "The relations used here are the subsonic ones.");
         SiTrue = trueAirspeed;
         Air = air;
     }
@@ -48,7 +52,7 @@ public sealed class Airspeed
     /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromTrue(Speed.FromKnots(70), Air.StandardSeaLevel).Calibrated.Knots // 70.000</code></example>
     public static Airspeed FromTrue(Speed trueAirspeed, Air air) =>
-        Subsonic(trueAirspeed, trueAirspeed.MetersPerSecond, air);
+        new(Moving(trueAirspeed).MetersPerSecond, air);
 
     /// <summary>The airspeed whose calibrated airspeed is given.</summary>
     /// <remarks>
@@ -60,14 +64,8 @@ public sealed class Airspeed
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromCalibrated(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
-    public static Airspeed FromCalibrated(Speed calibrated, Air air)
-    {
-        Positive(calibrated);
-        return Subsonic(
-            calibrated,
-            AirspeedLaws.TrueFromCalibrated(calibrated.MetersPerSecond, air.PascalPressure, air.SiSpeedOfSound),
-            air);
-    }
+    public static Airspeed FromCalibrated(Speed calibrated, Air air) => new(
+        AirspeedLaws.TrueFromCalibrated(Moving(calibrated).MetersPerSecond, air.PascalPressure, air.SiSpeedOfSound), air);
 
     /// <summary>The airspeed whose equivalent airspeed is given.</summary>
     /// <remarks>Formula: V = V_E √(ρ₀/ρ). Range: from 0.1 kt, subsonic. Source: [anderson-itf].</remarks>
@@ -76,29 +74,15 @@ public sealed class Airspeed
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromEquivalent(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
-    public static Airspeed FromEquivalent(Speed equivalent, Air air)
-    {
-        Positive(equivalent);
-        return Subsonic(equivalent, AirspeedLaws.TrueFromEquivalent(equivalent.MetersPerSecond, air.SiDensity), air);
-    }
+    public static Airspeed FromEquivalent(Speed equivalent, Air air) =>
+        new(AirspeedLaws.TrueFromEquivalent(Moving(equivalent).MetersPerSecond, air.SiDensity), air);
 
     private static Speed Knots(double si) => Speed.FromMetersPerSecond(si).ToUnit(UnitsNet.Units.SpeedUnit.Knot);
 
-    private static Speed Positive(Speed given) =>
+    private static Speed Moving(Speed given) =>
         given >= Slowest && double.IsFinite(given.Value)
             ? given
             : throw Require.Refused(
                 nameof(given), "airspeed", Require.Text(given), $"from {Require.Text(Slowest, given)}",
                 "An aeroplane at rest in the air has no lift to speak of.");
-
-    private static Airspeed Subsonic(Speed given, double trueAirspeed, Air air)
-    {
-        Positive(given);
-        if (!(trueAirspeed < air.SiSpeedOfSound))
-            throw Require.Refused(
-                nameof(given), "airspeed", Require.Text(given),
-                $"a true airspeed below the speed of sound, {Require.Text(air.SpeedOfSound, given)}",
-                "The pitot relations used here are the subsonic ones.");
-        return new Airspeed(trueAirspeed, air);
-    }
 }

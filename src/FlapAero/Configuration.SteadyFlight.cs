@@ -74,27 +74,32 @@ public sealed partial class Configuration
                 nameof(headwind), "headwind", Require.Text(headwind), $"less than the airspeed, {Require.Text(airspeed.True, headwind)}",
                 "The aeroplane would make no way over the ground.");
         double sink = WindLaws.SinkOnPath(airspeed.SiTrue, descentAngle.Radians, wind);
-        return OnPath(airspeed, Angle.FromRadians(-Math.Asin(sink / airspeed.SiTrue)));
+        Angle path = Angle.FromRadians(-Math.Asin(sink / airspeed.SiTrue));
+        if (path < -SteepestPath)
+            throw Require.Refused(
+                nameof(descentAngle), "descent angle", Require.Text(descentAngle), "a flatter one in this wind",
+                $"The path through the air would be steeper than {Require.Text(SteepestPath)}.");
+        return OnPath(airspeed, path);
     }
 
     /// <summary>The flattest glide through the air.</summary>
     /// <remarks>
-    /// Formula: C_L = √(C_D0/K), tan γ = −2√(K C_D0). Range: the stall, where that comes first. Source: [anderson-itf].
+    /// Formula: C_L = √(C_D0/K), tan γ = −2√(K C_D0). Range: the stall or the setting's maximum speed, where that comes first. Source: [anderson-itf].
     /// </remarks>
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never: an optimum past the stall is the stall, and says so.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
     /// <example><code>flapsUp.BestGlide(Air.StandardSeaLevel).LiftToDrag // 11.1</code></example>
     public SteadyFlight BestGlide(Air air) => GlideAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
 
     /// <summary>The glide that loses height slowest.</summary>
     /// <remarks>
     /// Formula: the smaller root C_D of K C_D² − C_D/2 + 2C_D0 = 0, exact in γ; for shallow glides C_L = √(3C_D0/K).
-    /// Range: the stall, where that comes first. Source: [anderson-itf] for the shallow form.
+    /// Range: the stall or the setting's maximum speed, where that comes first. Source: [anderson-itf] for the shallow form.
     /// </remarks>
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never: an optimum past the stall is the stall, and says so.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
     /// <example><code>flapsUp.MinimumSink(Air.StandardSeaLevel).SinkRate.FeetPerMinute // 579</code></example>
     public SteadyFlight MinimumSink(Air air) =>
         GlideAtLift(GlideLaws.MinimumSinkLift(ZeroLiftDrag, InducedFactor) ?? double.PositiveInfinity, air);
@@ -114,8 +119,8 @@ public sealed partial class Configuration
         double scaledWind = Require.Headwind(headwind) / GlideLaws.Speed(1, 0, _weight, air.SiDensity, _area);
         double Slope(double lift) => GlideLaws.WayPerHeightSlope(lift, ZeroLiftDrag, InducedFactor, scaledWind);
 
-        double least = Math.Min(Glide(MaximumSpeed(air)).LiftCoefficient, MaximumLift);
-        double best = Slope(least) <= 0 ? least
+        double least = LeastLift(air);
+        double best = Slope(least) <= 0 ? 0
             : Slope(MaximumLift) >= 0 ? double.PositiveInfinity
             : Brent.FindRoot(Slope, least, MaximumLift, 1e-12, 100);
         SteadyFlight glide = GlideAtLift(best, air);
@@ -124,39 +129,53 @@ public sealed partial class Configuration
     }
 
     /// <summary>The speed of least drag in level flight, below which speed is no longer stable on a path.</summary>
-    /// <remarks>Formula: C_L = √(C_D0/K) with L = W. Range: above the stall. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: C_L = √(C_D0/K) with L = W. Range: from the stall to the setting's maximum speed. Source: [anderson-itf].</remarks>
     /// <param name="air">The air.</param>
-    /// <returns>The airspeed, or no answer where the stall comes first.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
+    /// <returns>The airspeed, or no answer where the stall or the setting's maximum speed comes first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.MinimumDragSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 72.7</code></example>
     public Airspeed? MinimumDragSpeed(Air air) => LevelAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
 
     /// <summary>The speed of least power in level flight.</summary>
-    /// <remarks>Formula: C_L = √(3C_D0/K) with L = W. Range: above the stall. Source: [anderson-itf].</remarks>
+    /// <remarks>Formula: C_L = √(3C_D0/K) with L = W. Range: from the stall to the setting's maximum speed. Source: [anderson-itf].</remarks>
     /// <param name="air">The air.</param>
-    /// <returns>The airspeed, or no answer where the stall comes first.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
+    /// <returns>The airspeed, or no answer where the stall or the setting's maximum speed comes first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.MinimumPowerSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 55.2</code></example>
     public Airspeed? MinimumPowerSpeed(Air air) => LevelAtLift(DragLaws.MinimumPowerLift(ZeroLiftDrag, InducedFactor), air);
 
     /// <summary>The highest airspeed that the flap setting allows, V_FE or V_NE.</summary>
-    /// <remarks>Formula: the file's indicated speed through the calibration table. Range: none. Source: [common-practice].</remarks>
+    /// <remarks>Formula: the file's indicated speed through the calibration table. Range: subsonic. Source: [common-practice].</remarks>
     /// <param name="air">The air.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.Indicated(flapsUp.MaximumSpeed(Air.StandardSeaLevel)).Knots // 150.0</code></example>
     public Airspeed MaximumSpeed(Air air) => AtIndicated(Flaps.MaximumSpeed, air);
 
-    private Airspeed? LevelAtLift(double lift, Air air) =>
-        lift > MaximumLift ? null : new Airspeed(StallLaws.Speed(_weight, 1, air.SiDensity, _area, lift), air);
+    private Airspeed? LevelAtLift(double lift, Air air)
+    {
+        if (lift > MaximumLift) return null;
+        var level = new Airspeed(StallLaws.Speed(_weight, 1, air.SiDensity, _area, lift), air);
+        return level.SiTrue > MaximumSpeed(air).SiTrue ? null : level;
+    }
+
+    /// <summary>C_L of the glide at the setting's maximum speed; none where that is faster than a dive can be.</summary>
+    private double LeastLift(Air air)
+    {
+        double pressure = MaximumSpeed(air).SiDynamicPressure;
+        double sine = GlideLaws.SinPathAngle(pressure, _area, ZeroLiftDrag, InducedFactor, _weight, thrust: 0);
+        return sine <= -1 ? 0 : Math.Min(MaximumLift, GlideLaws.LiftCoefficient(pressure, _area, _weight, Math.Asin(sine)));
+    }
 
     private SteadyFlight GlideAtLift(double wanted, Air air)
     {
-        double lift = Math.Min(wanted, MaximumLift);
+        double least = LeastLift(air);
+        double lift = Math.Clamp(wanted, least, MaximumLift);
         double drag = DragLaws.Coefficient(ZeroLiftDrag, InducedFactor, lift);
         double speed = GlideLaws.Speed(lift, drag, _weight, air.SiDensity, _area);
         return new SteadyFlight(
-            this, new Airspeed(speed, air), -Math.Atan2(drag, lift), 0, lift, drag, limitedByStall: wanted > MaximumLift);
+            this, new Airspeed(speed, air), -Math.Atan2(drag, lift), 0, lift, drag,
+            limitedByStall: wanted > MaximumLift, limitedByMaximumSpeed: wanted < least);
     }
 
     private SteadyFlight Flight(Airspeed airspeed, double path, double thrust)
@@ -168,7 +187,7 @@ public sealed partial class Configuration
                 $"from the stall, {Require.Text(StallSpeed(airspeed.Air).Calibrated)} CAS", $"{this} has stalled below it.");
         lift = Math.Min(lift, MaximumLift);
         double drag = DragLaws.Coefficient(ZeroLiftDrag, InducedFactor, lift);
-        return new SteadyFlight(this, airspeed, path, thrust, lift, drag, limitedByStall: false);
+        return new SteadyFlight(this, airspeed, path, thrust, lift, drag);
     }
 
     private void NotTooFast(Airspeed airspeed)

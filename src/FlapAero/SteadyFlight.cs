@@ -10,7 +10,8 @@ public sealed class SteadyFlight
     private readonly double _pathAngle;
 
     internal SteadyFlight(
-        Configuration configuration, Airspeed airspeed, double pathAngle, double thrust, double lift, double drag, bool limitedByStall)
+        Configuration configuration, Airspeed airspeed, double pathAngle, double thrust, double lift, double drag,
+        bool limitedByStall = false, bool limitedByMaximumSpeed = false)
     {
         Configuration = configuration;
         Airspeed = airspeed;
@@ -19,6 +20,7 @@ public sealed class SteadyFlight
         LiftCoefficient = lift;
         DragCoefficient = drag;
         LimitedByStall = limitedByStall;
+        LimitedByMaximumSpeed = limitedByMaximumSpeed;
     }
 
     /// <summary>What flies.</summary>
@@ -61,6 +63,9 @@ public sealed class SteadyFlight
 
     /// <summary>An optimum was sought and lies below the stalling speed: this is the flight at the stall.</summary>
     public bool LimitedByStall { get; }
+
+    /// <summary>An optimum was sought and lies above the flap setting's maximum speed: this is the flight at that speed.</summary>
+    public bool LimitedByMaximumSpeed { get; }
 
     /// <summary>Angle of the path over the ground in a steady wind.</summary>
     /// <remarks>Formula: tan γ_g = V sin γ/(V cos γ − w). Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>

@@ -5,7 +5,7 @@ namespace FlapAero.Cli.Tests;
 /// <summary>The references between our assemblies run one way, and only the builder of pages knows the kernel.</summary>
 public sealed class ReferenceArrowTests
 {
-    private static readonly Dictionary<string, string[]> _allowed = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
     {
         ["FlapAero"] = [],
         ["FlapAero.Charts"] = ["FlapAero"],
@@ -14,7 +14,7 @@ public sealed class ReferenceArrowTests
         ["FlapAero.Cli"] = ["FlapAero", "FlapAero.Charts", "FlapAero.Notebooks", "FlapAero.Handouts"],
     };
 
-    public static TheoryData<string> Names => [.. _allowed.Keys];
+    public static TheoryData<string> Names => [.. Allowed.Keys];
 
     [Fact]
     public void Assemblies_OfOurs_AreAllInTheTable()
@@ -22,7 +22,7 @@ public sealed class ReferenceArrowTests
         IEnumerable<string?> ours = Directory.GetFiles(AppContext.BaseDirectory, "FlapAero*.dll")
             .Select(Path.GetFileNameWithoutExtension).Where(name => !name!.EndsWith(".Tests", StringComparison.Ordinal));
 
-        Assert.Equal(_allowed.Keys.Order(StringComparer.Ordinal), ours.Order(StringComparer.Ordinal));
+        Assert.Equal(Allowed.Keys.Order(StringComparer.Ordinal), ours.Order(StringComparer.Ordinal));
     }
 
     [Theory]
@@ -33,7 +33,7 @@ public sealed class ReferenceArrowTests
 
         Assert.All(
             module.AssemblyReferences.Select(r => r.Name).Where(r => r.StartsWith("FlapAero", StringComparison.Ordinal)),
-            reference => Assert.Contains(reference, _allowed[name]));
+            reference => Assert.Contains(reference, Allowed[name]));
     }
 
     [Theory]

@@ -5,7 +5,7 @@ namespace FlapAero.Handouts.Tests;
 /// <summary>An installed Chromium, Chrome or Edge, started once; tests are skipped where there is none, except in CI.</summary>
 public sealed class Browser : IAsyncLifetime
 {
-    private static readonly string[] _names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "msedge", "chrome"];
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "msedge", "chrome"];
 
     private IBrowser? _browser;
 
@@ -51,7 +51,7 @@ public sealed class Browser : IAsyncLifetime
             return named;
         string[] folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
         string ending = OperatingSystem.IsWindows() ? ".exe" : "";
-        IEnumerable<string> places = _names.SelectMany(name => folders.Select(folder => Path.Combine(folder, name + ending)));
+        IEnumerable<string> places = Names.SelectMany(name => folders.Select(folder => Path.Combine(folder, name + ending)));
         foreach (Environment.SpecialFolder programs in new[] { Environment.SpecialFolder.ProgramFiles, Environment.SpecialFolder.ProgramFilesX86 })
             if (Environment.GetFolderPath(programs) is { Length: > 0 } root)
                 places = places.Append(Path.Combine(root, "Google", "Chrome", "Application", "chrome.exe")).Append(Path.Combine(root, "Microsoft", "Edge", "Application", "msedge.exe"));

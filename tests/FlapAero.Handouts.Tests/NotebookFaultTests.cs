@@ -6,7 +6,7 @@ namespace FlapAero.Handouts.Tests;
 public sealed class NotebookFaultTests
 {
     /// <summary>Each row: what is done to a sound notebook, and what the message must say.</summary>
-    private static readonly Dictionary<string, (Action<NotebookText> Break, string[] Words)> _faults = new()
+    private static readonly Dictionary<string, (Action<NotebookText> Break, string[] Words)> Faults = new()
     {
         ["missing role"] = (n => Ours(n, 2).Remove("role"), ["cell \"Why it is so\" (why)", "no role", "opening, setup, scenario"]),
         ["unknown role"] = (n => Ours(n, 2)["role"] = "guess", ["cell \"Why it is so\" (why)", "\"guess\"", "predict, commit, compute"]),
@@ -41,7 +41,7 @@ public sealed class NotebookFaultTests
         ["no cells"] = (n => n.Cells.Clear(), ["no cells"]),
     };
 
-    public static TheoryData<string> Names => [.. _faults.Keys];
+    public static TheoryData<string> Names => [.. Faults.Keys];
 
     [Fact]
     public void Parse_SoundNotebook_GivesItsCells()
@@ -57,12 +57,12 @@ public sealed class NotebookFaultTests
     public void Parse_OneFault_NamesNotebookPlaceAndWhatIsAllowed(string fault)
     {
         NotebookText notebook = NotebookText.Sound();
-        _faults[fault].Break(notebook);
+        Faults[fault].Break(notebook);
 
         string message = Assert.Throws<HandoutException>(() => LessonNotebook.Parse("01-turn.ipynb", notebook.ToString())).Message;
 
         Assert.Contains("01-turn.ipynb", message, StringComparison.Ordinal);
-        Assert.All(_faults[fault].Words, word => Assert.Contains(word, message, StringComparison.Ordinal));
+        Assert.All(Faults[fault].Words, word => Assert.Contains(word, message, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class NotebookFaultTests
     {
         NotebookText notebook = NotebookText.Sound();
         foreach (string fault in new[] { "unknown role", "stored outputs", "minutes", "kernel" })
-            _faults[fault].Break(notebook);
+            Faults[fault].Break(notebook);
 
         string message = Assert.Throws<HandoutException>(() => LessonNotebook.Parse("01-turn.ipynb", notebook.ToString())).Message;
 
@@ -99,8 +99,8 @@ public sealed class NotebookFaultTests
     {
         NotebookText first = NotebookText.Sound();
         NotebookText second = NotebookText.Sound(lesson: 2);
-        _faults["unknown role"].Break(first);
-        _faults["stored outputs"].Break(second);
+        Faults["unknown role"].Break(first);
+        Faults["stored outputs"].Break(second);
         using Folder folder = new Folder().With("01-turn.ipynb", first).With("02-turn.ipynb", second);
 
         string message = Assert.Throws<HandoutException>(() => LessonNotebook.ReadFolder(folder.Notebooks)).Message;

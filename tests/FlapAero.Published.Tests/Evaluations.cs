@@ -11,12 +11,14 @@ internal sealed record Law(Func<(double Library, double Formula)[]> Pairs);
 /// </summary>
 internal static partial class Evaluations
 {
-    public static IReadOnlyDictionary<string, Evaluation> ById { get; } = Merge(Atmosphere, Airspeeds, Stalls, GroundEffects, Textbook);
+    public static IReadOnlyDictionary<string, Evaluation> ById { get; } = Merge(
+        Atmosphere, Airspeeds, Stalls, GroundEffects, Textbook, FiniteWings, Flaps, Propellers);
 
     /// <summary>Rows that give a formula which the library follows.</summary>
     public static IReadOnlyDictionary<string, Law> Laws { get; } = new Dictionary<string, Law>
     {
         ["T02-003"] = new(() => [.. StallRatios()]),
+        ["T05-012"] = new(() => [.. ThinAerofoilFlaps()]),
     };
 
     /// <summary>Rows that are no result: what they are for.</summary>
@@ -28,6 +30,21 @@ internal static partial class Evaluations
         ["T04-004"] = "A formula that the model does not take; T04-005 evaluates it and says by how much it differs.",
         ["T04-016"] = "A formula that the model does not take; T04-017 and T04-018 evaluate it and say by how much it differs.",
         ["T04-019"] = "A finding in words: theory and flight agree. There is no number in it.",
+        ["T05-008"] = "Inputs of T05-009.",
+        ["T06-001"] = "Flap up, of the pair that FlapReportTests compares the estimate with.",
+        ["T06-002"] = "Flap down, of the pair that FlapReportTests compares the estimate with.",
+        ["T06-003"] = "Inputs of T06-022.",
+        ["T06-004"] = "A whole landing of an aeroplane whose weight and wheels are not known to us.",
+        ["T06-005"] = "A take-off: not in the model.",
+        ["T06-006"] = "FlapReportTests compares the estimate with it.",
+        ["T06-007"] = "Slots: not in the model.",
+        ["T06-008"] = "Slots and flaps together: not in the model.",
+        ["T06-009"] = "Slots and flaps together: not in the model.",
+        ["T06-013"] = "A maximum without the one that it grew from: there is no increment in it.",
+        ["T06-014"] = "FlapReportTests compares the estimate with it.",
+        ["T06-015"] = "Drag of a flap: not estimated from geometry.",
+        ["T06-017"] = "A rule in words: FlapReportTests holds the critical-section method to it.",
+        ["T06-018"] = "A finding in words: FlapReportTests holds the estimate to it.",
         ["T08-001"] = "Input of T08-008 to T08-014.",
         ["T08-002"] = "Input of T08-008 to T08-014.",
         ["T08-003"] = "The weight of the same aeroplane; no result of these rows depends on it.",

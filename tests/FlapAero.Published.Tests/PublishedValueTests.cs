@@ -8,7 +8,7 @@ public sealed class PublishedValueTests
 {
     private static readonly string[] Standings =
     [
-        "read", "read in a transcription", "read in the abstract", "read second-hand",
+        "read", "read in a scan", "read in a transcription", "read in the abstract", "read second-hand",
         "computed from the source's formula and inputs", "remembered",
     ];
 

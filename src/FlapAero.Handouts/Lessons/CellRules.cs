@@ -3,9 +3,9 @@ namespace FlapAero.Handouts.Lessons;
 /// <summary>What the roles allow, in one place: the reader of notebooks asks here, and its messages quote it.</summary>
 internal static class CellRules
 {
-    private static readonly CellRole[] _markdownOnly = [CellRole.Opening, CellRole.Predict, CellRole.Sources];
+    private static readonly CellRole[] MarkdownOnly = [CellRole.Opening, CellRole.Predict, CellRole.Sources];
 
-    private static readonly CellRole[] _either = [CellRole.Scenario, CellRole.Explain, CellRole.Instructor];
+    private static readonly CellRole[] Either = [CellRole.Scenario, CellRole.Explain, CellRole.Instructor];
 
     /// <summary>Every role as metadata spells it, in the order of a lesson.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. Enum.GetValues<CellRole>().Select(Name)];
@@ -21,10 +21,10 @@ internal static class CellRules
     }
 
     public static bool Allows(CellRole role, bool isCode) =>
-        _either.Contains(role) || _markdownOnly.Contains(role) != isCode;
+        Either.Contains(role) || MarkdownOnly.Contains(role) != isCode;
 
     public static string KindOf(CellRole role) =>
-        _either.Contains(role) ? "markdown or code" : _markdownOnly.Contains(role) ? "markdown" : "code";
+        Either.Contains(role) ? "markdown or code" : MarkdownOnly.Contains(role) ? "markdown" : "code";
 
     /// <summary>The metadata a role needs beside role and title: no more and no less.</summary>
     public static IReadOnlyList<string> Extras(CellRole role) => role switch

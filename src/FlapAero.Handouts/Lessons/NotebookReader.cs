@@ -11,7 +11,7 @@ namespace FlapAero.Handouts.Lessons;
 /// </summary>
 internal sealed partial class NotebookReader
 {
-    private static readonly JsonDocumentOptions _strict = new() { AllowDuplicateProperties = false };
+    private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false };
 
     private readonly string _fileName;
     private readonly List<string> _faults;
@@ -34,7 +34,7 @@ internal sealed partial class NotebookReader
     {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(json, _strict);
+            using JsonDocument document = JsonDocument.Parse(json, Strict);
             return Read(document.RootElement);
         }
         catch (JsonException e)

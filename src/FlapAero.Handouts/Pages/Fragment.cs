@@ -8,7 +8,7 @@ namespace FlapAero.Handouts.Pages;
 /// <summary>A piece of HTML from a cell, made fit for a page: maths set, ids its own, nothing fetched, wide tables in a region of their own.</summary>
 internal sealed partial class Fragment
 {
-    private static readonly string[] _fetching = ["src", "srcset", "poster", "data", "background", "action", "formaction"];
+    private static readonly string[] Fetching = ["src", "srcset", "poster", "data", "background", "action", "formaction"];
 
     private readonly IElement _root;
     private readonly string _where;
@@ -195,7 +195,7 @@ internal sealed partial class Fragment
                 throw new HandoutException($"{_where}: its output has a script; a page takes only data from a cell (application/json).");
             if (element.LocalName is "link" or "iframe" or "object" or "embed" or "base" or "meta")
                 throw new HandoutException($"{_where}: its output has <{element.LocalName}>; a page stands alone and fetches nothing.");
-            foreach (string name in _fetching)
+            foreach (string name in Fetching)
                 if (element.GetAttribute(name) is { } value && !value.StartsWith("data:", StringComparison.Ordinal))
                     throw new HandoutException($"{_where}: it refers to {name}=\"{value}\"; a page stands alone and fetches nothing, so a picture must be drawn by the cell.");
             string style = element is IHtmlStyleElement ? element.TextContent : element.GetAttribute("style") ?? "";

@@ -120,7 +120,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     {
         List<Fragment> parts = cell.IsCode ? Outputs(cell) : [Parse(cell, Prose.ToHtml(cell.Source))];
         if (cell.Role == CellRole.Opening)
-            parts[0].Remove("h1");
+            // The title and the caution, a quotation there, stand in the page's header.
+            parts[0].Remove("h1, blockquote");
         else if (parts.Count == 0 || !parts[0].StartsWithHeading)
             Heading(cell.Title, cell.Role == CellRole.Compute ? 3 : 2);
         foreach (Fragment part in parts)
@@ -158,7 +159,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         {
             foreach (Fragment part in Outputs(cell))
                 Append(cell, part);
-            _main.Append(Markup.Code(cell.Source));
+            Code(cell.Source);
         });
     }
 
@@ -178,7 +179,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         if (ForInstructor)
             Code(cell.Source);
         else
-            _main.Append("<p class=\"write-in\"><label>Your answer <input type=\"text\" autocomplete=\"off\"></label></p>\n");
+            WriteIn("Your answer", parts.SelectMany(p => p.All(".problem")).FirstOrDefault()?.GetAttribute("data-unit") ?? "");
     }
 
     private List<Fragment> Outputs(LessonCell cell)
@@ -238,6 +239,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         _main.Append("</details>\n");
     }
 
-    private void WriteIn(LessonCell cell) => _main.Append(CultureInfo.InvariantCulture,
-        $"<p class=\"write-in\"><label>{Markup.Escape(cell.Label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {Markup.Escape(cell.Unit)}</label></p>\n");
+    private void WriteIn(LessonCell cell) => WriteIn(cell.Label, cell.Unit);
+
+    private void WriteIn(string label, string unit) => _main.Append(CultureInfo.InvariantCulture,
+        $"<p class=\"write-in\"><label>{Markup.Escape(label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {Markup.Escape(unit)}</label></p>\n");
 }

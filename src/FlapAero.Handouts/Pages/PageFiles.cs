@@ -5,7 +5,7 @@ namespace FlapAero.Handouts.Pages;
 /// <summary>Writes pages so that a reader meets the old page or the new one, never half of one.</summary>
 internal sealed class PageFiles(string folder)
 {
-    private static readonly UTF8Encoding _utf8 = new(encoderShouldEmitUTF8Identifier: false);
+    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     private bool _made;
 
@@ -33,7 +33,7 @@ internal sealed class PageFiles(string folder)
         try
         {
             foreach ((string name, string html) in pages)
-                File.WriteAllText(Beside(name), html, _utf8);
+                File.WriteAllText(Beside(name), html, Utf8);
             foreach (string name in pages.Keys)
                 File.Move(Beside(name), Path.Combine(folder, name), overwrite: true);
         }

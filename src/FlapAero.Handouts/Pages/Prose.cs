@@ -8,7 +8,7 @@ namespace FlapAero.Handouts.Pages;
 /// <summary>Markdown cells: tables and maths on, raw HTML off, so that a cell's text stays text.</summary>
 internal static class Prose
 {
-    private static readonly MarkdownPipeline _pipeline = new MarkdownPipelineBuilder()
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UsePipeTables()
         .UseGridTables()
         .UseMathematics()
@@ -20,13 +20,13 @@ internal static class Prose
     {
         using var writer = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
-        _pipeline.Setup(renderer);
-        renderer.Render(Markdown.Parse(markdown, _pipeline));
+        Pipeline.Setup(renderer);
+        renderer.Render(Markdown.Parse(markdown, Pipeline));
         return writer.ToString();
     }
 
     public static IEnumerable<(int Level, string Text)> Headings(string markdown) =>
-        Markdown.Parse(markdown, _pipeline).Descendants<HeadingBlock>().Select(h => (h.Level, TextOf(h)));
+        Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().Select(h => (h.Level, TextOf(h)));
 
     private static string TextOf(HeadingBlock heading) => heading.Inline is null ? "" : string.Concat(
         heading.Inline.Descendants().Select(i => i switch

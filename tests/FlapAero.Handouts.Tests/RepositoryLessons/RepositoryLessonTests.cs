@@ -63,7 +63,7 @@ public sealed class RepositoryLessonTests
         Assert.True(Count(CellRole.Check) >= 1);
         Assert.True(Count(CellRole.Change) >= 1);
         Assert.Equal(1, Count(CellRole.Sources));
-        Assert.Contains("**Caution.**", lesson.Cells[0].Source, StringComparison.Ordinal);
+        Assert.Contains("> **Caution.** " + Caution.Text, lesson.Cells[0].Source, StringComparison.Ordinal);
         string notes = string.Concat(lesson.Cells.Where(cell => cell.Role == CellRole.Instructor).Select(cell => cell.Source));
         string[] plan = ["Objective", "Content", "Schedule", "Equipment", "Instructor's actions", "Students' actions", "Completion standards"];
         Assert.All(plan, element => Assert.Contains($"**{element}.**", notes, StringComparison.Ordinal));

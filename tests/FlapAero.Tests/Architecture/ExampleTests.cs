@@ -41,7 +41,7 @@ public sealed class ExampleTests
     {
         Dictionary<string, (string Code, string Result)> written = Written();
         // One submission for all: compiling is what takes time.
-        string script = $"new double[] {{\n{string.Join(",\n", written.Values.Select(example => example.Code))}\n}}";
+        string script = $"new double[] {{\n{string.Join(",\n", written.Values.Select(example => $"(double)({example.Code})"))}\n}}";
         ScriptOptions options = ScriptOptions.Default
             .AddReferences(typeof(Air).Assembly, typeof(UnitsNet.Length).Assembly)
             .AddImports("System", "FlapAero", "UnitsNet", "UnitsNet.Units");
@@ -55,6 +55,20 @@ public sealed class ExampleTests
     {
 #pragma warning disable CA1822, IDE1006 // Script globals are instance members, and read as local variables do.
         public Configuration flapsUp => DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
+
+        public LiftingLine elliptic => new(
+            WingPlanform.Elliptic(UnitsNet.Length.FromMeters(10), UnitsNet.Length.FromMeters(1.5)),
+            new WingSection(2 * Math.PI, UnitsNet.Angle.FromDegrees(-2), 1.5));
+
+        public Propeller propeller => new(
+            UnitsNet.Length.FromMeters(2),
+            new PropellerTable([(0, 0.1, 0.05), (0.4, 0.08, 0.05), (0.8, 0.03, 0.03), (1, 0, 0.01), (1.2, -0.04, -0.02)]),
+            UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(2700));
+
+        public ClosedThrottleEngine engine => new(
+            UnitsNet.Torque.FromNewtonMeters(100), UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(800));
+
+        public LandingSetup landing => UsualLanding.Setup;
 #pragma warning restore CA1822, IDE1006
     }
 }

@@ -33,4 +33,14 @@ public sealed class GlideLawsTests
     [Fact]
     public void MinimumSinkLift_VeryDraggyAeroplane_HasNoAnswer() =>
         Assert.Null(GlideLaws.MinimumSinkLift(0.4, 0.1));
+
+    // Fourth-order differences of (C_L − 0.3 R^1.5)/C_D about C_L = 0.6, times C_D².
+    [Fact]
+    public void WayPerHeightSlope_Headwind_IsTheDerivativeTimesTheSquareOfDrag() =>
+        Assert.Equal(0.00402310995, GlideLaws.WayPerHeightSlope(0.6, Parasite, Induced, 0.3), 1e-9);
+
+    // A golden-section search over C_L puts the best there.
+    [Fact]
+    public void WayPerHeightSlope_AtTheBestLift_IsZero() =>
+        Assert.Equal(0, GlideLaws.WayPerHeightSlope(0.65503101, Parasite, Induced, 0.3), 1e-8);
 }

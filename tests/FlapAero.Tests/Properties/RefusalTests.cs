@@ -27,7 +27,7 @@ public sealed class RefusalTests
         ["Airspeed.FromTrue, rest"] = new(() => Airspeed.FromTrue(Knots(0), SeaLevel), "airspeed: 0 kt is refused; allowed is from 0.1 kt."),
         ["Airspeed.FromTrue, fast"] = new(
             () => Airspeed.FromTrue(Knots(700), SeaLevel),
-            "airspeed: 700 kt is refused; allowed is a true airspeed below the speed of sound, 661.48 kt."),
+            "true airspeed: 700 kt is refused; allowed is below the speed of sound, 661.48 kt."),
         ["Airspeed.FromCalibrated"] = new(
             () => Airspeed.FromCalibrated(Speed.FromKilometersPerHour(-5), SeaLevel), "airspeed: -5 km/h is refused; allowed is from 0.1852 km/h."),
         ["Airspeed.FromEquivalent"] = new(() => Airspeed.FromEquivalent(Knots(-1), SeaLevel), "airspeed: -1 kt is refused; allowed is from 0.1 kt."),

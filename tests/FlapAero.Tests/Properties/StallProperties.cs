@@ -84,6 +84,31 @@ public sealed class StallProperties
             iter: Generators.Many);
 
     [Fact]
+    public void ReferenceSpeed_AnyMultiple_IsThatManyStallsInCalibratedAirspeed() =>
+        Gen.Select(Generators.Configurations, Generators.Airs, Gen.Double[1, 2]).Sample(
+            (configuration, air, multiple) => Close.To(
+                multiple, configuration.ReferenceSpeed(air, multiple).Calibrated / configuration.StallSpeed(air).Calibrated, 1e-9),
+            iter: Generators.Many);
+
+    [Fact]
+    public void ReferenceSpeed_NoMultipleGiven_IsThirteenTenths() =>
+        Close.To(
+            1.3,
+            Trainer.FullFlaps.ReferenceSpeed(Air.StandardSeaLevel).Calibrated / Trainer.FullFlaps.StallSpeed(Air.StandardSeaLevel).Calibrated,
+            1e-9);
+
+    [Fact]
+    public void StallSpeed_HeavyHighAndLoaded_IsRefusedAsSupersonic()
+    {
+        Wing wing = new(Length.FromMeters(5), Area.FromSquareMeters(5), Angle.Zero, Length.FromMeters(1));
+        FlapSetting up = new(
+            "up", Angle.Zero, new LiftCurve(3, Angle.Zero, 0.5, Angle.FromDegrees(1)), new DragPolar(0.05, 0.7, 5), Trainer.Table, Speed.FromKnots(150));
+        Aeroplane aeroplane = new("Invented", "", wing, Mass.FromKilograms(5000), Mass.FromKilograms(5700), [up]);
+        Air high = Air.Standard(Length.FromMeters(20000));
+        Assert.Throws<ArgumentOutOfRangeException>(() => aeroplane.Configure(up).StallSpeed(high, 6));
+    }
+
+    [Fact]
     public void ReferenceSpeed_UpAgainstFull_IsTheRootOfTheLiftRatio() =>
         Gen.Select(Generators.Aeroplanes(), Gen.Double[1, 2]).Sample(
             (aeroplane, multiple) =>

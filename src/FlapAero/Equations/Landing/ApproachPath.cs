@@ -52,6 +52,10 @@ internal readonly struct ApproachPath<T>
         _ramp = columns[16];
     }
 
+    /// <summary>The sink rate of a landing's approach.</summary>
+    public static double SinkRate(in LandingInput input) =>
+        new ApproachPath<ScalarLane>(LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input)))._sink.Value;
+
     public T ThresholdSpeed { get; }
 
     public T TimeConstant { get; }

@@ -5,6 +5,9 @@ internal static class GroundRoll
 {
     private const double LongestStage = 300;
 
+    /// <summary>A step may hold the kink at which the wheels take up weight; the estimates see only part of what it does.</summary>
+    private const double KinkTolerance = 0.1;
+
     /// <summary>Window of <see cref="Leg"/>: Newton's last steps on a roll may be this long, s.</summary>
     private const double Window = 0.05;
 
@@ -60,7 +63,7 @@ internal static class GroundRoll
             {
                 Time = state.Time, Motion = new(state.Speed), Distance = state.Distance, Open = ScalarLane.True,
             };
-            Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, tolerance, ref leg);
+            Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, KinkTolerance * tolerance, ref leg);
             state = new(leg.Time.Value, leg.Motion.Speed.Value, leg.Distance.Value);
             if (!ScalarLane.Any(leg.Open))
                 return true;

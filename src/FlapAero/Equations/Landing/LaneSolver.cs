@@ -53,7 +53,7 @@ internal static class LaneSolver<T>
         T open = leg.Open;
         HoldOffStage<T> stage = path.HoldOff;
         Leg.Fly(
-            ref stage, path.Power, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.1 * path.TimeConstant,
+            ref stage, path.Power, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.03 * path.TimeConstant,
             tolerance, ref leg);
         T floats = leg.Open & ~leg.Stuck;
         T height = stage.Height(stage.Sink(leg.Time));

@@ -29,7 +29,7 @@ internal static class Leg
     [SkipLocalsInit]
     public static void Fly<T, TMotion, TStage>(
         ref TStage stage, in PowerSchedule<T> power, T until, T step, T window, double tolerance, ref LegState<T, TMotion> leg,
-        ITrace<TMotion>? trace = null)
+        bool through = false)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
@@ -63,7 +63,7 @@ internal static class Leg
             // A step that an edge cut short says nothing against the one that was planned.
             step = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
 
-            if (TStage.HasEnd)
+            if (TStage.HasEnd && !through)
             {
                 T end = stage.End(0, leg.Motion);
                 T endRate = stage.EndRate(0, leg.Motion, rates);
@@ -104,13 +104,20 @@ internal static class Leg
             T stuck = flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(leg.Time)));
             leg.Stuck |= stuck;
             flying &= ~stuck;
-            trace?.Add(leg.Time[0], leg.Distance[0], leg.Motion);
         }
 
         leg.Open &= ~ended;
         if (T.Any(ended))
             Polish(ref stage, power, correction, ref leg);
     }
+
+    /// <summary>Flies to a time whatever the stage's own end says of it.</summary>
+    public static void FlyThrough<T, TMotion, TStage>(
+        ref TStage stage, in PowerSchedule<T> power, T until, T step, double tolerance, ref LegState<T, TMotion> leg)
+        where T : unmanaged, ILanes<T>
+        where TMotion : unmanaged, IMotion<TMotion, T>
+        where TStage : struct, IStage<T, TMotion> =>
+        Fly(ref stage, power, until, step, T.Of(0), tolerance, ref leg, through: true);
 
     /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
     private static T Error<T>(T coarse, T fine, T size, double tolerance)

@@ -1,0 +1,129 @@
+using System.CommandLine;
+using System.Globalization;
+using FlapAero.Equations;
+using nietras.SeparatedValues;
+
+namespace FlapAero.Cli;
+
+/// <summary><c>flapaero landings</c>: a table of landings in, a table of their results out.</summary>
+internal static class LandingsCommand
+{
+    public static Command Create(TextWriter output, TextWriter error, string workingFolder)
+    {
+        var cases = new Argument<string>("CASES.csv")
+        {
+            Description = $"The landings, one a row. Columns, in any order: {string.Join(", ", LandingColumns.Inputs)}; case names a landing; others are ignored.",
+        };
+        var results = new Option<string>("--out")
+        {
+            Description = "The file for the results: case, the 13 results and, where a landing cannot happen, the reason in the column error.",
+            HelpName = "RESULTS.csv",
+            Required = true,
+        };
+        var command = new Command("landings",
+            "Computes canonical landings, from the threshold to the stop. SI units, the path angle in degrees. "
+            + "Exit code 0: all landed; 3: at least one cannot land (its reason is in the column error); "
+            + "2: the call or the file is wrong, and nothing was written; 1: the results could not be written. "
+            + "A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
+        {
+            cases, results,
+        };
+        command.SetAction(parsed => Run(
+            Path.GetFullPath(parsed.GetRequiredValue(cases), workingFolder),
+            Path.GetFullPath(parsed.GetRequiredValue(results), workingFolder), output, error));
+        return command;
+    }
+
+    private static int Run(string casesPath, string resultsPath, TextWriter output, TextWriter error)
+    {
+        if (!File.Exists(casesPath))
+        {
+            error.WriteLine($"{casesPath}: there is no such file.");
+            return ExitCode.WrongUsage;
+        }
+
+        LandingsTable table;
+        LandingOutcome[] outcomes;
+        try
+        {
+            table = LandingsTable.Read(casesPath);
+            if (table.Faults.Count > 0)
+                return Refuse(casesPath, table.Faults, error);
+            outcomes = new LandingOutcome[table.Landings.Length];
+            LandingSolver.SolveInParallel(table.Landings, outcomes);
+        }
+        catch (IOException e)
+        {
+            error.WriteLine($"{casesPath} cannot be read: {e.Message}");
+            return ExitCode.WrongUsage;
+        }
+        catch (UnauthorizedAccessException e)
+        {
+            error.WriteLine($"{casesPath} cannot be read: {e.Message}");
+            return ExitCode.WrongUsage;
+        }
+        catch (ArgumentException e)
+        {
+            return Refuse(casesPath, [e.Message], error);
+        }
+
+        try
+        {
+            Write(resultsPath, table.Names, outcomes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine($"{resultsPath} cannot be written, and what stood there before still does: {e.Message}");
+            return ExitCode.Failed;
+        }
+
+        int refused = outcomes.Count(o => o.Refusal != LandingRefusal.None);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{outcomes.Length} landings, of which {refused} cannot happen, written to {resultsPath}"));
+        for (int i = 0; i < outcomes.Length && refused > 0; i++)
+        {
+            if (outcomes[i].Refusal != LandingRefusal.None)
+                error.WriteLine($"case {table.Names[i]}: {RefusalText.Explain(outcomes[i])}");
+        }
+
+        return refused == 0 ? ExitCode.Done : ExitCode.CannotLand;
+    }
+
+    private static int Refuse(string path, IReadOnlyList<string> faults, TextWriter error)
+    {
+        error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{path} is refused, and nothing was written ({faults.Count} {(faults.Count == 1 ? "fault" : "faults")}):"));
+        foreach (string fault in faults)
+            error.WriteLine($"  {fault}");
+        return ExitCode.WrongUsage;
+    }
+
+    /// <summary>To a file beside the place first: whoever reads the results sees the old ones or all of the new ones.</summary>
+    private static void Write(string path, IReadOnlyList<string> names, LandingOutcome[] outcomes)
+    {
+        string beside = path + ".partial";
+        try
+        {
+            using (SepWriter writer = Sep.New(',').Writer(o => o with { Escape = true, CultureInfo = CultureInfo.InvariantCulture }).ToFile(beside))
+            {
+                for (int i = 0; i < outcomes.Length; i++)
+                    WriteRow(writer, names[i], outcomes[i]);
+            }
+
+            File.Move(beside, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+
+    private static void WriteRow(SepWriter writer, string name, in LandingOutcome outcome)
+    {
+        using SepWriter.Row row = writer.NewRow();
+        row["case"].Set(name);
+        ReadOnlySpan<double> results = LandingOutcome.Results(outcome);
+        bool landed = outcome.Refusal == LandingRefusal.None;
+        for (int i = 0; i < results.Length; i++)
+            row[LandingColumns.Results[i]].Set(landed ? results[i].ToString("R", CultureInfo.InvariantCulture) : "");
+        row["error"].Set(outcome.Refusal.Reason());
+    }
+}

@@ -1,0 +1,97 @@
+using FlapAero.Equations;
+
+namespace FlapAero;
+
+/// <summary>
+/// Thrust and power coefficients of a fixed-pitch propeller against its advance ratio, C_T(J) and C_P(J). Immutable. Between
+/// rows piecewise cubic without overshoot; from rest to the last row, which lies past zero of both, and nowhere else.
+/// </summary>
+public sealed class PropellerTable
+{
+    private readonly PropellerCurve _thrust;
+    private readonly PropellerCurve _power;
+
+    /// <summary>A table.</summary>
+    /// <param name="rows">
+    /// J, C_T, C_P: at least five rows, J rising from 0 to at most 5; both coefficients positive at rest, negative in the
+    /// last row, and without a second change of sign; sizes to 1.
+    /// </param>
+    /// <exception cref="ArgumentException">Rows that are no propeller's.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public PropellerTable(IEnumerable<(double AdvanceRatio, double ThrustCoefficient, double PowerCoefficient)> rows)
+    {
+        Rows = [.. rows];
+        if (Rows.Count < 5)
+            throw new ArgumentException("rows: a propeller's table needs at least five.", nameof(rows));
+        foreach ((double ratio, double thrust, double power) in Rows)
+        {
+            Require.Between(ratio, 0, 5, "advance ratio", "Propellers of light aeroplanes work inside it.", nameof(rows));
+            Require.Between(thrust, -1, 1, "thrust coefficient", "No propeller has more.", nameof(rows));
+            Require.Between(power, -1, 1, "power coefficient", "No propeller has more.", nameof(rows));
+        }
+
+        if (Rows[0].AdvanceRatio != 0 || Rows.Zip(Rows.Skip(1)).Any(pair => !(pair.Second.AdvanceRatio > pair.First.AdvanceRatio)))
+            throw new ArgumentException("rows: the advance ratio starts at 0 (at rest) and rises from row to row.", nameof(rows));
+        double[] ratios = [.. Rows.Select(row => row.AdvanceRatio)];
+        double[] thrusts = [.. Rows.Select(row => row.ThrustCoefficient)];
+        double[] powers = [.. Rows.Select(row => row.PowerCoefficient)];
+        _thrust = new PropellerCurve(ratios, thrusts);
+        _power = new PropellerCurve(ratios, powers);
+        ZeroThrustAdvanceRatio = Zero(_thrust, ratios, thrusts, "thrust");
+        ZeroPowerAdvanceRatio = Zero(_power, ratios, powers, "power");
+    }
+
+    /// <summary>The rows.</summary>
+    public IReadOnlyList<(double AdvanceRatio, double ThrustCoefficient, double PowerCoefficient)> Rows { get; }
+
+    /// <summary>J without thrust.</summary>
+    public double ZeroThrustAdvanceRatio { get; }
+
+    /// <summary>J without power: beyond it the air drives the propeller.</summary>
+    public double ZeroPowerAdvanceRatio { get; }
+
+    /// <summary>The last J of the table.</summary>
+    public double LargestAdvanceRatio => Rows[^1].AdvanceRatio;
+
+    /// <summary>Thrust coefficient at an advance ratio.</summary>
+    /// <remarks>
+    /// Formula: the table, piecewise cubic (Pchip). Range: J from 0 to the last row. Source: [uiuc-propellers] for
+    /// C_T's definition.
+    /// </remarks>
+    /// <param name="advanceRatio">J = V/(N D).</param>
+    /// <returns>C_T.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
+    /// <example><code>propeller.Table.ThrustCoefficient(0.4) // 0.08</code></example>
+    public double ThrustCoefficient(double advanceRatio) => _thrust.At(InTable(advanceRatio));
+
+    /// <summary>Power coefficient at an advance ratio.</summary>
+    /// <remarks>
+    /// Formula: the table, piecewise cubic (Pchip). Range: J from 0 to the last row. Source: [uiuc-propellers] for
+    /// C_P's definition.
+    /// </remarks>
+    /// <param name="advanceRatio">J = V/(N D).</param>
+    /// <returns>C_P.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
+    /// <example><code>propeller.Table.PowerCoefficient(0.8) // 0.03</code></example>
+    public double PowerCoefficient(double advanceRatio) => _power.At(InTable(advanceRatio));
+
+    internal double SiThrust(double advanceRatio) => _thrust.At(advanceRatio);
+
+    internal double SiPower(double advanceRatio) => _power.At(advanceRatio);
+
+    internal double InTable(double advanceRatio) => Require.Between(
+        advanceRatio, 0, LargestAdvanceRatio, "advance ratio", "The propeller was not measured beyond its table.");
+
+    private static double Zero(PropellerCurve curve, double[] ratios, double[] values, string what)
+    {
+        int last = Array.FindLastIndex(values, value => value > 0);
+        bool single = values[0] > 0 && last < values.Length - 1 && values.Take(last + 1).All(value => value > 0)
+            && values.Skip(last + 2).All(value => value < 0) && values[^1] < 0;
+        if (!single)
+            throw new ArgumentException(
+                $"rows: the {what} coefficient is positive at rest, changes sign once, and is negative in the last row: "
+                + "a gliding aeroplane's propeller works past zero.",
+                nameof(values));
+        return values[last + 1] == 0 ? ratios[last + 1] : curve.ZeroBetween(ratios[last], ratios[last + 1]);
+    }
+}
