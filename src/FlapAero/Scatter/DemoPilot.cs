@@ -9,11 +9,52 @@ namespace FlapAero;
 /// </summary>
 public static class DemoPilot
 {
-    /// <summary>This pilot's landings with one aeroplane: a 3° path, a light headwind, a dry, level, paved runway.</summary>
+    private const double HeldSpeed = 5;
+    private const double HeldHeight = 10;
+    private const double HeldWind = 5;
+
+    /// <summary>The landing that this pilot means to fly: V_REF at 50 ft, a 3° path, 5 kt of headwind, a dry, level, paved runway.</summary>
     /// <remarks>
-    /// Formula: none. Threshold speed V_REF ± 5 kt and height 50 ft ± 10 ft, normals of which two deviations are flown;
-    /// headwind 5 kt ± 5 kt likewise; power, round-out, touchdown lift, nose and brakes triangular. Lift on the ground as shares of
-    /// C_Lmax: 0.70 with the nose held off, 0.25 on all wheels. Range: any aeroplane of this library. Source: [common-practice].
+    /// Formula: V_t = V_REF; lift on the ground as shares of C_Lmax, 0.70 with the nose held off and 0.25 with it down; power off from
+    /// 12 ft. Range: any aeroplane of this library. Source: [common-practice].
+    /// </remarks>
+    /// <param name="configuration">Aeroplane, flaps and mass.</param>
+    /// <param name="air">The air.</param>
+    /// <returns>The landing.</returns>
+    /// <exception cref="ArgumentNullException">No configuration or no air.</exception>
+    /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Result!.StopDistance.Meters // 000</code></example>
+    public static LandingSetup Setup(Configuration configuration, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        ArgumentNullException.ThrowIfNull(air);
+        double maximumLift = configuration.Flaps.Lift.MaximumLiftCoefficient;
+        return new()
+        {
+            Aeroplane = LandingAeroplane.Of(configuration, 0.7 * maximumLift, 0.25 * maximumLift, Force.Zero),
+            Technique = new()
+            {
+                ThresholdHeight = Length.FromFeet(50),
+                ThresholdSpeed = configuration.ReferenceSpeed(air).True,
+                PathAngle = Angle.FromDegrees(3),
+                FlareTimeConstant = Duration.FromSeconds(2),
+                HoldOffHeight = Length.FromFeet(1),
+                TouchdownLiftFraction = 0.88,
+                PowerCutHeight = Length.FromFeet(12),
+                PowerCutTime = Duration.FromSeconds(2),
+                NoseLowerSpeedFraction = 0.75,
+            },
+            Runway = new()
+            {
+                Air = air, Headwind = Speed.FromKnots(HeldWind), RollingFriction = 0.04, BrakingFriction = 0.3, Slope = 0,
+            },
+        };
+    }
+
+    /// <summary>The landings that this pilot gets.</summary>
+    /// <remarks>
+    /// Formula: threshold speed V_REF ± 5 kt, height 50 ft ± 10 ft, headwind 5 kt ± 5 kt: normals whose standard deviation is half of
+    /// that, cut off there. Power, round-out, touchdown lift, nose and brakes: triangular round those of <see cref="Setup"/>.
+    /// Range: any aeroplane of this library. Source: [common-practice].
     /// </remarks>
     /// <param name="configuration">Aeroplane, flaps and mass.</param>
     /// <param name="air">The air.</param>
@@ -23,41 +64,35 @@ public static class DemoPilot
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 69.2</code></example>
     public static LandingScatter Scatter(Configuration configuration, Air air, double speedHeightCorrelation = 0)
     {
-        double maximumLift = configuration.Flaps.Lift.MaximumLiftCoefficient;
-        double reference = configuration.ReferenceSpeed(air).True.Knots;
-        return LandingScatter.Of(
-            configuration,
-            air,
+        LandingSetup meant = Setup(configuration, air);
+        LandingTechnique technique = meant.Technique;
+        return LandingScatter.Around(
+            meant,
             new Dictionary<LandingVariable, Distribution>
             {
-                [LandingVariable.Headwind] = Around(5, 5, SpeedUnit.Knot),
-                [LandingVariable.ThresholdSpeed] = Around(reference, 5, SpeedUnit.Knot),
-                [LandingVariable.ThresholdHeight] = Around(50, 10, LengthUnit.Foot),
-                [LandingVariable.PathAngle] = Distribution.Fixed(Angle.FromDegrees(3)),
+                [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
+                [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
+                [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
                 [LandingVariable.FlareTimeConstant] =
-                    Distribution.Triangular(Duration.FromSeconds(1.5), Duration.FromSeconds(2), Duration.FromSeconds(3)),
+                    Distribution.Triangular(Duration.FromSeconds(1.5), technique.FlareTimeConstant, Duration.FromSeconds(3)),
                 [LandingVariable.HoldOffHeight] =
-                    Distribution.Triangular(Length.FromFeet(0.5), Length.FromFeet(1), Length.FromFeet(3)),
-                [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, 0.88, 0.94),
+                    Distribution.Triangular(Length.FromFeet(0.5), technique.HoldOffHeight, Length.FromFeet(3)),
+                [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, technique.TouchdownLiftFraction, 0.94),
                 [LandingVariable.PowerCutHeight] =
-                    Distribution.Triangular(Length.FromFeet(5), Length.FromFeet(12), Length.FromFeet(20)),
+                    Distribution.Triangular(Length.FromFeet(5), technique.PowerCutHeight, Length.FromFeet(20)),
                 [LandingVariable.PowerCutTime] =
-                    Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(3)),
-                [LandingVariable.IdleThrust] = Distribution.Fixed(Force.Zero),
-                [LandingVariable.NoseHighLiftCoefficient] = Distribution.Fixed(0.7 * maximumLift),
-                [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, 0.75, 0.9),
-                [LandingVariable.LevelLiftCoefficient] = Distribution.Fixed(0.25 * maximumLift),
-                [LandingVariable.RollingFriction] = Distribution.Fixed(0.04),
-                [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, 0.3, 0.4),
-                [LandingVariable.RunwaySlope] = Distribution.Fixed(0),
+                    Distribution.Triangular(Duration.FromSeconds(1), technique.PowerCutTime, Duration.FromSeconds(3)),
+                [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, technique.NoseLowerSpeedFraction, 0.9),
+                [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
             },
             speedHeightCorrelation);
     }
 
     // What the pilot holds is two deviations of the whole normal, and nothing outside it is flown.
-    private static Distribution Around(double middle, double held, Enum unit)
+    private static Distribution Held(IQuantity meant, double held, Enum unit)
     {
         IQuantity Value(double value) => Quantity.From(value, unit);
+        double middle = meant.As(unit);
         return Distribution.TruncatedNormal(Value(middle), Value(held / 2), Value(middle - held), Value(middle + held));
     }
 }

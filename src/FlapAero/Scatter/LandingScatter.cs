@@ -39,41 +39,34 @@ public sealed class LandingScatter
     /// <summary>Correlation of threshold speed and height, of the normals behind them.</summary>
     public double SpeedHeightCorrelation { get; }
 
-    /// <summary>A scatter of one aeroplane's landings: the eight inputs of aeroplane and air are its own, fixed, unless they are given too.</summary>
+    /// <summary>A scatter round one canonical landing: every input is that landing's, fixed, unless it is given.</summary>
     /// <remarks>
-    /// Formula: none; m, S, b, wing height, C_D0, e, C_Lmax of the configuration, ρ of the air. Range: as the constructor's.
-    /// Source: [common-practice].
+    /// Formula: none. Without any spread every landing is the canonical one. Range: as the constructor's. Source: [canonical-landing].
     /// </remarks>
-    /// <param name="configuration">Aeroplane, flaps and mass.</param>
-    /// <param name="air">The air.</param>
-    /// <param name="inputs">The other inputs: pilot, power, wind, runway.</param>
+    /// <param name="setup">The canonical landing.</param>
+    /// <param name="spread">The inputs that vary. Their distributions stand for themselves: the landing's own values are not added.</param>
     /// <param name="speedHeightCorrelation">As in the constructor.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="ArgumentException">As in the constructor.</exception>
-    /// <example><code>LandingScatter.Of(flapsUp, Air.StandardSeaLevel, DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs).Inputs[LandingVariable.Mass].Mean // 1090</code></example>
-    public static LandingScatter Of(
-        Configuration configuration, Air air, IReadOnlyDictionary<LandingVariable, Distribution> inputs, double speedHeightCorrelation = 0)
+    /// <example><code>LandingScatter.Around(landing, new System.Collections.Generic.Dictionary&lt;LandingVariable, Distribution&gt;()).Fly(10).StopDistance.StandardDeviation.Meters // 0.000</code></example>
+    public static LandingScatter Around(
+        LandingSetup setup, IReadOnlyDictionary<LandingVariable, Distribution> spread, double speedHeightCorrelation = 0)
     {
-        Wing wing = configuration.Aeroplane.Wing;
-        DragPolar drag = configuration.Flaps.Drag;
-        var all = new Dictionary<LandingVariable, Distribution>
-        {
-            [LandingVariable.Mass] = Distribution.Fixed(configuration.Mass),
-            [LandingVariable.WingArea] = Distribution.Fixed(wing.Area),
-            [LandingVariable.Span] = Distribution.Fixed(wing.Span),
-            [LandingVariable.WingHeight] = Distribution.Fixed(wing.HeightOnWheels),
-            [LandingVariable.ZeroLiftDragCoefficient] = Distribution.Fixed(drag.ZeroLiftDragCoefficient),
-            [LandingVariable.OswaldFactor] = Distribution.Fixed(drag.OswaldFactor),
-            [LandingVariable.MaximumLiftCoefficient] = Distribution.Fixed(configuration.Flaps.Lift.MaximumLiftCoefficient),
-            [LandingVariable.Density] = Distribution.Fixed(air.Density),
-        };
-        foreach ((LandingVariable variable, Distribution distribution) in inputs)
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(spread);
+        LandingInput input = setup.Input();
+        LandingCheck.Input(input);
+        ReadOnlySpan<double> row = LandingInput.Rows([input]);
+        var all = new Dictionary<LandingVariable, Distribution>();
+        foreach (LandingVariable variable in LandingVariables.All)
+            all[variable] = LandingVariables.Fixed(variable, row[(int)variable]);
+        foreach ((LandingVariable variable, Distribution distribution) in spread)
             all[variable] = distribution;
         return new LandingScatter(all, speedHeightCorrelation);
     }
 
     /// <summary>The same scatter with one input spread in another way. The other inputs' draws stay what they were.</summary>
-    /// <remarks>Formula: none. Range: as the constructor's. Source: [common-practice].</remarks>
+    /// <remarks>Formula: none. Range: as the constructor's. Source: [canonical-landing].</remarks>
     /// <param name="variable">The input.</param>
     /// <param name="distribution">How it is spread now.</param>
     /// <returns>The other scatter.</returns>

@@ -98,7 +98,7 @@ public sealed class LandingScatterResult
     }
 
     /// <summary>Why a landing cannot happen, <see cref="LandingRefusal.None"/> where it did.</summary>
-    /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [common-practice].</remarks>
+    /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [canonical-landing].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The reason.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
@@ -106,7 +106,7 @@ public sealed class LandingScatterResult
     public LandingRefusal Refusal(int landing) => Outcome(landing).Refusal;
 
     /// <summary>Where the wheels touched in one landing.</summary>
-    /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [common-practice].</remarks>
+    /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [canonical-landing].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
@@ -114,7 +114,7 @@ public sealed class LandingScatterResult
     public Length? Touchdown(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).TouchdownDistance) : null;
 
     /// <summary>Where the aeroplane stopped in one landing.</summary>
-    /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [common-practice].</remarks>
+    /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [canonical-landing].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>

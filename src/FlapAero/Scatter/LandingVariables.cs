@@ -29,6 +29,10 @@ internal static class LandingVariables
     /// <summary>The quantity of an input; none for a plain number.</summary>
     public static QuantityInfo? Kind(LandingVariable variable) => Kinds.GetValueOrDefault(variable);
 
+    /// <summary>An input that is always the same, in SI units and degrees.</summary>
+    public static Distribution Fixed(LandingVariable variable, double value) =>
+        Kind(variable) is { } kind ? Distribution.Fixed(Quantity.From(value, kind.BaseUnitInfo.Value)) : Distribution.Fixed(value);
+
     /// <summary>Whether any input is such a quantity.</summary>
     public static bool IsKind(QuantityInfo kind) => Kinds.Values.Any(known => known.Name == kind.Name);
 

@@ -1,5 +1,4 @@
 using FlapAero.Equations;
-using UnitsNet;
 
 namespace FlapAero.Tests.Scatter;
 
@@ -22,10 +21,7 @@ internal static class Spreads
     /// <summary>The same at the public surface.</summary>
     public static Dictionary<LandingVariable, Distribution> Inputs(LandingInput input) =>
         LandingVariables.All.ToDictionary(
-            variable => variable,
-            variable => LandingVariables.Kind(variable) is { } kind
-                ? Distribution.Fixed(Quantity.From(Row(input)[(int)variable], kind.BaseUnitInfo.Value))
-                : Distribution.Fixed(Row(input)[(int)variable]));
+            variable => variable, variable => LandingVariables.Fixed(variable, Row(input)[(int)variable]));
 
     public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads = 1) =>
         ScatterRun.Fly(sampler, count, seed, threads);
