@@ -140,6 +140,46 @@ public sealed class ScatterRunTests
         Assert.Equal(later.Length * Marshal.SizeOf<LandingOutcome>(), more - solver);
     }
 
+    [Theory, InlineData(1), InlineData(2)]
+    public void Fly_ALandingOfNonsense_IsRefusedByItsNumber(int threads)
+    {
+        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => ScatterRun.Fly(1000, threads, (first, inputs) =>
+        {
+            for (int i = 0; i < inputs.Length; i++)
+                inputs[i] = first + i is 300 or 900 ? Spreads.Reference with { Mass = -1 } : Spreads.Reference;
+        }));
+        Assert.StartsWith("Landing 301: mass", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData(0.7), InlineData(-0.7), InlineData(1), InlineData(-1)]
+    public void Draw_TheFarthestNumbersOfAStream_AreFinite(double correlation)
+    {
+        const double least = 0.5 / (1UL << 52);
+        var sampler = new LandingSampler(
+            Spreads.Laws(
+                Spreads.Reference,
+                (LandingVariable.ThresholdSpeed, DistributionLaw.Normal(35, 1)),
+                (LandingVariable.ThresholdHeight, DistributionLaw.Normal(15, 1))),
+            10, 9, correlation);
+        foreach (double leader in (double[])[least, 0.5, 1 - least])
+        {
+            foreach (double own in (double[])[least, 0.5, 1 - least])
+            {
+                sampler.Draw(new Given(leader, own), out LandingInput drawn);
+                Assert.InRange(drawn.ThresholdSpeed, 35 - 8.3, 35 + 8.3);
+                Assert.InRange(drawn.ThresholdHeight, 15 - 11.8, 15 + 8.3);
+            }
+        }
+    }
+
+    private readonly struct Given(double leader, double own) : IUniforms
+    {
+        private readonly double _leader = leader;
+        private readonly double _own = own;
+
+        public double this[int slot] => slot == (int)LandingVariable.ThresholdSpeed ? _leader : _own;
+    }
+
     [Theory, InlineData(0.7), InlineData(-0.4), InlineData(1), InlineData(-1)]
     public void Draw_CorrelatedNormals_HaveTheCorrelation(double correlation)
     {

@@ -54,7 +54,19 @@ internal static class ScatterRun
         int length = Math.Min(BlockSize, outcomes.Length - first);
         Span<LandingInput> inputs = room.AsSpan(0, length);
         draw(first, inputs);
-        LandingSolver.Solve(inputs, outcomes.AsSpan(first, length));
+        try
+        {
+            LandingSolver.Solve(inputs, outcomes.AsSpan(first, length));
+        }
+        catch (ArgumentException)
+        {
+            // The solver knows a landing by its place in the block: the same checks say it by its number.
+            for (int i = 0; i < length; i++)
+                LandingCheck.Input(inputs[i], first + i);
+            for (int i = 0; i < length; i++)
+                LandingCheck.Computed(inputs[i], outcomes[first + i], first + i);
+            throw;
+        }
     }
 
     private static void InParallel(int blocks, int threads, LandingOutcome[] outcomes, Draw draw)
