@@ -6,7 +6,7 @@ namespace FlapAero.Tests;
 /// <summary>Any numbers: a result, a refusal or an argument error; never NaN, never without end.</summary>
 public sealed class LandingFuzzTests
 {
-    private const int Samples = 100_000;
+    private const int Samples = 60_000;
 
     private static readonly double[] Edges =
         [double.NaN, double.PositiveInfinity, double.NegativeInfinity, 0, -1, double.Epsilon, double.MaxValue, double.MinValue, 1e300, 1e-300];
@@ -22,6 +22,7 @@ public sealed class LandingFuzzTests
                 double[] row = [.. LandingInput.Rows([usual])];
                 for (int i = 0; i < count; i++)
                     row[places[i]] = values[i];
+                bool sense = LandingCheck.MakesSense(LandingInput.FromRow(row));
                 try
                 {
                     LandingOutcome outcome = LandingSolver.Solve(LandingInput.FromRow(row));
@@ -43,7 +44,7 @@ public sealed class LandingFuzzTests
                 catch (ArgumentException error)
                 {
                     Interlocked.Increment(ref argued);
-                    return error.Message.Length > 20;
+                    return sense ? error.Message.Contains("cannot be computed", StringComparison.Ordinal) : error.Message.Length > 20;
                 }
             },
             iter: Samples);

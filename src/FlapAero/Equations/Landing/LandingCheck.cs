@@ -54,6 +54,19 @@ internal static class LandingCheck
             throw Refused(row, NoPath(input), 11);
     }
 
+    /// <summary>Whether <see cref="Input"/> would let a landing pass.</summary>
+    public static bool MakesSense(in LandingInput input)
+    {
+        ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
+        for (int i = 0; i < values.Length; i++)
+        {
+            if (!IsAllowed(values[i], i))
+                return false;
+        }
+
+        return FaultOfWhole(input) is null;
+    }
+
     /// <summary>What is wrong with a landing, without an exception; null where nothing is.</summary>
     public static string? FaultOfWhole(in LandingInput input) =>
         !(input.ThresholdSpeed > input.Headwind) ? BelowWind(input) : !HasPath(input) ? NoPath(input) : null;
