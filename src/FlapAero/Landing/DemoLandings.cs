@@ -33,7 +33,7 @@ public static class DemoLandings
     public static Duration PowerCutTime { get; } = Duration.FromSeconds(7);
 
     /// <summary>
-    /// T_i over the maximum weight. An idling fixed-pitch propeller brakes at approach speed, by about twice this, and pulls in the
+    /// T_i over the maximum weight. An idling fixed-pitch propeller brakes at approach speed, by about twice this or more, and pulls in the
     /// slow half of the roll: one value in place of both.
     /// </summary>
     public static double IdleThrustOverWeight => -0.005;

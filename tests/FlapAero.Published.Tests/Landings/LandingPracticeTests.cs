@@ -98,4 +98,15 @@ public sealed class LandingPracticeTests
     [Fact]
     public void Touchdown_ForcedOnWithFullFlaps_CarriesMostOfTheWeight() =>
         Assert.InRange(Practice.LiftWithTheNoseDown(Full.ForcedOn), 0.6, 0.8);
+
+    // One value in place of T_i(V): the aeroplane's own idling propeller brakes more over the threshold and pulls at half that speed.
+    [Theory, MemberData(nameof(Names))]
+    public void IdleThrust_InPlaceOfTheIdlingPropellers_LiesInsideIts(string name)
+    {
+        RuleLandings landings = RuleLandings.Named(name);
+        double Idling(double share) => landings.Configuration.IdleThrust(Airspeed.FromTrue(
+            Speed.FromMetersPerSecond(share * landings.Canonical.Input.ThresholdSpeed), Air.StandardSeaLevel))!.Value.Newtons;
+        Assert.InRange(landings.Canonical.Input.IdleThrust / Idling(1), 0.25, 0.75);
+        Assert.True(Idling(0.5) > 0);
+    }
 }
