@@ -1,0 +1,98 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FlapAero;
+
+/// <summary>
+/// An invented pilot for the lessons: holds ±5 kt and ±10 ft at the threshold, and is no machine in the round-out and with the
+/// brakes either. No number here was measured on anybody. Safe for any thread.
+/// </summary>
+public static class DemoPilot
+{
+    private const double HeldSpeed = 5;
+    private const double HeldHeight = 10;
+    private const double HeldWind = 5;
+
+    /// <summary>The landing that this pilot means to fly: V_REF at 50 ft, a 3° path, 5 kt of headwind, a dry, level, paved runway.</summary>
+    /// <remarks>
+    /// Formula: V_t = V_REF; lift on the ground as shares of C_Lmax, 0.70 with the nose held off and 0.25 with it down; power off from
+    /// 12 ft. Range: any aeroplane of this library. Source: [common-practice].
+    /// </remarks>
+    /// <param name="configuration">Aeroplane, flaps and mass.</param>
+    /// <param name="air">The air.</param>
+    /// <returns>The landing.</returns>
+    /// <exception cref="ArgumentNullException">No configuration or no air.</exception>
+    /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Result!.StopDistance.Meters // 879</code></example>
+    public static LandingSetup Setup(Configuration configuration, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        ArgumentNullException.ThrowIfNull(air);
+        double maximumLift = configuration.Flaps.Lift.MaximumLiftCoefficient;
+        return new()
+        {
+            Aeroplane = LandingAeroplane.Of(configuration, 0.7 * maximumLift, 0.25 * maximumLift, Force.Zero),
+            Technique = new()
+            {
+                ThresholdHeight = Length.FromFeet(50),
+                ThresholdSpeed = configuration.ReferenceSpeed(air).True,
+                PathAngle = Angle.FromDegrees(3),
+                FlareTimeConstant = Duration.FromSeconds(2),
+                HoldOffHeight = Length.FromFeet(1),
+                TouchdownLiftFraction = 0.88,
+                PowerCutHeight = Length.FromFeet(12),
+                PowerCutTime = Duration.FromSeconds(2),
+                NoseLowerSpeedFraction = 0.75,
+            },
+            Runway = new()
+            {
+                Air = air, Headwind = Speed.FromKnots(HeldWind), RollingFriction = 0.04, BrakingFriction = 0.3, Slope = 0,
+            },
+        };
+    }
+
+    /// <summary>The landings that this pilot gets.</summary>
+    /// <remarks>
+    /// Formula: threshold speed V_REF ± 5 kt, height 50 ft ± 10 ft, headwind 5 kt ± 5 kt: normals whose standard deviation is half of
+    /// that, cut off there. Power, round-out, touchdown lift, nose and brakes: triangular round those of <see cref="Setup"/>.
+    /// Range: any aeroplane of this library. Source: [common-practice].
+    /// </remarks>
+    /// <param name="configuration">Aeroplane, flaps and mass.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="speedHeightCorrelation">Correlation of threshold speed and height; none where none is given.</param>
+    /// <returns>The scatter.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A correlation outside −1 to 1.</exception>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 69.2</code></example>
+    public static LandingScatter Scatter(Configuration configuration, Air air, double speedHeightCorrelation = 0)
+    {
+        LandingSetup meant = Setup(configuration, air);
+        LandingTechnique technique = meant.Technique;
+        return LandingScatter.Around(
+            meant,
+            new Dictionary<LandingVariable, Distribution>
+            {
+                [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
+                [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
+                [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
+                [LandingVariable.FlareTimeConstant] =
+                    Distribution.Triangular(Duration.FromSeconds(1.5), technique.FlareTimeConstant, Duration.FromSeconds(3)),
+                [LandingVariable.HoldOffHeight] =
+                    Distribution.Triangular(Length.FromFeet(0.5), technique.HoldOffHeight, Length.FromFeet(3)),
+                [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, technique.TouchdownLiftFraction, 0.94),
+                [LandingVariable.PowerCutHeight] =
+                    Distribution.Triangular(Length.FromFeet(5), technique.PowerCutHeight, Length.FromFeet(20)),
+                [LandingVariable.PowerCutTime] =
+                    Distribution.Triangular(Duration.FromSeconds(1), technique.PowerCutTime, Duration.FromSeconds(3)),
+                [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, technique.NoseLowerSpeedFraction, 0.9),
+                [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
+            },
+            speedHeightCorrelation);
+    }
+
+    // What the pilot holds is two deviations of the whole normal, and nothing outside it is flown.
+    private static Distribution Held(IQuantity meant, double held, Enum unit)
+    {
+        IQuantity Value(double value) => Quantity.From(value, unit);
+        double middle = meant.As(unit);
+        return Distribution.TruncatedNormal(Value(middle), Value(held / 2), Value(middle - held), Value(middle + held));
+    }
+}

@@ -1,0 +1,171 @@
+using CsCheck;
+using FlapAero.Equations;
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
+using UnitsNet;
+
+namespace FlapAero.Tests.Scatter;
+
+/// <summary>Each family's quantile function against its own moments, its own edges and somebody else's distribution function.</summary>
+public sealed class DistributionTests
+{
+    private const int Count = 20_000;
+
+    private static readonly Dictionary<string, (DistributionLaw Law, Func<double, double> Cumulative)> Laws = new()
+    {
+        ["uniform"] = (DistributionLaw.Uniform(2, 5), x => ContinuousUniform.CDF(2, 5, x)),
+        ["normal"] = (DistributionLaw.Normal(-3, 2), x => Normal.CDF(-3, 2, x)),
+        ["triangular"] = (DistributionLaw.Triangular(1, 2, 6), x => Triangular.CDF(1, 6, 2, x)),
+        ["triangular to the left"] = (DistributionLaw.Triangular(1, 1, 6), x => Triangular.CDF(1, 6, 1, x)),
+        ["triangular to the right"] = (DistributionLaw.Triangular(1, 6, 6), x => Triangular.CDF(1, 6, 6, x)),
+        ["truncated"] = (DistributionLaw.TruncatedNormal(10, 2, 7, 12), x => Truncated(x, 10, 2, 7, 12)),
+        ["truncated to the upper tail"] = (DistributionLaw.TruncatedNormal(0, 1, 3, 4), x => 1 - Truncated(-x, 0, 1, -4, -3)),
+        ["truncated to the lower tail"] = (DistributionLaw.TruncatedNormal(0, 1, -4, -3), x => Truncated(x, 0, 1, -4, -3)),
+    };
+
+    public static TheoryData<string> Names => [.. Laws.Keys];
+
+    [Theory, MemberData(nameof(Names))]
+    public void Law_Draws_FollowTheDistributionFunction(string name)
+    {
+        (DistributionLaw law, Func<double, double> cumulative) = Laws[name];
+        double[] draws = Draws(law);
+        Array.Sort(draws);
+        Assert.True(Ks.Distance(draws, cumulative) < Ks.Limit(Count), name);
+        Assert.InRange(draws[0], law.Minimum, law.Maximum);
+        Assert.InRange(draws[^1], law.Minimum, law.Maximum);
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Law_Draws_HaveMeanAndDeviation(string name)
+    {
+        DistributionLaw law = Laws[name].Law;
+        double[] draws = Draws(law);
+        double error = law.StandardDeviation / Math.Sqrt(Count);
+        Assert.InRange(draws.Mean(), law.Mean - 4 * error, law.Mean + 4 * error);
+        Assert.InRange(draws.StandardDeviation() / law.StandardDeviation, 0.97, 1.03);
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Law_Moments_AreTheIntegralsOfTheQuantile(string name)
+    {
+        // ∫₀¹ Q dp and ∫₀¹ Q² dp by midpoints: another way to the same moments than the closed forms.
+        DistributionLaw law = Laws[name].Law;
+        const int cells = 200_000;
+        double[] values = [.. Enumerable.Range(0, cells).Select(i => law.Quantile((i + 0.5) / cells))];
+        Assert.Equal(law.Mean, values.Mean(), 1e-4);
+        Assert.Equal(law.StandardDeviation, values.PopulationStandardDeviation(), 1e-4);
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Law_Quantile_IsTheInverseOfTheDistributionFunction(string name)
+    {
+        (DistributionLaw law, Func<double, double> cumulative) = Laws[name];
+        Gen.Double[1e-9, 1 - 1e-9].Sample(p => Math.Abs(cumulative(law.Quantile(p)) - p) < 1e-9);
+    }
+
+    [Fact]
+    public void Quantile_OfAnyTruncation_RisesAndStaysInside() =>
+        Gen.Select(Gen.Double[-5, 5], Gen.Double[0.01, 3], Gen.Double[-2, 2], Gen.Double[0.01, 3], Gen.Double[0, 1], Gen.Double[0, 1])
+            .Sample((mean, deviation, edge, width, p, q) =>
+            {
+                double low = mean + edge * deviation;
+                double high = low + width * deviation;
+                var law = DistributionLaw.TruncatedNormal(mean, deviation, low, high);
+                double a = law.Quantile(Math.Min(p, q));
+                double b = law.Quantile(Math.Max(p, q));
+                return low <= a && a <= b && b <= high && law.Mean > low && law.Mean < high && law.StandardDeviation < deviation;
+            });
+
+    [Fact]
+    public void ZeroWidth_OfEveryFamily_IsTheValueItself()
+    {
+        DistributionLaw[] laws =
+        [
+            DistributionLaw.Fixed(0.1), DistributionLaw.Uniform(0.1, 0.1), DistributionLaw.Normal(0.1, 0),
+            DistributionLaw.TruncatedNormal(0.1, 0, -1, 1), DistributionLaw.Triangular(0.1, 0.1, 0.1),
+        ];
+        Assert.All(laws, law =>
+        {
+            Assert.True(law.IsFixed);
+            Assert.Equal(0.1, law.Quantile(0.3));
+            Assert.Equal(0.1, law.Mean, 1e-16);
+            Assert.Equal(0, law.StandardDeviation);
+        });
+    }
+
+    [Fact]
+    public void Distribution_Numbers_AreInTheUnitOfItsFirstValue()
+    {
+        var speed = Distribution.Normal(Speed.FromKnots(65), Speed.FromMetersPerSecond(1));
+        Assert.Equal("kt", speed.Unit);
+        Assert.Equal(65, speed.Mean, 1e-9);
+        Assert.Equal(3600.0 / 1852, speed.StandardDeviation, 1e-9);
+        Assert.Equal(double.NegativeInfinity, speed.Minimum);
+        Assert.Equal(3, Distribution.Fixed(Angle.FromDegrees(3)).Law.Mean);
+        Assert.Equal(3, Distribution.Fixed(Angle.FromRadians(Math.PI / 60)).Law.Mean, 1e-12);
+        Assert.Equal(3, Distribution.Fixed(Angle.FromDegrees(3)).Mean, 1e-12);
+    }
+
+    public static TheoryData<string, Func<object>> Nonsense => new()
+    {
+        { "minimum", () => Distribution.Uniform(double.NaN, 1) },
+        { "maximum", () => Distribution.Uniform(2, 1) },
+        { "maximum", () => Distribution.Uniform(-double.MaxValue, double.MaxValue) },
+        { "mean", () => Distribution.Normal(double.PositiveInfinity, 1) },
+        { "standard deviation", () => Distribution.Normal(0, -1) },
+        { "standardDeviation", () => Distribution.Normal(0, double.NaN) },
+        { "mode", () => Distribution.Triangular(0, -1, 2) },
+        { "maximum", () => Distribution.Triangular(0, 3, 2) },
+        { "truncation", () => Distribution.TruncatedNormal(0, 1, 6, 7) },
+        { "truncation", () => Distribution.TruncatedNormal(0, 1, 0.5, 0.5) },
+        { "mean", () => Distribution.TruncatedNormal(0, 0, 1, 2) },
+        { "Speed", () => Distribution.Uniform(Speed.FromKnots(1), Length.FromFeet(2)) },
+        { "Temperature", () => Distribution.Fixed(Temperature.FromDegreesCelsius(15)) },
+    };
+
+    [Theory, MemberData(nameof(Nonsense))]
+    public void Distribution_OfNonsense_IsRefusedByName(string named, Func<object> make)
+    {
+        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(make);
+        Assert.Contains(named, refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Distribution_OfAnyNumbers_DrawsFinitelyInsideOrIsRefused()
+    {
+        int drawn = 0;
+        Gen<double> number = Gen.Frequency((5, Gen.Double[-10, 10]), (1, Gen.Double), (1, Gen.Const(0.0)));
+        Gen.Select(Gen.Int[0, 3], number, number, number, number, Gen.Double[1e-16, 1 - 1e-16]).Sample(
+            (family, a, b, c, d, p) =>
+            {
+                try
+                {
+                    Distribution distribution = family switch
+                    {
+                        0 => Distribution.Uniform(a, b),
+                        1 => Distribution.Normal(a, b),
+                        2 => Distribution.TruncatedNormal(a, b, c, d),
+                        _ => Distribution.Triangular(a, b, c),
+                    };
+                    double value = distribution.Law.Quantile(p);
+                    Interlocked.Increment(ref drawn);
+                    return value >= distribution.Minimum && value <= distribution.Maximum
+                        && !double.IsNaN(distribution.Mean) && distribution.StandardDeviation >= 0;
+                }
+                catch (ArgumentException)
+                {
+                    return true;
+                }
+            },
+            iter: 20_000);
+        Assert.True(drawn > 1000);
+    }
+
+    private static double[] Draws(DistributionLaw law) =>
+        [.. Enumerable.Range(0, Count).Select(i => law.Quantile(new RandomStream(11, (ulong)i, StreamPurpose.Scatter)[3]))];
+
+    private static double Truncated(double x, double mean, double deviation, double low, double high) =>
+        (Normal.CDF(mean, deviation, x) - Normal.CDF(mean, deviation, low))
+        / (Normal.CDF(mean, deviation, high) - Normal.CDF(mean, deviation, low));
+}

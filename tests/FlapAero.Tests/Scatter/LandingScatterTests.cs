@@ -1,0 +1,319 @@
+using CsCheck;
+using FlapAero.Equations;
+using UnitsNet;
+
+namespace FlapAero.Tests.Scatter;
+
+/// <summary>The public surface: results in the trade's terms, refusals counted, nonsense named.</summary>
+public sealed class LandingScatterTests
+{
+    private static readonly Air Air = Air.StandardSeaLevel;
+
+    private static LandingScatter Demo(FlapSetting flaps) => DemoPilot.Scatter(DemoAeroplanes.TrainerH4.Configure(flaps), Air);
+
+    [Fact]
+    public void DemoPilot_FlapsUpAndFull_LandsLongerAndWiderWithoutFlaps()
+    {
+        LandingScatterResult up = Demo(DemoAeroplanes.TrainerH4.FlapsUp).Fly();
+        LandingScatterResult full = Demo(DemoAeroplanes.TrainerH4.FullFlaps).Fly();
+
+        Assert.Equal(10_000, up.Count);
+        Assert.Equal(1, up.Landed.Value, 0.01);
+        Assert.Equal(1, full.Landed.Value, 0.01);
+        Assert.InRange(full.StopDistance.Mean.Meters, 300, 700);
+        Assert.InRange(up.StopDistance.Mean / full.StopDistance.Mean, 1.4, 2.2);
+        Assert.True(up.TouchdownDistance.StandardDeviation > full.TouchdownDistance.StandardDeviation);
+        Assert.True(up.StopDistance.StandardDeviation > full.StopDistance.StandardDeviation);
+        Assert.InRange(full.StopDistance.StandardDeviation.Meters, 15, 100);
+        Assert.True(up.TouchdownInFirstThird(Length.FromMeters(1000)).Value < full.TouchdownInFirstThird(Length.FromMeters(1000)).Value);
+    }
+
+    [Fact]
+    public void Around_WithoutASpread_IsTheCanonicalLandingExactly()
+    {
+        LandingSetup meant = DemoPilot.Setup(DemoAeroplanes.TrainerL2.Configure(DemoAeroplanes.TrainerL2.FullFlaps), Air);
+        var batch = new LandingOutcome[8];
+        LandingSolver.Solve([.. Enumerable.Repeat(meant.Input(), batch.Length)], batch);
+
+        LandingScatterResult result = LandingScatter.Around(meant, new Dictionary<LandingVariable, Distribution>()).Fly(5);
+
+        Assert.Equal(5, result.Landed.Hits);
+        Assert.Equal(batch[0].StopDistance, (double)result.StopDistance.Minimum.Meters);
+        Assert.Equal(batch[0].StopDistance, (double)result.StopDistance.Maximum.Meters);
+        Assert.Equal(batch[0].TouchdownDistance, (double)result.Touchdown(4)!.Value.Meters);
+        Assert.Equal(1, batch[0].StopDistance / (double)Landing.Fly(meant).Result!.StopDistance.Meters, 2e-5);
+    }
+
+    [Fact]
+    public void DemoPilot_Means_LieNearTheLandingThatIsMeant()
+    {
+        Configuration configuration = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
+        double meant = Landing.Fly(DemoPilot.Setup(configuration, Air)).Result!.StopDistance.Meters;
+        Assert.InRange(DemoPilot.Scatter(configuration, Air).Fly(2000).StopDistance.Mean.Meters / meant, 0.95, 1.05);
+    }
+
+    [Fact]
+    public void Result_Numbers_FitTogether()
+    {
+        LandingScatterResult result = Demo(DemoAeroplanes.TrainerH4.FlapsUp).Fly(2000, seed: 3);
+        SampledDistance stop = result.StopDistance;
+
+        Assert.Equal(stop.Count, result.Landed.Hits);
+        Assert.Equal(stop.Minimum, stop.Quantile(0));
+        Assert.Equal(stop.Maximum, stop.Quantile(1));
+        Assert.Equal(stop.StandardDeviation.Meters / Math.Sqrt(stop.Count), stop.StandardError.Meters, 1e-9);
+        (Length low, Length high) = stop.QuantileInterval(0.5)!.Value;
+        Assert.True(low < stop.Quantile(0.5) && stop.Quantile(0.5) < high);
+        Assert.True(high - low < stop.StandardDeviation);
+        Assert.Null(stop.QuantileInterval(0.0001));
+        for (int i = 0; i < 50; i++)
+        {
+            Assert.Equal(result.Refusal(i) == LandingRefusal.None, result.Stop(i) is not null);
+            Assert.True(result.Stop(i) is null || result.Touchdown(i) < result.Stop(i));
+        }
+
+        Assert.Equal(result.Landed.Hits, result.StoppedWithin(stop.Maximum).Hits);
+        Share half = result.StoppedWithin(stop.Quantile(0.5));
+        Assert.Equal(0.5 * result.Landed.Value, half.Value, 0.001);
+        Assert.Equal(result.Count, half.Count);
+        Assert.InRange(half.Value, half.Interval().Low, half.Interval().High);
+        Assert.Equal(
+            result.TouchdownInFirstThird(Length.FromMeters(900)).Hits,
+            Enumerable.Range(0, result.Count).Count(i => result.Touchdown(i) <= Length.FromMeters(300)));
+    }
+
+    [Fact]
+    public void Histogram_AnyNumberOfBins_HoldsEveryLandingOnce()
+    {
+        SampledDistance stop = Demo(DemoAeroplanes.TrainerH4.FullFlaps).Fly(1000).StopDistance;
+        foreach (int? bins in (int?[])[null, 1, 2, 37])
+        {
+            IReadOnlyList<HistogramBin> histogram = stop.Histogram(bins);
+            Assert.Equal(bins ?? histogram.Count, histogram.Count);
+            Assert.Equal(stop.Count, histogram.Sum(bin => bin.Count));
+            Assert.Equal(stop.Minimum, histogram[0].Low);
+            Assert.Equal(stop.Maximum, histogram[^1].High);
+            Assert.All(histogram.Zip(histogram.Skip(1)), pair => Assert.Equal(pair.First.High, pair.Second.Low));
+        }
+
+        Assert.InRange(stop.Histogram().Count, 8, 60);
+        Assert.ThrowsAny<ArgumentException>(() => stop.Histogram(0));
+    }
+
+    [Fact]
+    public void Histogram_EqualDistances_IsOneBin()
+    {
+        var fixedScatter = new LandingScatter(Spreads.Inputs(Spreads.Reference));
+        SampledDistance stop = fixedScatter.Fly(50).StopDistance;
+        HistogramBin bin = Assert.Single(stop.Histogram(20));
+        Assert.Equal(50, bin.Count);
+        Assert.Equal(0, stop.StandardDeviation.Meters, 1e-9);
+        Assert.Equal(ReferenceLandings.Cases[0].Results[11], stop.Mean.Meters, 0.02);
+    }
+
+    [Fact]
+    public void Refusals_OfAWideScatter_AreCountedByReasonOverAllLandings()
+    {
+        LandingScatterResult result = Demo(DemoAeroplanes.TrainerH4.FlapsUp)
+            .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(45), Speed.FromKnots(80)))
+            .With(LandingVariable.ThresholdHeight, Distribution.Uniform(Length.FromFeet(1), Length.FromFeet(60)))
+            .Fly(2000);
+
+        Assert.Contains(LandingRefusal.LiftLimitBeforeRoundOut, result.Refusals.Keys);
+        Assert.Contains(LandingRefusal.RoundOutAboveThresholdHeight, result.Refusals.Keys);
+        Assert.DoesNotContain(LandingRefusal.None, result.Refusals.Keys);
+        Assert.Equal(result.Count, result.Landed.Hits + result.Refusals.Values.Sum(share => share.Hits));
+        Assert.All(result.Refusals, refusal => Assert.Equal(
+            Enumerable.Range(0, result.Count).Count(i => result.Refusal(i) == refusal.Key), refusal.Value.Hits));
+        // A runway without an end does not make a landing of a refused one.
+        Assert.Equal(result.Landed.Hits, result.StoppedWithin(Length.FromKilometers(1000)).Hits);
+        Assert.True(result.Landed.Value < 0.95);
+    }
+
+    [Fact]
+    public void Result_WithoutAnyLanding_HasSharesButNoDistances()
+    {
+        LandingScatterResult result = new LandingScatter(Spreads.Inputs(ReferenceLandings.Refusals[0].Input)).Fly(10);
+        Assert.Equal(0, result.Landed.Hits);
+        Assert.Equal(10, Assert.Single(result.Refusals).Value.Hits);
+        Assert.Equal(0, result.StoppedWithin(Length.FromMeters(1000)).Hits);
+        InvalidOperationException refusal = Assert.Throws<InvalidOperationException>(() => result.StopDistance);
+        Assert.Contains(ReferenceLandings.Refusals[0].Reason, refusal.Message, StringComparison.Ordinal);
+        Assert.Null(result.Touchdown(0));
+    }
+
+    [Fact]
+    public void Draws_OfAnInput_AreInItsUnitAndSpread()
+    {
+        LandingScatter scatter = Demo(DemoAeroplanes.TrainerH4.FlapsUp);
+        IReadOnlyList<double> speeds = scatter.Draws(LandingVariable.ThresholdSpeed, 5000, 1);
+        Distribution stated = scatter.Inputs[LandingVariable.ThresholdSpeed];
+        Assert.Equal("kt", stated.Unit);
+        Assert.All(speeds, speed => Assert.InRange(speed, stated.Minimum - 1e-9, stated.Maximum + 1e-9));
+        Assert.Equal(stated.Mean, speeds.Average(), 0.15);
+    }
+
+    [Fact]
+    public void Sensitivity_OfSmallWidths_IsTheLinearShares()
+    {
+        Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
+        inputs[LandingVariable.ThresholdSpeed] = Distribution.Normal(Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05));
+        inputs[LandingVariable.BrakingFriction] = Distribution.Normal(0.333762, 0.01);
+        // An unbounded normal reaches impossible values: the edges are far out.
+        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
+        Assert.Contains("threshold speed", refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("truncate", refusal.Message, StringComparison.Ordinal);
+        inputs[LandingVariable.ThresholdSpeed] = Distribution.TruncatedNormal(
+            Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05), Speed.FromMetersPerSecond(30), Speed.FromMetersPerSecond(40));
+        inputs[LandingVariable.BrakingFriction] = Distribution.TruncatedNormal(0.333762, 0.01, 0.1, 0.5);
+
+        LandingSensitivity sensitivity = new LandingScatter(inputs).Sensitivity(2000, resamples: 200);
+
+        double Shift(int column, double step)
+        {
+            double At(double by)
+            {
+                double[] row = Spreads.Row(Spreads.Reference);
+                row[column] += by;
+                return LandingSolver.Solve(LandingInput.FromRow(row)).StopDistance;
+            }
+
+            return At(step / 2) - At(-step / 2);
+        }
+
+        double speed = Math.Pow(Shift(10, 0.05), 2);
+        double brakes = Math.Pow(Shift(22, 0.01), 2);
+        SensitivityIndex OfSpeed(IReadOnlyList<SensitivityIndex> shares) =>
+            shares.Single(index => index.Inputs[0] == LandingVariable.ThresholdSpeed);
+        Assert.Equal(0, sensitivity.RowsLeftOut);
+        Assert.Equal(speed / (speed + brakes), OfSpeed(sensitivity.StopDistance).FirstOrder.Value, 0.06);
+        Assert.Equal(speed / (speed + brakes), OfSpeed(sensitivity.StopDistance).Total.Value, 0.06);
+        // Brakes do not move the touchdown.
+        Assert.Equal(1, OfSpeed(sensitivity.TouchdownDistance).Total.Value, 0.06);
+        Assert.Equal(0, sensitivity.TouchdownDistance[^1].Total.Value);
+    }
+
+    [Fact]
+    public void Sensitivity_OfTheDemoPilot_IsMovedMostByThresholdSpeedAndAddsUp()
+    {
+        LandingSensitivity sensitivity = Demo(DemoAeroplanes.TrainerH4.FlapsUp).Sensitivity(2000, resamples: 200);
+        Assert.Equal(LandingVariable.ThresholdSpeed, Assert.Single(sensitivity.TouchdownDistance[0].Inputs));
+        // Interactions are counted in every total and in no first order.
+        Assert.True(sensitivity.StopDistance.Sum(index => index.FirstOrder.Low) < 1);
+        Assert.True(sensitivity.StopDistance.Sum(index => index.Total.High) > 1);
+        Assert.All(sensitivity.StopDistance, index => Assert.InRange(index.Total.Value, index.Total.Low, index.Total.High));
+    }
+
+    [Fact]
+    public void Sensitivity_OfACorrelatedPair_IsOneShareOfBoth()
+    {
+        LandingScatter scatter = DemoPilot.Scatter(DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp), Air, 0.5);
+        LandingSensitivity sensitivity = scatter.Sensitivity(500, resamples: 50);
+        Assert.Equal(
+            [LandingVariable.ThresholdSpeed, LandingVariable.ThresholdHeight],
+            sensitivity.TouchdownDistance.Single(index => index.Inputs.Count == 2).Inputs);
+        Assert.DoesNotContain(sensitivity.TouchdownDistance, index => index.Inputs is [LandingVariable.ThresholdHeight]);
+    }
+
+    [Fact]
+    public void Sensitivity_WithManyRefused_IsRefusedUnlessAllowed()
+    {
+        LandingScatter scatter = Demo(DemoAeroplanes.TrainerH4.FlapsUp)
+            .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(57), Speed.FromKnots(80)));
+        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => scatter.Sensitivity(400, resamples: 20));
+        Assert.Contains("cannot happen", refusal.Message, StringComparison.Ordinal);
+        Assert.InRange(scatter.Sensitivity(400, maximumRefusedShare: 0.5, resamples: 20).RowsLeftOut, 5, 200);
+    }
+
+    [Fact]
+    public void Sensitivity_OfNothing_IsRefused() =>
+        Assert.Contains(
+            "fixed",
+            Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(Spreads.Inputs(Spreads.Reference)).Sensitivity()).Message,
+            StringComparison.Ordinal);
+
+    public static TheoryData<string, LandingVariable, Func<Distribution>> Nonsense => new()
+    {
+        { "mass", LandingVariable.Mass, () => Distribution.Fixed(1000) },
+        { "span", LandingVariable.Span, () => Distribution.Fixed(Area.FromSquareMeters(10)) },
+        { "oswald factor", LandingVariable.OswaldFactor, () => Distribution.Fixed(Length.FromMeters(1)) },
+        { "threshold height", LandingVariable.ThresholdHeight, () => Distribution.Uniform(Length.Zero, Length.FromFeet(60)) },
+        { "flare time constant", LandingVariable.FlareTimeConstant, () => Distribution.Normal(Duration.FromSeconds(2), Duration.FromSeconds(1)) },
+        { "touchdown lift fraction", LandingVariable.TouchdownLiftFraction, () => Distribution.Uniform(0.8, 1) },
+        { "braking friction", LandingVariable.BrakingFriction, () => Distribution.Triangular(-0.1, 0.2, 0.4) },
+        { "path angle", LandingVariable.PathAngle, () => Distribution.Uniform(Angle.FromDegrees(3), Angle.FromDegrees(90)) },
+        { "headwind", LandingVariable.Headwind, () => Distribution.Normal(Speed.FromKnots(5), Speed.FromKnots(5)) },
+        { "threshold speed", LandingVariable.Headwind, () => Distribution.Uniform(Speed.Zero, Speed.FromKnots(80)) },
+        { "tailwind", LandingVariable.Headwind, () => Distribution.Fixed(Speed.FromKnots(-2000)) },
+    };
+
+    [Theory, MemberData(nameof(Nonsense))]
+    public void Scatter_OfNonsense_IsRefusedByTheInputsName(string named, LandingVariable variable, Func<Distribution> distribution)
+    {
+        Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
+        inputs[variable] = distribution();
+        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
+        Assert.Contains(named, refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("refused", refusal.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("E+308", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Scatter_MissingOrUnknownInputCountOrCorrelation_IsRefused()
+    {
+        Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
+        var scatter = new LandingScatter(inputs);
+        Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs, 1.01));
+        Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs, double.NaN));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(0));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(1_000_001));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10, threads: 0));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Draws((LandingVariable)24, 10));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).StoppedWithin(Length.Zero));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).Stop(10));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).Landed.Interval(1));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).StopDistance.QuantileInterval(1));
+        inputs.Remove(LandingVariable.RunwaySlope);
+        Assert.Contains(
+            "runway slope", Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs)).Message, StringComparison.Ordinal);
+        // The scatter took a copy.
+        Assert.Equal(24, scatter.Inputs.Count);
+        inputs[(LandingVariable)24] = Distribution.Fixed(1);
+        Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
+    }
+
+    [Fact]
+    public void Fly_AnyScatter_CountsEveryLandingWithFiniteResultsOrRefusesIt()
+    {
+        int flown = 0;
+        Gen<double> factor = Gen.Frequency((6, Gen.Double[0.7, 1.4]), (2, Gen.Double[0.01, 10]), (1, Gen.Double[-3, 3]), (1, Gen.Double));
+        Gen.Select(Gen.Int[0, ReferenceLandings.Cases.Count - 1], Gen.Select(Gen.Int[0, 23], factor, factor).Array[1, 5], Gen.Double[-1, 1], Gen.Long).Sample(
+            (which, spreads, correlation, seed) =>
+            {
+                double[] row = Spreads.Row(ReferenceLandings.Cases[which].Input);
+                Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(ReferenceLandings.Cases[which].Input);
+                try
+                {
+                    foreach ((int column, double a, double b) in spreads)
+                    {
+                        double low = row[column] * Math.Min(a, b);
+                        double high = row[column] * Math.Max(a, b);
+                        inputs[(LandingVariable)column] = LandingVariables.Kind((LandingVariable)column) is { } kind
+                            ? Distribution.Uniform(Quantity.From(low, kind.BaseUnitInfo.Value), Quantity.From(high, kind.BaseUnitInfo.Value))
+                            : Distribution.Uniform(low, high);
+                    }
+
+                    LandingScatterResult result = new LandingScatter(inputs, correlation).Fly(16, seed, 1);
+                    Interlocked.Increment(ref flown);
+                    return result.Landed.Hits + result.Refusals.Values.Sum(share => share.Hits) == 16
+                        && Enumerable.Range(0, 16).All(i => result.Stop(i) is not { } stop || double.IsFinite(stop.Meters));
+                }
+                catch (ArgumentException refusal)
+                {
+                    return refusal.Message.Length > 0;
+                }
+            },
+            iter: 150);
+        Assert.True(flown > 15, $"{flown} flown");
+    }
+}

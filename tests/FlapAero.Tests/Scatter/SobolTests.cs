@@ -1,0 +1,115 @@
+using FlapAero.Equations;
+
+namespace FlapAero.Tests.Scatter;
+
+/// <summary>Shares of a variance on functions whose shares are known in closed form.</summary>
+public sealed class SobolTests
+{
+    private const double A = 7;
+    private const double B = 0.1;
+
+    [Fact]
+    public void Ishigami_FirstOrderAndTotal_LieInTheirIntervals()
+    {
+        // Closed form: V₁ = ½(1 + bπ⁴/5)², V₂ = a²/8, V₁₃ = 8b²π⁸/225; usually printed 0.314, 0.442, 0 and 0.558, 0.442, 0.244.
+        double v1 = 0.5 * Math.Pow(1 + B * Math.Pow(Math.PI, 4) / 5, 2);
+        double v2 = A * A / 8;
+        double v13 = 8 * B * B * Math.Pow(Math.PI, 8) / 225;
+        double v = v1 + v2 + v13;
+        Assert.Equal([0.314, 0.442, 0.244], ((double[])[v1 / v, v2 / v, v13 / v]).Select(share => Math.Round(share, 3)));
+        double[] first = [v1 / v, v2 / v, 0];
+        double[] total = [(v1 + v13) / v, v2 / v, v13 / v];
+
+        SobolIndices indices = Sample(8192, 3, seed: 1, Ishigami);
+        (SobolEstimate First, SobolEstimate Total)[] estimates = indices.Estimate(1000, 0.95, 1);
+
+        Assert.Equal(1, indices.Variance / v, 0.03);
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.InRange(first[i], estimates[i].First.Low, estimates[i].First.High);
+            Assert.InRange(total[i], estimates[i].Total.Low, estimates[i].Total.High);
+            Assert.InRange(estimates[i].First.High - estimates[i].First.Low, 0.005, 0.08);
+            Assert.InRange(estimates[i].Total.High - estimates[i].Total.Low, 0.005, 0.08);
+        }
+    }
+
+    [Fact]
+    public void Ishigami_ManySeeds_IntervalsCoverAsOftenAsTheySay()
+    {
+        double v1 = 0.5 * Math.Pow(1 + B * Math.Pow(Math.PI, 4) / 5, 2);
+        double v13 = 8 * B * B * Math.Pow(Math.PI, 8) / 225;
+        double v = v1 + A * A / 8 + v13;
+        int first = 0;
+        int total = 0;
+        const int trials = 120;
+        for (int trial = 0; trial < trials; trial++)
+        {
+            var estimate = Sample(400, 3, (ulong)(100 + trial), Ishigami).Estimate(150, 0.9, (ulong)trial)[0];
+            first += estimate.First.Low <= v1 / v && v1 / v <= estimate.First.High ? 1 : 0;
+            total += estimate.Total.Low <= (v1 + v13) / v && (v1 + v13) / v <= estimate.Total.High ? 1 : 0;
+        }
+
+        // 90 % ± 2.7 % of 120 trials, and percentile intervals of a bootstrap are a little short.
+        Assert.InRange((double)first / trials, 0.82, 0.98);
+        Assert.InRange((double)total / trials, 0.82, 0.98);
+    }
+
+    [Fact]
+    public void LinearFunction_Shares_AreThoseOfItsSquares()
+    {
+        (SobolEstimate First, SobolEstimate Total)[] estimates =
+            Sample(8192, 3, 2, x => 1e6 + 3 * x[0] + 2 * x[1] + 0 * x[2]).Estimate(200, 0.95, 2);
+        double[] shares = [9.0 / 13, 4.0 / 13, 0];
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.Equal(shares[i], estimates[i].First.Value, 0.03);
+            Assert.Equal(shares[i], estimates[i].Total.Value, 0.03);
+        }
+
+        // What an input does not touch is nothing at all in the total, and not just small.
+        Assert.Equal(0, estimates[2].Total.Value);
+        Assert.Equal(0, estimates[2].Total.High);
+    }
+
+    [Fact]
+    public void Rows_WithoutAResult_AreLeftOutOfAllMatrices()
+    {
+        double[] a = [1, 2, double.NaN, 4, 5];
+        double[] b = [2, double.NaN, 1, 1, 3];
+        double[] mixed = [3, 1, 2, double.NaN, 2];
+        SobolIndices holes = new(a, b, [mixed]);
+        SobolIndices whole = new([1, 5], [2, 3], [[3, 2]]);
+        Assert.Equal(2, holes.Rows);
+        Assert.Equal(whole.Variance, holes.Variance);
+        Assert.Equal(whole.Estimate(10, 0.9, 1)[0], holes.Estimate(10, 0.9, 1)[0]);
+    }
+
+    [Fact]
+    public void Estimate_BySameSeed_IsTheSame()
+    {
+        SobolIndices indices = Sample(300, 3, 5, Ishigami);
+        Assert.Equal(indices.Estimate(100, 0.95, 9), indices.Estimate(100, 0.95, 9));
+        Assert.NotEqual(indices.Estimate(100, 0.95, 9)[0].First.Low, indices.Estimate(100, 0.95, 10)[0].First.Low);
+    }
+
+    private static double Ishigami(double[] u)
+    {
+        double[] x = [.. u.Select(value => Math.PI * (2 * value - 1))];
+        return Math.Sin(x[0]) + A * Math.Pow(Math.Sin(x[1]), 2) + B * Math.Pow(x[2], 4) * Math.Sin(x[0]);
+    }
+
+    private static SobolIndices Sample(int rows, int inputs, ulong seed, Func<double[], double> model)
+    {
+        double[] Matrix(uint mask) =>
+        [
+            .. Enumerable.Range(0, rows).Select(k =>
+            {
+                SaltelliUniforms row = new(seed, (ulong)k, mask);
+                return model([.. Enumerable.Range(0, inputs).Select(slot => row[slot])]);
+            }),
+        ];
+        return new(
+            Matrix(SaltelliUniforms.First), Matrix(SaltelliUniforms.Second),
+            [.. Enumerable.Range(0, inputs).Select(i => Matrix(SaltelliUniforms.Mask([i])))]);
+    }
+}
