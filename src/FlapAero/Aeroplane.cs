@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// An aeroplane as the model knows it: a wing, the masses it flies at, and its flap settings from up to full. Immutable.
-/// Read from a file by <see cref="AeroplaneFile"/>.
+/// An aeroplane as the model knows it: a wing, the masses it flies at, a fixed-pitch propeller with its engine, and its flap
+/// settings from up to full. Immutable. Read from a file by <see cref="AeroplaneFile"/>.
 /// </summary>
 public sealed class Aeroplane
 {
@@ -14,11 +14,14 @@ public sealed class Aeroplane
     /// <param name="wing">The wing.</param>
     /// <param name="minimumMass">Lightest that it is flown.</param>
     /// <param name="maximumMass">Heaviest that it is flown.</param>
+    /// <param name="propeller">The propeller.</param>
+    /// <param name="engine">Its engine with the throttle closed; free, it turns slower than the propeller may.</param>
     /// <param name="flapSettings">At least one, from up to full: deflections rise, C_Lmax does not fall.</param>
     /// <exception cref="ArgumentException">No name, no flap setting, or settings out of order.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Masses that make no light aeroplane.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Masses that make no light aeroplane, or an engine that idles too fast.</exception>
     public Aeroplane(
-        string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, IEnumerable<FlapSetting> flapSettings)
+        string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, Propeller propeller,
+        ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         Name = name;
@@ -28,6 +31,13 @@ public sealed class Aeroplane
             maximumMass, Mass.FromKilograms(200), Mass.FromKilograms(5700), "maximum mass", "Light aeroplanes end at 5 700 kg.");
         MinimumMass = Require.Between(
             minimumMass, Mass.FromKilograms(100), maximumMass, "minimum mass", "It lies below the maximum.");
+        Propeller = propeller;
+        Engine = engine;
+        if (engine.FreeSpeed >= propeller.MaximumSpeed)
+            throw Require.Refused(
+                nameof(engine), "idle speed without a propeller", Require.Text(engine.FreeSpeed),
+                $"less than the highest engine speed, {Require.Text(propeller.MaximumSpeed)}",
+                "With the throttle closed an engine turns slower than it may.");
         FlapSettings = [.. flapSettings];
         if (FlapSettings.Count == 0)
             throw new ArgumentException("An aeroplane needs at least one flap setting: flaps up.", nameof(flapSettings));
@@ -59,6 +69,12 @@ public sealed class Aeroplane
 
     /// <summary>Heaviest that it is flown.</summary>
     public Mass MaximumMass { get; }
+
+    /// <summary>The fixed-pitch propeller.</summary>
+    public Propeller Propeller { get; }
+
+    /// <summary>The propeller's engine with its throttle closed.</summary>
+    public ClosedThrottleEngine Engine { get; }
 
     /// <summary>Flap settings, from up to full.</summary>
     public IReadOnlyList<FlapSetting> FlapSettings { get; }

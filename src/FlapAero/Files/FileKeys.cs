@@ -19,6 +19,7 @@ internal static partial class FileKeys
         new("wing", "an object { … }"),
         new("zeroLiftDragCoefficient", Quantity("1")),
         new("masses", "an object { … }"),
+        new("propeller", "an object { … }"),
         new("flapSettings", "a list [ … ], from up to full"),
     ];
 
@@ -32,6 +33,26 @@ internal static partial class FileKeys
     ];
 
     public static readonly IReadOnlyList<FileKey> Masses = [new("minimum", Quantity("kg")), new("maximum", Quantity("kg"))];
+
+    public static readonly IReadOnlyList<FileKey> Propeller =
+    [
+        new("diameter", Quantity("m")),
+        new("maximumSpeed", Quantity("rpm")),
+        new("closedThrottle", "an object { … }"),
+        new("table", "an object { … }"),
+    ];
+
+    public static readonly IReadOnlyList<FileKey> ClosedThrottle =
+        [new("torqueAtStandstill", Quantity("N.m")), new("freeSpeed", Quantity("rpm"))];
+
+    public static readonly IReadOnlyList<FileKey> PropellerTable =
+    [
+        new("origin", "a text such as \"invented\""),
+        new("rows", "a list [ … ] of rows { \"advanceRatio\": …, \"thrustCoefficient\": …, \"powerCoefficient\": … }"),
+    ];
+
+    public static readonly IReadOnlyList<FileKey> PropellerRow =
+        [new("advanceRatio", "a number"), new("thrustCoefficient", "a number"), new("powerCoefficient", "a number")];
 
     public static readonly IReadOnlyList<FileKey> FlapSetting =
     [

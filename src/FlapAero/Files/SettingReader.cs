@@ -5,6 +5,8 @@ namespace FlapAero.Files;
 /// <summary>One flap setting and its calibration table, value by value.</summary>
 internal static class SettingReader
 {
+    private const string Why = "both columns rise from row to row";
+
     public static SettingValues? Read(JsonItem item, string place, int index, FaultList faults)
     {
         if (ObjectPart.Of(item, place, FileKeys.FlapSetting, faults) is not { } part) return null;
@@ -31,7 +33,7 @@ internal static class SettingReader
         ObjectPart?[] rows = [.. entries.Select(entry => ObjectPart.Of(entry.Item, entry.Place, FileKeys.Row, faults))];
         Given<double>?[] indicated = [.. rows.Select(row => Speed(row?.Number("indicated"), faults))];
         Given<double>?[] calibrated = [.. rows.Select(row => Speed(row?.Number("calibrated"), faults))];
-        bool rises = Rises(indicated, faults) & Rises(calibrated, faults);
+        bool rises = Columns.Rise(indicated, Why, faults) & Columns.Rise(calibrated, Why, faults);
         if (make is null || !rises || indicated.Contains(null) || calibrated.Contains(null)) return null;
 
         AirspeedCalibration Make() =>
@@ -55,25 +57,5 @@ internal static class SettingReader
         if (cell is null or { Value: >= 0 }) return cell;
         faults.Add(cell.Line, cell.Place, $"{cell.Written} is negative", "an airspeed is zero or more");
         return null;
-    }
-
-    private static bool Rises(Given<double>?[] column, FaultList faults)
-    {
-        bool rises = true;
-        Given<double>? before = null;
-        foreach (Given<double> cell in column.OfType<Given<double>>())
-        {
-            if (before is not null && cell.Value <= before.Value)
-            {
-                faults.Add(
-                    cell.Line, cell.Place, $"{cell.Written} is not more than {before.Written} of the row before",
-                    "both columns rise from row to row");
-                rises = false;
-            }
-
-            before = cell;
-        }
-
-        return rises;
     }
 }

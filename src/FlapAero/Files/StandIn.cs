@@ -25,13 +25,23 @@ internal static class StandIn
             "any", deflection ?? Angle.Zero, lift ?? Lift(), drag ?? Drag(), table, maximumSpeed ?? table.Rows[0].Indicated);
     }
 
+    private static PropellerTable Table { get; } =
+        new([(0, 0.1, 0.06), (0.4, 0.08, 0.055), (0.8, 0.02, 0.03), (1, -0.02, 0.005), (1.4, -0.1, -0.07)]);
+
+    public static Propeller Propeller(Length? diameter = null, RotationalSpeed? maximumSpeed = null) => new(
+        diameter ?? Length.FromMeters(1.8), Table, maximumSpeed ?? RotationalSpeed.FromRevolutionsPerMinute(2700));
+
+    public static ClosedThrottleEngine Engine(Torque? torqueAtStandstill = null, RotationalSpeed? freeSpeed = null) => new(
+        torqueAtStandstill ?? Torque.FromNewtonMeters(100), freeSpeed ?? RotationalSpeed.FromRevolutionsPerMinute(900));
+
     public static Aeroplane Aeroplane(
         Wing? wing = null, Mass? minimumMass = null, Mass? maximumMass = null, double maximumLiftCoefficient = 1.4)
     {
         Wing lifting = wing ?? Wing();
         FlapSetting flaps = Flaps(lift: Lift(maximumLiftCoefficient: maximumLiftCoefficient), drag: Drag(aspectRatio: lifting.AspectRatio));
         return new Aeroplane(
-            "any", "", lifting, minimumMass ?? Mass.FromKilograms(100), maximumMass ?? Mass.FromKilograms(5700), [flaps]);
+            "any", "", lifting, minimumMass ?? Mass.FromKilograms(100), maximumMass ?? Mass.FromKilograms(5700),
+            Propeller(), Engine(), [flaps]);
     }
 
     /// <summary>Calibrated 1 g stalling speed; at sea level, where it is lowest for a given equivalent airspeed.</summary>

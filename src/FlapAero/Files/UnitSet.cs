@@ -46,6 +46,13 @@ internal static class UnitSets
         ("kt", value => Speed.FromKnots(value)), ("m/s", value => Speed.FromMetersPerSecond(value)),
         ("km/h", value => Speed.FromKilometersPerHour(value)), ("mph", value => Speed.FromMilesPerHour(value)));
 
+    public static readonly UnitSet<RotationalSpeed> RotationalSpeeds = new(
+        "an engine speed",
+        ("rpm", value => RotationalSpeed.FromRevolutionsPerMinute(value)), ("rev/s", value => RotationalSpeed.FromRevolutionsPerSecond(value)));
+
+    public static readonly UnitSet<Torque> Torques = new(
+        "a torque", ("N.m", value => Torque.FromNewtonMeters(value)), ("lbf.ft", value => Torque.FromPoundForceFeet(value)));
+
     /// <summary>Per radian, whatever the file says.</summary>
     public static readonly UnitSet<double> Slopes = new(
         "a lift-curve slope", ("1/rad", value => value), ("1/deg", value => value * 180 / Math.PI));

@@ -89,7 +89,7 @@ public sealed class Propeller
         double Excess(double revolutions) =>
             PropellerLaws.Thrust(Table.SiThrust(Ratio(speed, revolutions)), density, revolutions, _diameter) - wanted;
         return PropellerSpeedSolver.Highest(Excess, Slowest(speed), _fastest) is { } found
-            ? RotationalSpeed.FromRevolutionsPerMinute(found * 60)
+            ? RotationalSpeed.FromRevolutionsPerMinute(Math.Min(found * 60, MaximumSpeed.RevolutionsPerMinute))
             : null;
     }
 

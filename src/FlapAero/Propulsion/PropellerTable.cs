@@ -14,7 +14,7 @@ public sealed class PropellerTable
     /// <summary>A table.</summary>
     /// <param name="rows">
     /// J, C_T, C_P: at least five rows, J rising from 0 to at most 5; both coefficients positive at rest, negative in the
-    /// last row, and without a second change of sign; sizes to 1.
+    /// last row, and without a second change of sign; sizes to 1; C_P at least J C_T, for none gives more than it takes.
     /// </param>
     /// <exception cref="ArgumentException">Rows that are no propeller's.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -24,11 +24,7 @@ public sealed class PropellerTable
         if (Rows.Count < 5)
             throw new ArgumentException("rows: a propeller's table needs at least five.", nameof(rows));
         foreach ((double ratio, double thrust, double power) in Rows)
-        {
-            Require.Between(ratio, 0, 5, "advance ratio", "Propellers of light aeroplanes work inside it.", nameof(rows));
-            Require.Between(thrust, -1, 1, "thrust coefficient", "No propeller has more.", nameof(rows));
-            Require.Between(power, -1, 1, "power coefficient", "No propeller has more.", nameof(rows));
-        }
+            RequireRow(ratio, thrust, power, nameof(rows));
 
         if (Rows[0].AdvanceRatio != 0 || Rows.Zip(Rows.Skip(1)).Any(pair => !(pair.Second.AdvanceRatio > pair.First.AdvanceRatio)))
             throw new ArgumentException("rows: the advance ratio starts at 0 (at rest) and rises from row to row.", nameof(rows));
@@ -39,6 +35,9 @@ public sealed class PropellerTable
         _power = new PropellerCurve(ratios, powers);
         ZeroThrustAdvanceRatio = Zero(_thrust, ratios, thrusts, "thrust");
         ZeroPowerAdvanceRatio = Zero(_power, ratios, powers, "power");
+        if (!Rows.All(row => GivesNoMoreThanItTakes(row.AdvanceRatio, row.ThrustCoefficient, row.PowerCoefficient)))
+            throw new ArgumentException(
+                "rows: no propeller gives more power than it takes: C_P is at least J C_T in every row.", nameof(rows));
     }
 
     /// <summary>The rows.</summary>
@@ -74,6 +73,17 @@ public sealed class PropellerTable
     /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
     /// <example><code>propeller.Table.PowerCoefficient(0.8) // 0.03</code></example>
     public double PowerCoefficient(double advanceRatio) => _power.At(InTable(advanceRatio));
+
+    /// <summary>Refuses numbers of one row that lie outside their ranges.</summary>
+    internal static void RequireRow(double ratio, double thrust, double power, string? argument = null)
+    {
+        Require.Between(ratio, 0, 5, "advance ratio", "Propellers of light aeroplanes work inside it.", argument);
+        Require.Between(thrust, -1, 1, "thrust coefficient", "No propeller has more.", argument);
+        Require.Between(power, -1, 1, "power coefficient", "No propeller has more.", argument);
+    }
+
+    /// <summary>T V ≤ P: an efficiency of 1 at most, and a windmill that takes no more than it brakes for.</summary>
+    internal static bool GivesNoMoreThanItTakes(double ratio, double thrust, double power) => power >= ratio * thrust;
 
     internal double SiThrust(double advanceRatio) => _thrust.At(advanceRatio);
 

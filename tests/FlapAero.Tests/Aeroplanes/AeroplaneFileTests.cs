@@ -16,6 +16,8 @@ public sealed class AeroplaneFileTests
         ["kg"] = ("lb", 1 / 0.45359237),
         ["kt"] = ("mph", 1852 / 1609.344),
         ["1/rad"] = ("1/deg", Math.PI / 180),
+        ["rpm"] = ("rev/s", 1 / 60.0),
+        ["N.m"] = ("lbf.ft", 1 / (0.45359237 * 9.80665 * 0.3048)),
     };
 
     private static Dictionary<string, (string Unit, double Factor)> Metric { get; } = new() { ["m"] = ("cm", 100), ["kt"] = ("km/h", 1.852) };
@@ -44,6 +46,12 @@ public sealed class AeroplaneFileTests
         Assert.Equal(2.0, aeroplane.Wing.HeightOnWheels.Meters);
         Assert.Equal(700, aeroplane.MinimumMass.Kilograms);
         Assert.Equal(1090, aeroplane.MaximumMass.Kilograms);
+        Assert.Equal(1.93, aeroplane.Propeller.Diameter.Meters);
+        Assert.Equal(2700, aeroplane.Propeller.MaximumSpeed.RevolutionsPerMinute);
+        Assert.Equal(15, aeroplane.Propeller.Table.Rows.Count);
+        Assert.Equal((0.8, 0.0275, 0.0325), aeroplane.Propeller.Table.Rows[8]);
+        Assert.Equal(110, aeroplane.Engine.TorqueAtStandstill.NewtonMeters);
+        Assert.Equal(880, aeroplane.Engine.FreeSpeed.RevolutionsPerMinute);
         FlapSetting full = aeroplane.FullFlaps;
         Assert.Equal(35, full.Deflection.Degrees);
         Assert.Equal(4.85, full.Lift.SlopePerRadian);
@@ -55,6 +63,19 @@ public sealed class AeroplaneFileTests
         Assert.Equal(85, full.MaximumSpeed.Knots);
         Assert.Equal(8, full.Calibration.Rows.Count);
         Assert.Equal((20, 34.5), (full.Calibration.Rows[0].Indicated.Knots, full.Calibration.Rows[0].Calibrated.Knots));
+    }
+
+    [Fact]
+    public void Demo_BothPropellers_IdleFromRestToTheHighestSpeed()
+    {
+        foreach (Aeroplane aeroplane in DemoAeroplanes.All)
+            foreach (FlapSetting setting in aeroplane.FlapSettings)
+            {
+                Configuration configuration = aeroplane.Configure(setting);
+                Assert.NotNull(aeroplane.Propeller.IdlingAtRest(Air.StandardSeaLevel, aeroplane.Engine));
+                Assert.NotNull(configuration.GlideIdling(configuration.StallSpeed(Air.StandardSeaLevel)));
+                Assert.NotNull(configuration.IdleThrust(configuration.MaximumSpeed(Air.StandardSeaLevel)));
+            }
     }
 
     [Theory]
@@ -162,6 +183,9 @@ public sealed class AeroplaneFileTests
     [
         aeroplane.Wing.Span.Meters, aeroplane.Wing.Area.SquareMeters, aeroplane.Wing.Incidence.Radians, aeroplane.Wing.HeightOnWheels.Meters,
         aeroplane.MinimumMass.Kilograms, aeroplane.MaximumMass.Kilograms,
+        aeroplane.Propeller.Diameter.Meters, aeroplane.Propeller.MaximumSpeed.RevolutionsPerMinute,
+        aeroplane.Engine.TorqueAtStandstill.NewtonMeters, aeroplane.Engine.FreeSpeed.RevolutionsPerMinute,
+        .. aeroplane.Propeller.Table.Rows.SelectMany(row => (double[])[row.AdvanceRatio, row.ThrustCoefficient, row.PowerCoefficient]),
         .. aeroplane.FlapSettings.SelectMany(setting => (double[])
         [
             setting.Deflection.Radians, setting.Lift.SlopePerRadian, setting.Lift.ZeroLiftAngle.Radians,

@@ -13,6 +13,7 @@ public sealed class AnyDamageTests
     [
         "null", "true", "\"\"", "\"x\"", "-1", "0", "1", "0.5", "20", "1e300", "-1e300", "1e999", "1e-320", "[]", "[1, 2]", "{}", "[{}]",
         """{ "value": 1, "unit": "1", "origin": "invented" }""", """{ "indicated": 1, "calibrated": 2 }""",
+        """{ "advanceRatio": 0.45, "thrustCoefficient": 0.07, "powerCoefficient": 0.06 }""", """{ "value": 1000, "unit": "rpm", "origin": "invented" }""",
     ];
 
     public static TheoryData<string> Demos => [.. AeroplaneText.DemoFiles];

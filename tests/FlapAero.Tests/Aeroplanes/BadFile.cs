@@ -8,14 +8,14 @@ namespace FlapAero.Tests.Aeroplanes;
 /// <param name="Piece">Text that stands on the fault's line only.</param>
 /// <param name="Says">What the fault says.</param>
 /// <param name="Above">How many lines above that piece the fault is.</param>
-internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece, string Says, int Above = 0)
+internal sealed partial record BadFile(Action<JsonNode> Edit, string Place, string Piece, string Says, int Above = 0)
 {
     /// <summary>A scalar replaced by another, which nothing else in the file looks like.</summary>
     public static BadFile Value(string place, string json, string says, string? reported = null) =>
         new(root => root.Set(place, json), reported ?? place, Line(place, json), says);
 
     /// <summary>Faults of form, which the schema refuses too.</summary>
-    public static IReadOnlyDictionary<string, BadFile> OfForm { get; } = new Dictionary<string, BadFile>
+    public static IReadOnlyDictionary<string, BadFile> OfForm { get; } = new Dictionary<string, BadFile>(PropellerOfForm)
     {
         ["name missing"] = new(root => root.Remove("name"), "name", "\"$schema\"", "the key is missing; write \"name\": a text", 1),
         ["masses missing"] = new(root => root.Remove("masses"), "masses", "\"$schema\"", "the key is missing", 1),
@@ -71,7 +71,7 @@ internal sealed record BadFile(Action<JsonNode> Edit, string Place, string Piece
     };
 
     /// <summary>Values that make no aeroplane: the schema knows nothing of them.</summary>
-    public static IReadOnlyDictionary<string, BadFile> OfSense { get; } = new Dictionary<string, BadFile>
+    public static IReadOnlyDictionary<string, BadFile> OfSense { get; } = new Dictionary<string, BadFile>(PropellerOfSense)
     {
         ["span"] = Value("wing.span.value", "3.01", "span 3.01 m is refused; allowed is 5 m to 25 m. Light aeroplanes lie inside it."),
         ["area"] = Value("wing.area.value", "100.5", "wing area 100.5 m² is refused; allowed is 5 m² to 60 m²"),

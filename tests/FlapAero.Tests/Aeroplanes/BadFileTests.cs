@@ -1,3 +1,5 @@
+using System.Text.Json.Nodes;
+
 namespace FlapAero.Tests.Aeroplanes;
 
 /// <summary>Each spoilt file is refused with one fault, at its place and line, in words that help.</summary>
@@ -57,6 +59,45 @@ public sealed class BadFileTests
                 $"line {line}, flapSettings[2].maximumLiftCoefficient: 1.2 is less than 1.6 of \"10°\"; flaps add lift, so it does not fall as they extend"),
             lines);
         Assert.Equal(refused.Faults.Select(fault => fault.Line).Order(), refused.Faults.Select(fault => fault.Line));
+    }
+
+    [Fact]
+    public void Parse_ManyFaultsOfThePropeller_AreAllReported()
+    {
+        string text = AeroplaneText.Edited(root =>
+        {
+            root.Set("propeller.diameter.unit", "\"N.m\"");
+            root.Set("propeller.closedThrottle.freeSpeed.value", "3000");
+            root.Rename("propeller.closedThrottle.torqueAtStandstill", "torque");
+            root.Set("propeller.table.rows[0].advanceRatio", "0.01");
+            root.Set("propeller.table.rows[2].advanceRatio", "0.1");
+            root.Set("propeller.table.rows[5].thrustCoefficient", "7.38");
+            root.Remove("propeller.table.rows[6].thrustCoefficient");
+            root.Set("propeller.table.rows[13].powerCoefficient", "0.08");
+        });
+
+        Assert.Equal(
+            [
+                "propeller.diameter.unit", "propeller.closedThrottle.torqueAtStandstill", "propeller.closedThrottle.torque",
+                "propeller.closedThrottle.freeSpeed", "propeller.table.rows[0].advanceRatio", "propeller.table.rows[2].advanceRatio",
+                "propeller.table.rows[5].thrustCoefficient", "propeller.table.rows[6].thrustCoefficient",
+                "propeller.table.rows[13].powerCoefficient",
+            ],
+            AeroplaneText.Refused(text).Faults.Select(fault => fault.Place));
+    }
+
+    [Fact]
+    public void Parse_ThrustAndPowerExchanged_AsksSo()
+    {
+        string text = AeroplaneText.Edited(root =>
+        {
+            foreach (JsonNode? row in root.At("propeller.table.rows").AsArray())
+                (row!["thrustCoefficient"], row["powerCoefficient"]) = (row["powerCoefficient"]!.DeepClone(), row["thrustCoefficient"]!.DeepClone());
+        });
+
+        AeroplaneFileException refused = AeroplaneText.Refused(text);
+        Assert.All(refused.Faults, fault => Assert.EndsWith("are the two columns exchanged?", fault.Expected, StringComparison.Ordinal));
+        Assert.Equal("propeller.table.rows[10].powerCoefficient", refused.Faults[1].Place);
     }
 
     [Fact]

@@ -50,13 +50,17 @@ public sealed class SchemaTests
         Agree("aeroplane", FileKeys.Aeroplane);
         Agree("wing", FileKeys.Wing);
         Agree("masses", FileKeys.Masses);
+        Agree("propeller", FileKeys.Propeller);
+        Agree("closedThrottle", FileKeys.ClosedThrottle);
+        Agree("propellerTable", FileKeys.PropellerTable);
+        Agree("propellerRow", FileKeys.PropellerRow);
         Agree("flapSetting", FileKeys.FlapSetting);
         Agree("airspeedCalibration", FileKeys.Calibration);
         Agree("calibrationRow", FileKeys.Row);
-        foreach (string value in (string[])["length", "area", "angle", "mass", "speed", "slope", "coefficient"])
+        foreach (string value in (string[])["length", "area", "angle", "mass", "speed", "rotationalSpeed", "torque", "slope", "coefficient"])
             Agree(value, FileKeys.Value);
-        // 6 parts, 7 kinds of value, origin and text: a definition that nobody compared would show here.
-        Assert.Equal(15, Definitions.AsObject().Count);
+        // 10 parts, 9 kinds of value, origin and text: a definition that nobody compared would show here.
+        Assert.Equal(21, Definitions.AsObject().Count);
     }
 
     [Fact]
@@ -67,6 +71,8 @@ public sealed class SchemaTests
         Agree("angle", UnitSets.Angles.Names);
         Agree("mass", UnitSets.Masses.Names);
         Agree("speed", UnitSets.Speeds.Names);
+        Agree("rotationalSpeed", UnitSets.RotationalSpeeds.Names);
+        Agree("torque", UnitSets.Torques.Names);
         Agree("slope", UnitSets.Slopes.Names);
         Agree("coefficient", UnitSets.Coefficients.Names);
     }

@@ -43,7 +43,7 @@ public sealed class SyntaxTests
     [Fact]
     public void Parse_Nothing_MissesEveryKeyAndNothingElse() =>
         Assert.Equal(
-            ["name", "description", "wing", "zeroLiftDragCoefficient", "masses", "flapSettings"],
+            ["name", "description", "wing", "zeroLiftDragCoefficient", "masses", "propeller", "flapSettings"],
             AeroplaneText.Refused("{}").Faults.Select(fault => fault.Place));
 
     [Fact]

@@ -51,7 +51,7 @@ public sealed class LandingEnergyTests
     private static void AssertEnergy(LandingInput input)
     {
         LandingOutcome outcome = LandingSolver.Solve(input, 1e-12);
-        List<TrajectoryState> states = TrajectorySampler.Sample(input, outcome, 0.01, 1e-12);
+        List<TrajectoryState> states = TrajectorySampler.Sample(input, outcome, 0.02, 1e-12);
         double weight = input.Mass * StandardConstants.Gravity;
         foreach (LandingStage stage in new[] { LandingStage.Approach, LandingStage.HoldOff, LandingStage.Settling })
         {

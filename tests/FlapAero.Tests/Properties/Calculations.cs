@@ -1,3 +1,4 @@
+using FlapAero.Tests.Propulsion;
 using UnitsNet;
 
 namespace FlapAero.Tests.Properties;
@@ -47,7 +48,8 @@ internal static class Calculations
         ["FlapSetting.ctor"] = x => [new FlapSetting(
             "any", Angle.FromDegrees(x[0]), Trainer.Lift, new DragPolar(0.03, 0.75, 7), Trainer.Table, Speed.FromKnots(x[1])).Deflection.Degrees],
         ["Aeroplane.ctor"] = x => [new Aeroplane(
-            "any", "", Trainer.Wing, Mass.FromKilograms(x[0]), Mass.FromKilograms(x[1]), [Trainer.Setting("up", 0)]).MaximumMass.Kilograms],
+            "any", "", Trainer.Wing, Mass.FromKilograms(x[0]), Mass.FromKilograms(x[1]), InventedPropeller.Propeller,
+            InventedPropeller.Engine, [Trainer.Setting("up", 0)]).MaximumMass.Kilograms],
         ["Aeroplane.Configure"] = x => [Trainer.Aeroplane.Configure(Trainer.Aeroplane.FlapsUp, Mass.FromKilograms(x[0])).Weight.Newtons],
         ["Configuration.StallSpeed"] = x => Of(FlapsUp.StallSpeed(SeaLevel, x[0])),
         ["Configuration.StallSpeed by bank"] = x => Of(FlapsUp.StallSpeed(SeaLevel, Angle.FromDegrees(x[0]))),
@@ -67,6 +69,11 @@ internal static class Calculations
         ["Configuration.OnPathOverGround"] = x =>
             Of(FlapsUp.OnPathOverGround(Flying(x[0]), Angle.FromDegrees(x[1]), Speed.FromKnots(x[2]))),
         ["Configuration.BestGlideOverGround"] = x => Of(FlapsUp.BestGlideOverGround(SeaLevel, Speed.FromKnots(x[0]))),
+        ["Configuration.EngineSpeedOnPath"] = x => Of(FlapsUp.EngineSpeedOnPath(Flying(x[0]), Angle.FromDegrees(x[1]))),
+        ["Configuration.EngineSpeedOnPathOverGround"] = x =>
+            Of(FlapsUp.EngineSpeedOnPathOverGround(Flying(x[0]), Angle.FromDegrees(x[1]), Speed.FromKnots(x[2]))),
+        ["Configuration.IdleThrust"] = x => [FlapsUp.IdleThrust(Flying(x[0]))?.Newtons ?? 0],
+        ["Configuration.GlideIdling"] = x => FlapsUp.GlideIdling(Flying(x[0])) is { } glide ? Of(glide) : [],
         ["SteadyFlight.GroundSpeed"] = x => [FlapsUp.BestGlide(SeaLevel).GroundSpeed(Speed.FromKnots(x[0])).Knots],
         ["SteadyFlight.AngleOverGround"] = x => [FlapsUp.BestGlide(SeaLevel).AngleOverGround(Speed.FromKnots(x[0])).Degrees],
     };
@@ -84,6 +91,8 @@ internal static class Calculations
     private static double[] Of(Airspeed? airspeed) => airspeed is null
         ? []
         : [airspeed.True.Knots, airspeed.Equivalent.Knots, airspeed.Calibrated.Knots, airspeed.Mach, airspeed.DynamicPressure.Pascals];
+
+    private static double[] Of(RotationalSpeed? speed) => speed is { } turning ? [turning.RevolutionsPerMinute] : [];
 
     private static double[] Of(DragPolar polar) => [polar.InducedFactor, polar.MaximumLiftToDrag];
 

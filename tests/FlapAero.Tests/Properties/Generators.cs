@@ -1,5 +1,6 @@
 using CsCheck;
 using FlapAero.Equations;
+using FlapAero.Tests.Propulsion;
 using UnitsNet;
 
 namespace FlapAero.Tests.Properties;
@@ -52,7 +53,8 @@ internal static class Generators
         Wing wing = new(Length.FromMeters(span), Area.FromSquareMeters(area), Angle.FromDegrees(1.5), Length.FromMeters(1));
         double most = Math.Clamp(wingLoading * area / StandardConstants.Gravity, 210, 5700);
         return new Aeroplane(
-            "Invented", "", wing, Mass.FromKilograms(most * 0.75), Mass.FromKilograms(most),
+            "Invented", "", wing, Mass.FromKilograms(most * 0.75), Mass.FromKilograms(most), InventedPropeller.Propeller,
+            InventedPropeller.Engine,
             settings.Select(setting => setting.For(wing, most * StandardConstants.Gravity)));
     }
 

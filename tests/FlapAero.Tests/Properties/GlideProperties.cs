@@ -1,4 +1,5 @@
 using CsCheck;
+using FlapAero.Tests.Propulsion;
 using MathNet.Numerics;
 using UnitsNet;
 
@@ -175,7 +176,8 @@ public sealed class GlideProperties
     {
         FlapSetting usual = Trainer.Setting("up", 0);
         FlapSetting slow = new(usual.Name, usual.Deflection, usual.Lift, usual.Drag, usual.Calibration, Speed.FromKnots(60));
-        Aeroplane aeroplane = new("Invented", "", Trainer.Wing, Mass.FromKilograms(700), Mass.FromKilograms(1100), [slow]);
+        Aeroplane aeroplane = new(
+            "Invented", "", Trainer.Wing, Mass.FromKilograms(700), Mass.FromKilograms(1100), InventedPropeller.Propeller, InventedPropeller.Engine, [slow]);
         Configuration configuration = aeroplane.Configure(slow);
         Assert.True(
             configuration.BestGlide(Air.StandardSeaLevel).Airspeed.True <= configuration.MaximumSpeed(Air.StandardSeaLevel).True);

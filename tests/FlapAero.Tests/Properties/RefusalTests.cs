@@ -1,3 +1,4 @@
+using FlapAero.Tests.Propulsion;
 using UnitsNet;
 
 namespace FlapAero.Tests.Properties;
@@ -187,11 +188,13 @@ public sealed class RefusalTests
     private static FlapSetting Setting(double deflection, double knots) =>
         new("any", Degrees(deflection), Trainer.Lift, Trainer.Aeroplane.FlapsUp.Drag, Trainer.Table, Knots(knots));
 
-    private static Aeroplane Masses(double minimum, double maximum) =>
-        new("any", "", Trainer.Wing, Mass.FromKilograms(minimum), Mass.FromKilograms(maximum), [Trainer.Setting("up", 0)]);
+    private static Aeroplane Masses(double minimum, double maximum) => new(
+        "any", "", Trainer.Wing, Mass.FromKilograms(minimum), Mass.FromKilograms(maximum), InventedPropeller.Propeller,
+        InventedPropeller.Engine, [Trainer.Setting("up", 0)]);
 
-    private static Aeroplane With(params FlapSetting[] settings) =>
-        new("any", "", Trainer.Wing, Mass.FromKilograms(700), Mass.FromKilograms(1100), settings);
+    private static Aeroplane With(params FlapSetting[] settings) => new(
+        "any", "", Trainer.Wing, Mass.FromKilograms(700), Mass.FromKilograms(1100), InventedPropeller.Propeller,
+        InventedPropeller.Engine, settings);
 
     private sealed record Refusal(Action Call, string Message);
 }

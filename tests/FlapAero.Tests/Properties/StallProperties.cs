@@ -1,4 +1,5 @@
 using CsCheck;
+using FlapAero.Tests.Propulsion;
 using UnitsNet;
 
 namespace FlapAero.Tests.Properties;
@@ -103,7 +104,8 @@ public sealed class StallProperties
         Wing wing = new(Length.FromMeters(5), Area.FromSquareMeters(5), Angle.Zero, Length.FromMeters(1));
         FlapSetting up = new(
             "up", Angle.Zero, new LiftCurve(3, Angle.Zero, 0.5, Angle.FromDegrees(1)), new DragPolar(0.05, 0.7, 5), Trainer.Table, Speed.FromKnots(150));
-        Aeroplane aeroplane = new("Invented", "", wing, Mass.FromKilograms(5000), Mass.FromKilograms(5700), [up]);
+        Aeroplane aeroplane = new(
+            "Invented", "", wing, Mass.FromKilograms(5000), Mass.FromKilograms(5700), InventedPropeller.Propeller, InventedPropeller.Engine, [up]);
         Air high = Air.Standard(Length.FromMeters(20000));
         Assert.Throws<ArgumentOutOfRangeException>(() => aeroplane.Configure(up).StallSpeed(high, 6));
     }

@@ -1,3 +1,4 @@
+using FlapAero.Tests.Propulsion;
 using UnitsNet;
 
 namespace FlapAero.Tests.Properties;
@@ -8,8 +9,7 @@ internal static class Trainer
     private static readonly Wing Plan = new(
         Length.FromMeters(11), Area.FromSquareMeters(16), Angle.FromDegrees(1.5), Length.FromMeters(2));
 
-    public static Aeroplane Aeroplane { get; } = new(
-        "Invented", "", Plan, Mass.FromKilograms(700), Mass.FromKilograms(1100), [Setting("up", 0), Setting("full", 35)]);
+    public static Aeroplane Aeroplane { get; } = Make(InventedPropeller.Propeller, InventedPropeller.Engine);
 
     public static Configuration FlapsUp { get; } = Aeroplane.Configure(Aeroplane.FlapsUp);
 
@@ -22,6 +22,13 @@ internal static class Trainer
 
     public static Wing Wing => Plan;
 
+    /// <summary>Flaps up, with another propeller or engine.</summary>
+    public static Configuration With(Propeller propeller, ClosedThrottleEngine engine)
+    {
+        Aeroplane aeroplane = Make(propeller, engine);
+        return aeroplane.Configure(aeroplane.FlapsUp);
+    }
+
     public static FlapSetting Setting(string name, double deflection) => new(
         name,
         Angle.FromDegrees(deflection),
@@ -30,4 +37,7 @@ internal static class Trainer
         new AirspeedCalibration([
             (Speed.FromKnots(30), Speed.FromKnots(40)), (Speed.FromKnots(80), Speed.FromKnots(80)), (Speed.FromKnots(160), Speed.FromKnots(156))]),
         Speed.FromKnots(deflection > 0 ? 85 : 150));
+
+    private static Aeroplane Make(Propeller propeller, ClosedThrottleEngine engine) => new(
+        "Invented", "", Plan, Mass.FromKilograms(700), Mass.FromKilograms(1100), propeller, engine, [Setting("up", 0), Setting("full", 35)]);
 }

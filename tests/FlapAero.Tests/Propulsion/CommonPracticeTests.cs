@@ -12,35 +12,32 @@ public sealed class CommonPracticeTests
     private static readonly Aeroplane Trainer = DemoAeroplanes.TrainerH4;
     private static readonly Angle FromAbeam = Angle.FromDegrees(-5);
 
-    private static double Rpm(Aeroplane aeroplane, Propeller propeller, int setting, double knots, Angle path)
-    {
-        SteadyFlight flight = aeroplane.Configure(aeroplane.FlapSettings[setting])
-            .OnPath(Airspeed.FromCalibrated(Speed.FromKnots(knots), SeaLevel), path);
-        return propeller.EngineSpeedFor(flight.Airspeed, flight.Thrust)!.Value.RevolutionsPerMinute;
-    }
+    private static double Rpm(Aeroplane aeroplane, int setting, double knots, Angle path) => aeroplane
+        .Configure(aeroplane.FlapSettings[setting])
+        .EngineSpeedOnPath(Airspeed.FromCalibrated(Speed.FromKnots(knots), SeaLevel), path)!.Value.RevolutionsPerMinute;
 
     [Fact]
     public void PowerFromAbeam_FirstStagesOfFlap_IsNearFifteenHundred()
     {
-        Assert.InRange(Rpm(Trainer, DemoPropellers.H4, 1, 80, FromAbeam), 1450, 1550);
-        Assert.InRange(Rpm(Trainer, DemoPropellers.H4, 2, 70, FromAbeam), 1450, 1550);
+        Assert.InRange(Rpm(Trainer, 1, 80, FromAbeam), 1450, 1550);
+        Assert.InRange(Rpm(Trainer, 2, 70, FromAbeam), 1450, 1550);
     }
 
     [Fact]
     public void PowerFromAbeam_WithoutFlaps_IsNearThirteenHundred() =>
-        Assert.InRange(Rpm(Trainer, DemoPropellers.H4, 0, 75, FromAbeam), 1250, 1350);
+        Assert.InRange(Rpm(Trainer, 0, 75, FromAbeam), 1250, 1350);
 
     [Fact]
     public void PowerFromAbeam_WithoutFlaps_IsAboutTwoHundredLower() =>
-        Assert.InRange(Rpm(Trainer, DemoPropellers.H4, 1, 80, FromAbeam) - Rpm(Trainer, DemoPropellers.H4, 0, 75, FromAbeam), 150, 250);
+        Assert.InRange(Rpm(Trainer, 1, 80, FromAbeam) - Rpm(Trainer, 0, 75, FromAbeam), 150, 250);
 
     [Theory, InlineData(-3), InlineData(-4)]
     public void PowerOnFinal_WithoutFlaps_IsLower(double degrees)
     {
         Angle path = Angle.FromDegrees(degrees);
-        Assert.True(Rpm(Trainer, DemoPropellers.H4, 0, 70, path) < Rpm(Trainer, DemoPropellers.H4, 3, 65, path));
+        Assert.True(Rpm(Trainer, 0, 70, path) < Rpm(Trainer, 3, 65, path));
         Assert.True(
-            Rpm(DemoAeroplanes.TrainerL2, DemoPropellers.L2, 0, 65, path) < Rpm(DemoAeroplanes.TrainerL2, DemoPropellers.L2, 2, 60, path));
+            Rpm(DemoAeroplanes.TrainerL2, 0, 65, path) < Rpm(DemoAeroplanes.TrainerL2, 2, 60, path));
     }
 
     [Fact]
@@ -48,20 +45,18 @@ public sealed class CommonPracticeTests
     {
         Configuration flapsUp = Trainer.Configure(Trainer.FlapsUp);
         Airspeed speed = Airspeed.FromCalibrated(Speed.FromKnots(70), SeaLevel);
-        Force thrust = DemoPropellers.H4.Idling(speed, DemoPropellers.H4Engine)!.Thrust;
-        double steeper = (flapsUp.Glide(speed, thrust).GlideAngle - flapsUp.Glide(speed).GlideAngle).Degrees;
+        double steeper = (flapsUp.GlideIdling(speed)!.GlideAngle - flapsUp.Glide(speed).GlideAngle).Degrees;
         Assert.InRange(steeper, 0.3, 1.5);
     }
 
     [Fact]
     public void Idling_BothAeroplanes_PullsAtRestAndBrakesOnTheApproach()
     {
-        (Propeller, ClosedThrottleEngine)[] both =
-            [(DemoPropellers.H4, DemoPropellers.H4Engine), (DemoPropellers.L2, DemoPropellers.L2Engine)];
-        foreach ((Propeller propeller, ClosedThrottleEngine engine) in both)
+        foreach (Aeroplane aeroplane in DemoAeroplanes.All)
         {
-            Assert.True(propeller.IdlingAtRest(SeaLevel, engine)!.Thrust.Newtons > 50);
-            Assert.True(propeller.Idling(Airspeed.FromCalibrated(Speed.FromKnots(65), SeaLevel), engine)!.Thrust.Newtons < -50);
+            Airspeed approach = Airspeed.FromCalibrated(Speed.FromKnots(65), SeaLevel);
+            Assert.True(aeroplane.Propeller.IdlingAtRest(SeaLevel, aeroplane.Engine)!.Thrust.Newtons > 50);
+            Assert.True(aeroplane.Configure(aeroplane.FlapsUp).IdleThrust(approach)!.Value.Newtons < -50);
         }
     }
 }

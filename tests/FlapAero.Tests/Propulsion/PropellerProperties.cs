@@ -8,6 +8,7 @@ namespace FlapAero.Tests.Propulsion;
 public sealed class PropellerProperties
 {
     private const int Many = 2000;
+    private static readonly Aeroplane Trainer = DemoAeroplanes.TrainerH4;
 
     /// <summary>Propellers of any pitch, diameter and load in the shape of the demo's, and the air.</summary>
     private static readonly Gen<(Propeller Propeller, ClosedThrottleEngine Engine, Air Air)> Any = Gen.Select(
@@ -15,7 +16,7 @@ public sealed class PropellerProperties
         (pitch, load, diameter, torque, free, air) => (
             new Propeller(
                 Length.FromMeters(diameter),
-                new PropellerTable(DemoPropellers.H4.Table.Rows.Select(
+                new PropellerTable(Trainer.Propeller.Table.Rows.Select(
                     row => (row.AdvanceRatio * pitch, row.ThrustCoefficient * load, row.PowerCoefficient * load))),
                 RotationalSpeed.FromRevolutionsPerMinute(2700)),
             new ClosedThrottleEngine(Torque.FromNewtonMeters(torque), RotationalSpeed.FromRevolutionsPerMinute(free)),
@@ -119,7 +120,7 @@ public sealed class PropellerProperties
                 double[] results;
                 try
                 {
-                    PropellerTable table = new(DemoPropellers.H4.Table.Rows.Select(
+                    PropellerTable table = new(Trainer.Propeller.Table.Rows.Select(
                         row => (row.AdvanceRatio * Scaled(0, 0.5, 2), row.ThrustCoefficient, row.PowerCoefficient)));
                     Propeller propeller = new(Length.FromMeters(Scaled(1, 1, 3)), table, RotationalSpeed.FromRevolutionsPerMinute(2700));
                     Airspeed airspeed = Airspeed.FromTrue(Speed.FromKnots(Scaled(2, 1, 120)), Air.StandardSeaLevel);

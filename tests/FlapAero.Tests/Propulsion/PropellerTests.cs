@@ -5,7 +5,8 @@ namespace FlapAero.Tests.Propulsion;
 public sealed class PropellerTests
 {
     private static readonly Air SeaLevel = Air.StandardSeaLevel;
-    private static readonly Propeller Propeller = DemoPropellers.H4;
+    private static readonly Aeroplane Trainer = DemoAeroplanes.TrainerH4;
+    private static readonly Propeller Propeller = Trainer.Propeller;
 
     private static Airspeed At(double knots) => Airspeed.FromTrue(Speed.FromKnots(knots), SeaLevel);
 
@@ -64,8 +65,8 @@ public sealed class PropellerTests
     [Fact]
     public void Idling_AtRest_PullsAndInFlightBrakes()
     {
-        PropellerState rest = Propeller.IdlingAtRest(SeaLevel, DemoPropellers.H4Engine)!;
-        PropellerState approach = Propeller.Idling(At(65), DemoPropellers.H4Engine)!;
+        PropellerState rest = Propeller.IdlingAtRest(SeaLevel, Trainer.Engine)!;
+        PropellerState approach = Propeller.Idling(At(65), Trainer.Engine)!;
         Assert.InRange(rest.EngineSpeed.RevolutionsPerMinute, 550, 700);
         Assert.InRange(rest.Thrust.Newtons, 100, 300);
         Assert.InRange(approach.EngineSpeed.RevolutionsPerMinute, 900, 1150);
@@ -74,8 +75,8 @@ public sealed class PropellerTests
 
     [Fact]
     public void Idling_AlmostAtRest_IsTheStateAtRest() => Assert.Equal(
-        Propeller.IdlingAtRest(SeaLevel, DemoPropellers.H4Engine)!.Thrust.Newtons,
-        Propeller.Idling(At(0.1), DemoPropellers.H4Engine)!.Thrust.Newtons,
+        Propeller.IdlingAtRest(SeaLevel, Trainer.Engine)!.Thrust.Newtons,
+        Propeller.Idling(At(0.1), Trainer.Engine)!.Thrust.Newtons,
         0.5);
 
     [Fact]
@@ -83,7 +84,7 @@ public sealed class PropellerTests
         Assert.Null(Propeller.Idling(At(150), new ClosedThrottleEngine(Torque.FromNewtonMeters(2000), Rpm(300))));
 
     [Fact]
-    public void TorqueAt_FreeSpeed_IsZero() => Assert.Equal(0, DemoPropellers.H4Engine.TorqueAt(Rpm(880)).NewtonMeters, 1e-9);
+    public void TorqueAt_FreeSpeed_IsZero() => Assert.Equal(0, Trainer.Engine.TorqueAt(Rpm(880)).NewtonMeters, 1e-9);
 
     public static TheoryData<string, Action, string> Refusals => new()
     {

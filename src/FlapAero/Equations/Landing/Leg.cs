@@ -21,7 +21,7 @@ internal ref struct LegState<T, TMotion>
 /// <summary>Flies one stage in all lanes, each with steps of its own size, to the stage's end or to a time.</summary>
 internal static class Leg
 {
-    private const int MostSteps = 20_000;
+    private const int MostSteps = 2_000;
     /// <summary>An end is not looked for between moments closer than this, s.</summary>
     private const double Shortest = 1e-7;
     private const double Safety = 0.9;
