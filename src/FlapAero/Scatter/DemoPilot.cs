@@ -45,7 +45,11 @@ public static class DemoPilot
             },
             Runway = new()
             {
-                Air = air, Headwind = Speed.FromKnots(HeldWind), RollingFriction = 0.04, BrakingFriction = 0.3, Slope = 0,
+                Air = air,
+                Headwind = Speed.FromKnots(HeldWind),
+                RollingFriction = 0.04,
+                BrakingFriction = 0.3,
+                Slope = 0,
             },
         };
     }

@@ -137,7 +137,9 @@ public sealed class ScatterRunTests
         }
 
         long more = Allocated(() => Spreads.Fly(sampler, 4096, 1)) - Allocated(() => Spreads.Fly(sampler, 1024, 1));
-        Assert.Equal(later.Length * Marshal.SizeOf<LandingOutcome>(), more - solver);
+        double perLanding = (double)(more - solver) / later.Length - Marshal.SizeOf<LandingOutcome>();
+        // The smallest object takes 24 bytes; the runtime's own tiering may take a few of this thread's in passing.
+        Assert.InRange(perLanding, -8, 8);
     }
 
     [Theory, InlineData(1), InlineData(2)]
