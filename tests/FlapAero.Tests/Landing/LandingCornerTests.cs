@@ -120,7 +120,13 @@ public sealed class LandingCornerTests
     {
         LandingOutcome outcome = LandingSolver.Solve(Usual with
         {
-            ThresholdSpeed = 26.6, Headwind = 8, Mass = 1250, PathAngleDegrees = 2.5, PowerCutHeight = 20, ZeroLiftDrag = 0.3, MaximumLift = 9,
+            ThresholdSpeed = 26.6,
+            Headwind = 8,
+            Mass = 1250,
+            PathAngleDegrees = 2.5,
+            PowerCutHeight = 20,
+            ZeroLiftDrag = 0.3,
+            MaximumLift = 9,
         });
         Assert.Equal(LandingRefusal.LiftLimitBeforeRoundOut, outcome.Refusal);
     }
