@@ -34,7 +34,11 @@ internal static class UsualLanding
         },
         Runway = new()
         {
-            Air = Air.StandardSeaLevel, Headwind = Speed.FromKnots(5), RollingFriction = 0.03, BrakingFriction = 0.3, Slope = 0,
+            Air = Air.StandardSeaLevel,
+            Headwind = Speed.FromKnots(5),
+            RollingFriction = 0.03,
+            BrakingFriction = 0.3,
+            Slope = 0,
         },
     };
 }

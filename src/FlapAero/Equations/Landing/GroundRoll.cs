@@ -61,7 +61,10 @@ internal static class GroundRoll
         {
             LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
             {
-                Time = state.Time, Motion = new(state.Speed), Distance = state.Distance, Open = ScalarLane.True,
+                Time = state.Time,
+                Motion = new(state.Speed),
+                Distance = state.Distance,
+                Open = ScalarLane.True,
             };
             Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, KinkTolerance * tolerance, ref leg);
             state = new(leg.Time.Value, leg.Motion.Speed.Value, leg.Distance.Value);

@@ -66,7 +66,9 @@ internal sealed class TrajectorySampler
     {
         LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
         {
-            Time = _outcome.FlareStartTime, Motion = new(_outcome.FlareStartSpeed), Distance = _outcome.FlareStartDistance,
+            Time = _outcome.FlareStartTime,
+            Motion = new(_outcome.FlareStartSpeed),
+            Distance = _outcome.FlareStartDistance,
         };
         HoldOffStage<ScalarLane> stage = _path.HoldOff;
         foreach (double time in Moments(_outcome.FlareStartTime, _outcome.HoldOffEndTime))
