@@ -87,5 +87,13 @@ public sealed class RepositoryLessonTests
         Assert.InRange(words, 100, 900);
     }
 
+    [Fact]
+    public void Readme_Caution_IsThatOfThePages()
+    {
+        string readme = File.ReadAllText(Path.Combine(LessonCopies.RepositoryRoot(), "README.md"));
+
+        Assert.Contains("> **Caution.** " + Caution.Text, readme.ReplaceLineEndings("\n").Replace("\n> ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
     private static IEnumerable<LessonCell> Checks(LessonNotebook lesson) => lesson.Cells.Where(cell => cell.Role == CellRole.Check);
 }
