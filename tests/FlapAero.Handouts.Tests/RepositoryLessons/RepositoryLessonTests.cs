@@ -92,7 +92,7 @@ public sealed class RepositoryLessonTests
     {
         string readme = File.ReadAllText(Path.Combine(LessonCopies.RepositoryRoot(), "README.md"));
 
-        Assert.Contains("> **Caution.** " + Caution.Text, readme.ReplaceLineEndings("\n").Replace("\n> ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("**Caution.** " + Caution.Text, readme.ReplaceLineEndings("\n").Replace("\n> ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     private static IEnumerable<LessonCell> Checks(LessonNotebook lesson) => lesson.Cells.Where(cell => cell.Role == CellRole.Check);
