@@ -37,6 +37,7 @@ public sealed class LiftLawsTests
 
     [Theory]
     [InlineData(0.7, 0.1)]
+    [InlineData(1.0, 0.16)]
     [InlineData(1.3, 0.22)]
     [InlineData(1.45, 0.26)]
     [InlineData(1.5, 0.3)]

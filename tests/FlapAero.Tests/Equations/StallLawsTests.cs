@@ -21,6 +21,11 @@ public sealed class StallLawsTests
     public void StallingBank_ThirteenTenthsOfTheStall_IsItsArcCosine() =>
         Assert.Equal(0.93761053, StallLaws.StallingBank(1.3, 1)!.Value, 1e-8);
 
+    // cos φ = (25/50)² = 1/4.
+    [Fact]
+    public void StallingBank_TwiceTheStall_IsTheArcCosineOfAQuarter() =>
+        Assert.Equal(1.318116, StallLaws.StallingBank(50, 25)!.Value, 1e-6);
+
     [Fact]
     public void StallingBank_BelowTheStall_HasNoAnswer() => Assert.Null(StallLaws.StallingBank(0.99, 1));
 
