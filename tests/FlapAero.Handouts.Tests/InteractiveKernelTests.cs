@@ -115,6 +115,15 @@ public sealed class InteractiveKernelTests : IDisposable
         Endless.Leave.SetResult();
     }
 
+    [Fact]
+    public async Task RunAsync_RefusalOfTheLibrary_IsItsMessageAlone()
+    {
+        CellResult result = await RunAsync("#r \"FlapAero.Notebooks.dll\"\nFlapAero.LoadFactor.InTurn(UnitsNet.Angle.FromDegrees(90))");
+
+        Assert.StartsWith("bank: 90° is refused; allowed is -85° to 85°.", result.Failure, StringComparison.Ordinal);
+        Assert.DoesNotContain("(", result.Failure, StringComparison.Ordinal);
+    }
+
     private Task<CellResult> RunAsync(string code) => _kernel.RunAsync(code, TestContext.Current.CancellationToken);
 }
 

@@ -118,10 +118,16 @@ public sealed partial class InteractiveKernel : ILessonKernel
         while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
             exception = inner;
         Type type = exception.GetType();
-        bool ours = type.Assembly.GetName().Name?.StartsWith("FlapAero", StringComparison.Ordinal) == true;
+        // A refusal of the library's own says everything in its message; any other failure also needs its kind.
+        bool ours = IsOurs(type.Assembly) || exception is ArgumentException && IsOurs(exception.TargetSite?.DeclaringType?.Assembly);
         string words = exception.Message.ReplaceLineEndings(" ").Trim();
+        if (exception is ArgumentException { ParamName: { } name })
+            words = words.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal);
         return ours ? words : $"{words} ({type.Name})";
     }
+
+    private static bool IsOurs(Assembly? assembly) =>
+        assembly?.GetName().Name?.StartsWith("FlapAero", StringComparison.Ordinal) == true;
 
     private static string FirstLine(string text) => text.Split('\n')[0].Trim();
 
