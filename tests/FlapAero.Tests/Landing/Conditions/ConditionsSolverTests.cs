@@ -1,4 +1,3 @@
-using CsCheck;
 using FlapAero.Equations;
 
 namespace FlapAero.Tests;
@@ -51,7 +50,27 @@ public sealed class ConditionsSolverTests
                 checkedStretches += AssertEnergy(input, [.. states.Where(s => s.State.Stage == stage)]);
         }
 
-        Assert.True(checkedStretches > 100, $"{checkedStretches} stretches");
+        Assert.True(checkedStretches > 60, $"{checkedStretches} stretches");
+    }
+
+    // The rate that the forces use is the rate at which the wind at the wing really changes.
+    [Fact]
+    public void Solve_ShearAndGust_WindRateIsTheChangeOfTheWindAtTheWing()
+    {
+        (LandingInput input, WindField wind) = Windy(UsualLanding.Setup.Input(), 6, 0.25, -4, 3, 3);
+        ConditionsState[] states = [.. ConditionsSolver.Solve(input, wind, interval: 0.001).States.Where(s => s.State.Stage <= LandingStage.Settling)];
+        double largest = 0;
+        for (int i = 1; i < states.Length; i++)
+        {
+            double time = states[i].State.Time - states[i - 1].State.Time;
+            if (time < 1e-4)
+                continue;
+            double rate = (states[i].Headwind - states[i - 1].Headwind) / time;
+            Assert.Equal(rate, 0.5 * (states[i].WindRate + states[i - 1].WindRate), 1e-3);
+            largest = Math.Max(largest, Math.Abs(rate));
+        }
+
+        Assert.True(largest > 1, $"largest {largest}");
     }
 
     internal static WindField Steady(LandingInput input) => new(null, input.Headwind, 0, 0, 1);

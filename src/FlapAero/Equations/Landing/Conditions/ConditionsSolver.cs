@@ -15,6 +15,9 @@ internal sealed class ConditionsSolver
     /// <summary>Window of <see cref="Leg"/>: so short that no kink of the thrust in it counts, s.</summary>
     private const double Window = 1e-4;
 
+    /// <summary>States that one stage keeps at most: an approach from absurdly high must end too.</summary>
+    private const int MostStates = 50_000;
+
     private readonly LandingInput _input;
     private readonly bool _brakesFromTouchdown;
     private readonly double _interval;
@@ -208,9 +211,10 @@ internal sealed class ConditionsSolver
         where TStage : struct, IStage<ScalarLane, TMotion>
     {
         keep(leg);
+        double interval = Math.Max(_interval, (until - leg.Time.Value) / MostStates);
         while (ScalarLane.Any(leg.Open) && !ScalarLane.Any(leg.Stuck) && leg.Time.Value < until)
         {
-            double piece = Math.Min(until, Math.Min(_forces.Wind.NextEdge(leg.Time.Value), leg.Time.Value + _interval));
+            double piece = Math.Min(until, Math.Min(_forces.Wind.NextEdge(leg.Time.Value), leg.Time.Value + interval));
             Leg.Fly(ref stage, Power, piece, Math.Min(1, piece - leg.Time.Value), Window, _tolerance, ref leg);
             keep(leg);
         }
