@@ -1,0 +1,203 @@
+using FlapAero.Equations;
+using UnitsNet;
+
+namespace FlapAero.Tests;
+
+/// <summary>Which way each condition moves a landing, by hand, and by how much where a closed form says so.</summary>
+public sealed class LandingInConditionsTests
+{
+    private static readonly LandingSetup Usual = UsualLanding.Setup;
+
+    // Power stays on until the hold-off, so that nothing but the wind moves the airspeed on the approach.
+    private static readonly LandingSetup Powered = Usual with { Technique = Usual.Technique with { PowerCutHeight = Length.FromMeters(0.8) } };
+
+    [Fact]
+    public void Fly_NothingChanged_IsTheCanonicalLanding()
+    {
+        LandingResult canonical = Landing.Fly(Usual).Result!;
+        LandingInConditionsResult general = Fly(Usual, LandingConditions.Canonical);
+        Assert.Equal(canonical.StopDistance.Meters, general.StopDistance.Meters, 2e-5 * canonical.StopDistance.Meters);
+        Assert.Equal(canonical.TouchdownSink.MetersPerSecond, general.TouchdownSink.MetersPerSecond, 1e-4);
+        Assert.Equal(canonical.StopDistance.Meters, general.Trajectory[^1].Point.Distance.Meters, 0.01);
+    }
+
+    [Fact]
+    public void Fly_IdleThrustTheSameAtAllSpeeds_ChangesNothing()
+    {
+        Force idle = Usual.Aeroplane.IdleThrust;
+        IdleThrustCurve flat = new([(Speed.Zero, idle), (Speed.FromKnots(50), idle), (Speed.FromKnots(100), idle)]);
+        Assert.Equal(
+            Fly(Usual, LandingConditions.Canonical).StopDistance.Meters, Fly(Usual, new() { IdleThrust = flat }).StopDistance.Meters, 1e-4);
+    }
+
+    [Fact]
+    public void Fly_WindThatIsTheSameAtAllHeights_IsTheRunwaysHeadwind() =>
+        Assert.Equal(
+            Fly(Usual, LandingConditions.Canonical).StopDistance.Meters,
+            Fly(Usual, new() { Wind = WindProfile.PowerLaw(Usual.Runway.Headwind, 0) }).StopDistance.Meters, 1e-4);
+
+    // At the threshold, held sink and airspeed: T grows by m |ẇ| cos γ, with ẇ = −s p w/z.
+    [Fact]
+    public void Fly_DecreasingHeadwindOnTheWayDown_NeedsThrustOrLosesAirspeed()
+    {
+        const double exponent = 0.3;
+        WindProfile profile = WindProfile.PowerLaw(Speed.FromKnots(20), exponent);
+        Length wing = Usual.Technique.ThresholdHeight + Usual.Aeroplane.WingHeight;
+        LandingSetup steady = Powered with { Runway = Usual.Runway with { Headwind = profile.At(wing) } };
+        LandingInConditionsResult without = Fly(steady, LandingConditions.Canonical), with = Fly(Powered, new() { Wind = profile });
+
+        double sink = with.Trajectory[0].Point.SinkRate.MetersPerSecond, speed = Usual.Technique.ThresholdSpeed.MetersPerSecond;
+        double shear = exponent * profile.At(wing).MetersPerSecond / wing.Meters;
+        double more = Usual.Aeroplane.Mass.Kilograms * sink * shear * Math.Cos(Math.Asin(sink / speed));
+        Assert.True(more > 100, $"{more} N");
+        Assert.Equal(more, with.ApproachThrust.Newtons - without.ApproachThrust.Newtons, 1e-3);
+
+        // The thrust that balances the shear at the threshold is too little for the stronger one below.
+        Assert.True(without.FlareStartAirspeed.MetersPerSecond > speed - 0.05, $"steady: {without.FlareStartAirspeed}");
+        Assert.True(with.FlareStartAirspeed.MetersPerSecond < speed - 0.3, $"shear: {with.FlareStartAirspeed}");
+    }
+
+    [Fact]
+    public void Fly_DecreasingTailwindOnTheWayDown_GainsAirspeed()
+    {
+        LandingInConditionsResult tail = Fly(Powered, new() { Wind = WindProfile.PowerLaw(Speed.FromKnots(-10), 0.3) });
+        Assert.True(tail.FlareStartAirspeed > Usual.Technique.ThresholdSpeed + Speed.FromMetersPerSecond(0.1), $"{tail.FlareStartAirspeed}");
+    }
+
+    // A gust that is over before drag can answer: the airspeed takes all of it, and gives it back.
+    [Fact]
+    public void Fly_ShortGustOnTheApproach_AddsItselfToTheAirspeed()
+    {
+        OneCosineGust gust = new(Speed.FromMetersPerSecond(3), Duration.FromSeconds(1), Duration.FromSeconds(0.4));
+        LandingInConditionsResult with = Fly(Powered, new() { Gust = gust }), without = Fly(Powered, LandingConditions.Canonical);
+        double Gain(double time) => SpeedAt(with, time) - SpeedAt(without, time);
+        Assert.Equal(0, Gain(0.99), 1e-6);
+        Assert.InRange(Gain(1.2), 2.9, 3.0);
+        Assert.InRange(Gain(1.4), -0.1, 0.0);
+    }
+
+    [Fact]
+    public void Fly_LullAtTheHoldOff_DropsTheAeroplaneEarlier()
+    {
+        LandingInConditionsResult calm = Fly(Usual, LandingConditions.Canonical);
+        double start = calm.Trajectory.First(m => m.Point.Stage == LandingStage.HoldOff).Point.Time.Seconds + 2;
+        OneCosineGust lull = new(Speed.FromKnots(-12), Duration.FromSeconds(start), Duration.FromSeconds(4));
+        LandingInConditionsResult with = Fly(Usual, new() { Gust = lull });
+        Assert.True(with.TouchdownTime < calm.TouchdownTime - Duration.FromSeconds(0.5), $"{with.TouchdownTime} {calm.TouchdownTime}");
+        Assert.True(with.HoldOffEndHeight > calm.HoldOffEndHeight, $"{with.HoldOffEndHeight} {calm.HoldOffEndHeight}");
+        Assert.True(with.TouchdownSink > calm.TouchdownSink, $"{with.TouchdownSink} {calm.TouchdownSink}");
+    }
+
+    [Fact]
+    public void Fly_IdlingPropellerThatBrakesInTheAir_ShortensTheFloat()
+    {
+        IdleThrustCurve curve = new([
+            (Speed.Zero, Usual.Aeroplane.IdleThrust), (Speed.FromMetersPerSecond(20), Force.FromNewtons(-200)),
+            (Speed.FromMetersPerSecond(60), Force.FromNewtons(-700))]);
+        LandingInConditionsResult with = Fly(Usual, new() { IdleThrust = curve }), without = Fly(Usual, LandingConditions.Canonical);
+        Assert.True(with.Float < without.Float - Length.FromMeters(5), $"{with.Float} {without.Float}");
+        Assert.Equal(without.ApproachThrust.Newtons, with.ApproachThrust.Newtons, 1e-9);
+    }
+
+    // x = (m/2E) ln[(C + E V₁²)/(C + E V₂²)] in still air, idle and on the wheels from the touchdown.
+    [Fact]
+    public void Fly_BrakesFromTouchdown_RollsByTheClosedFormAndShorter()
+    {
+        LandingSetup still = Usual with { Runway = Usual.Runway with { Headwind = Speed.Zero } };
+        LandingInConditionsResult braked = Fly(still, new() { BrakesFromTouchdown = true }), canonical = Fly(still, LandingConditions.Canonical);
+        LandingInput input = still.Input();
+        double wing = DragLaws.GroundEffect(input.WingHeight, input.Span);
+        double induced = DragLaws.InducedFactor(input.Oswald, input.Span * input.Span / input.WingArea);
+        double area = 0.5 * input.Density * input.WingArea;
+        double c = input.BrakingFriction * input.Mass * StandardConstants.Gravity - input.IdleThrust;
+        double e = area * (DragLaws.Coefficient(input.ZeroLiftDrag, induced, input.LevelLift, wing) - input.BrakingFriction * input.LevelLift);
+        double speed = braked.TouchdownAirspeed.MetersPerSecond, sink = braked.TouchdownSink.MetersPerSecond;
+        double expected = input.Mass / (2 * e) * Math.Log((c + e * (speed * speed - sink * sink)) / c);
+        Assert.Equal(expected, braked.GroundRoll.Meters, 1e-4);
+        Assert.Equal(braked.TouchdownDistance.Meters, braked.NoseLowerDistance.Meters, 1e-12);
+        Assert.True(braked.GroundRoll < canonical.GroundRoll - Length.FromMeters(20), $"{braked.GroundRoll} {canonical.GroundRoll}");
+    }
+
+    [Fact]
+    public void Fly_Grass_RollsShorterWithoutBrakesAndLongerWithThem()
+    {
+        Length Roll(RunwaySurface surface) => Fly(Usual, new() { Surface = surface }).GroundRoll;
+        Assert.True(Roll(RunwaySurface.FirmGrass.Unbraked) < Roll(RunwaySurface.DryPaved.Unbraked));
+        Assert.True(Roll(RunwaySurface.WetGrass.Unbraked) < Roll(RunwaySurface.FirmGrass.Unbraked));
+        // With the nose held off first the grass may win all the same; braking from the touchdown, it does not.
+        Length Braked(RunwaySurface surface) => Fly(Usual, new() { Surface = surface, BrakesFromTouchdown = true }).GroundRoll;
+        Assert.True(Braked(RunwaySurface.WetGrass) > Braked(RunwaySurface.DryPaved));
+        Assert.True(Braked(RunwaySurface.Icy) > Braked(RunwaySurface.WetPaved));
+    }
+
+    [Fact]
+    public void Surfaces_EveryOne_BrakesNoLessThanItRolls() =>
+        Assert.All(RunwaySurface.All, s => Assert.True(s.BrakingFriction > s.RollingFriction && s.RollingFriction > 0, s.ToString()));
+
+    [Fact]
+    public void Fly_LongLullOnTheApproach_IsRefusedWithItsReason()
+    {
+        OneCosineGust lull = new(Speed.FromKnots(-40), Duration.FromSeconds(-1), Duration.FromSeconds(8));
+        LandingInConditionsReport report = LandingInConditions.Fly(Usual, new() { Gust = lull });
+        Assert.Equal(LandingRefusal.LiftLimitBeforeRoundOut, report.Refusal);
+        Assert.Null(report.Result);
+        Assert.StartsWith("lift-limit-before-round-out", report.Explanation, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fly_IdleThrustTableThatEndsTooSoon_NamesItAndWhatIsAllowed()
+    {
+        IdleThrustCurve curve = new([(Speed.Zero, Force.Zero), (Speed.FromKnots(10), Force.Zero), (Speed.FromKnots(60), Force.Zero)]);
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => LandingInConditions.Fly(Usual, new() { IdleThrust = curve }));
+        Assert.Contains("60 kt is refused; allowed is above the threshold speed, 62 kt", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fly_LandingThatSpeedsUpPastTheIdleThrustTable_IsAnArgumentError()
+    {
+        IdleThrustCurve curve = new([(Speed.Zero, Force.Zero), (Speed.FromKnots(10), Force.Zero), (Speed.FromKnots(62.5), Force.Zero)]);
+        OneCosineGust gust = new(Speed.FromKnots(20), Duration.FromSeconds(0.5), Duration.FromSeconds(4));
+        var error = Assert.Throws<ArgumentException>(() => LandingInConditions.Fly(Usual, new() { IdleThrust = curve, Gust = gust }));
+        Assert.Contains("idle thrust: its table ends at", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void IdleThrustCurve_OfTheDemoAeroplane_PullsAtRestAndBrakesOnTheApproach()
+    {
+        Configuration full = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FullFlaps);
+        IdleThrustCurve curve = IdleThrustCurve.Of(full, Air.StandardSeaLevel);
+        Assert.True(curve.At(Speed.Zero).Newtons > 0);
+        Assert.True(curve.At(Speed.FromKnots(60)).Newtons < 0);
+        LandingInConditionsReport report = LandingInConditions.Fly(DemoLandings.Of(full), new() { IdleThrust = curve });
+        Assert.Equal(LandingRefusal.None, report.Refusal);
+    }
+
+    [Fact]
+    public void IdleThrustCurve_RowsWithoutSense_AreRefused()
+    {
+        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([(Speed.Zero, Force.Zero), (Speed.FromKnots(1), Force.Zero)]));
+        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([
+            (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.Zero), (Speed.FromKnots(8), Force.Zero)]));
+        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([
+            (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.FromNewtons(double.NaN)), (Speed.FromKnots(20), Force.Zero)]));
+    }
+
+    // An approach that takes ages: the points that are kept must not be as many as its tenths of a second.
+    [Fact]
+    public void Fly_FromAbsurdlyHigh_EndsAllTheSame()
+    {
+        LandingSetup high = Usual with { Technique = Usual.Technique with { ThresholdHeight = Length.FromKilometers(1e9) } };
+        LandingInConditionsReport report = LandingInConditions.Fly(high, LandingConditions.Canonical);
+        Assert.True(report.Result is null || report.Result.Trajectory.Count < 200_000);
+    }
+
+    private static LandingInConditionsResult Fly(LandingSetup setup, LandingConditions conditions)
+    {
+        LandingInConditionsReport report = LandingInConditions.Fly(setup, conditions, Duration.FromSeconds(0.01));
+        Assert.Equal("", report.Explanation);
+        return report.Result!;
+    }
+
+    private static double SpeedAt(LandingInConditionsResult landing, double time) =>
+        landing.Trajectory.MinBy(m => Math.Abs(m.Point.Time.Seconds - time))!.Point.Airspeed.MetersPerSecond;
+}
