@@ -73,6 +73,35 @@ public sealed class ConditionsSolverTests
         Assert.True(largest > 1, $"largest {largest}");
     }
 
+    // Newton's law over the ground knows no wind but in the airspeed: m d(V cos γ − w)/dt = (T − D) cos γ − L sin γ along it, and
+    // m ḧ = L cos γ + (T − D) sin γ − W across.
+    [Fact]
+    public void Solve_SettlingInAGust_ObeysNewtonsLawOverTheGround()
+    {
+        LandingInput usual = UsualLanding.Setup.Input();
+        (LandingInput still, WindField none) = Windy(usual, 6, 0.25, 0, 0, 1);
+        double settles = ConditionsSolver.Solve(still, none).Outcome.HoldOffEndTime;
+        (LandingInput input, WindField wind) = Windy(usual, 6, 0.25, -4, settles - 0.3, 4);
+        ConditionsState[] states = [.. ConditionsSolver.Solve(input, wind, interval: 0.005, tolerance: 1e-12).States.Where(s => s.State.Stage == LandingStage.Settling)];
+        int compared = 0;
+        for (int i = 1; i + 1 < states.Length; i++)
+        {
+            (ConditionsState before, ConditionsState at, ConditionsState after) = (states[i - 1], states[i], states[i + 1]);
+            double time = after.State.Time - before.State.Time;
+            if (Math.Abs(after.State.Time - 2 * at.State.Time + before.State.Time) > 1e-9 || time < 1e-3)
+                continue;
+            double sine = -at.State.Sink / at.State.Speed, cosine = Math.Sqrt(1 - sine * sine);
+            double lift = 0.5 * input.Density * input.WingArea * at.State.Lift * at.State.Speed * at.State.Speed / input.Mass;
+            double pull = (at.State.Thrust - at.Drag) / input.Mass;
+            Assert.Equal(pull * cosine - lift * sine, (GroundSpeed(after) - GroundSpeed(before)) / time, 2e-3);
+            Assert.Equal(
+                lift * cosine + pull * sine - StandardConstants.Gravity, (before.State.Sink - after.State.Sink) / time, 2e-3);
+            compared += Math.Abs(at.WindRate * sine) > 0.02 ? 1 : 0;
+        }
+
+        Assert.True(compared > 20, $"{compared} moments in which the wind's part shows");
+    }
+
     internal static WindField Steady(LandingInput input) => new(null, input.Headwind, 0, 0, 1);
 
     /// <summary>A wind of a mean at 10 m, with its mean at the wing over the threshold in the input.</summary>
@@ -107,6 +136,9 @@ public sealed class ConditionsSolverTests
         Assert.True(worst < allowed, $"off by {worst:e2} J of {allowed:e2}");
         return pairs > 5 ? 1 : 0;
     }
+
+    private static double GroundSpeed(ConditionsState at) =>
+        Math.Sqrt(at.State.Speed * at.State.Speed - at.State.Sink * at.State.Sink) - at.Headwind;
 
     private static double Energy(ConditionsState at) => EnergyLaws.Height(at.State.Height, at.State.Speed);
 
