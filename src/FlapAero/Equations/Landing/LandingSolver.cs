@@ -6,7 +6,7 @@ namespace FlapAero.Equations;
 internal static class LandingSolver
 {
     /// <summary>Share by which a step of the integrator may be wrong, by its own estimate.</summary>
-    public const double DefaultTolerance = 1e-5;
+    public const double DefaultTolerance = 1e-6;
 
     // Large against the cost of handing it out, small against a scatter; a multiple of every number of lanes.
     private const int Block = 256;
