@@ -1,6 +1,7 @@
 using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
 using FlapAero.Charts;
+using FlapAero.Tests;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
 
@@ -35,7 +36,7 @@ public class KernelTests
     [Fact]
     public void LessonFolder_Flat_HoldsEveryAssemblyThatIsNotTheRuntimes()
     {
-        string folder = Path.Combine(Root(), "artifacts", "lessons");
+        string folder = RepositoryRoot.Path("artifacts/lessons");
         string[] files = Directory.GetFiles(folder, "*.dll");
         Assert.Contains("FlapAero.Notebooks.dll", files.Select(Path.GetFileName));
         string runtime = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
@@ -49,12 +50,5 @@ public class KernelTests
         using var reader = new PEReader(File.OpenRead(file));
         MetadataReader metadata = reader.GetMetadataReader();
         return [.. metadata.AssemblyReferences.Select(handle => metadata.GetString(metadata.GetAssemblyReference(handle).Name))];
-    }
-
-    private static string Root()
-    {
-        string folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "FlapAero.sln"))) folder = Path.GetDirectoryName(folder)!;
-        return folder;
     }
 }

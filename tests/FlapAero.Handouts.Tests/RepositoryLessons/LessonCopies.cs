@@ -1,13 +1,14 @@
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.RepositoryLessons;
 
 /// <summary>The project's own lessons, and copies of them as students and other classes would have them.</summary>
 internal static class LessonCopies
 {
-    private static readonly string Folder = Path.Combine(RepositoryRoot(), "notebooks");
+    private static readonly string Folder = RepositoryRoot.Path("notebooks");
 
     public static IReadOnlyList<LessonNotebook> All { get; } = LessonNotebook.ReadFolder(Folder);
 
@@ -33,12 +34,5 @@ internal static class LessonCopies
         string html = string.Concat(result.Outputs.Select(output => output.Text));
         var check = new HtmlParser().ParseDocument(html).QuerySelectorAll(".check").Single();
         return (check.GetAttribute("data-outcome"), check.TextContent.Trim());
-    }
-
-    public static string RepositoryRoot()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "FlapAero.sln"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new DirectoryNotFoundException("FlapAero.sln is in no folder above the tests.");
     }
 }

@@ -1,6 +1,7 @@
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.RepositoryLessons;
 
@@ -90,7 +91,7 @@ public sealed class RepositoryLessonTests
     [Fact]
     public void Readme_Caution_IsThatOfThePages()
     {
-        string readme = File.ReadAllText(Path.Combine(LessonCopies.RepositoryRoot(), "README.md"));
+        string readme = File.ReadAllText(RepositoryRoot.Path("README.md"));
 
         Assert.Contains("**Caution.** " + Caution.Text, readme.ReplaceLineEndings("\n").Replace("\n> ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
