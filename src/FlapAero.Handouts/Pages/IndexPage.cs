@@ -64,7 +64,7 @@ internal static class IndexPage
         foreach ((string name, string words) in files.Where(f => isThere(f.Name)))
         {
             string pdf = Path.ChangeExtension(name, ".pdf");
-            links.Add($"<a href=\"{name}\">{words}{apart}</a>" + (isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
+            links.Add($"<a href=\"{name}\">{words}{apart}</a>" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
         }
         return links.Count == 0 ? "" : $"<p class=\"files\"><strong>{reader}:</strong> {string.Join(", ", links)}</p>\n";
     }

@@ -1,3 +1,4 @@
+using FlapAero.Handouts.Leaks;
 using FlapAero.Handouts.Lessons;
 
 namespace FlapAero.Handouts.Pages;
@@ -22,7 +23,18 @@ internal static class LessonArtefacts
                 }
             else
                 made.Add(One(lesson, mathematics, choice, edition));
+        RefuseLeaks(lesson, made);
         return made;
+    }
+
+    /// <summary>An answer in what students get is a fault, of a lesson or of ours: better no file than that one.</summary>
+    private static void RefuseLeaks(RanLesson lesson, IReadOnlyList<Artefact> made)
+    {
+        Secrets secrets = Secrets.Of(lesson);
+        Dictionary<string, Secrets> ofSheets = lesson.Sheets.ToDictionary(s => PageShell.SheetName(lesson.Notebook, s.Number, isKey: false), s => Secrets.Of(lesson, s));
+        List<string> leaks = [.. made.Where(a => a.IsForStudents).SelectMany(a => LeakSearch.In(a, ofSheets.GetValueOrDefault(a.Name, secrets)))];
+        if (leaks.Count > 0)
+            throw new HandoutException($"Students would get answers of lesson {lesson.Notebook.Slug}; nothing was written:\n" + string.Join('\n', leaks.Select(l => "  " + l)));
     }
 
     private static Artefact One(RanLesson lesson, Mathematics mathematics, ArtefactChoice choice, Edition edition)
