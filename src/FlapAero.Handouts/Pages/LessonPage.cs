@@ -55,7 +55,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         ? "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
             + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
             + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n"
-        : _hasAnswers ? $"<p class=\"facts note\">{TryIt.Note}</p>\n" : "";
+        : _hasAnswers ? TryIt.Note : "";
 
     private void Write(LessonCell cell, LessonCell? before)
     {

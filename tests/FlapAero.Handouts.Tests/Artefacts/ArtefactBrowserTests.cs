@@ -138,7 +138,7 @@ public sealed class ArtefactBrowserTests(ApproachSpeedArtefacts lesson, Browser 
 
         byte[] bytes = await tab.Page.PdfDataAsync(new PuppeteerSharp.PdfOptions { Format = paper == "A4" ? PaperFormat.A4 : PaperFormat.Letter });
         using PdfDocument pdf = PdfDocument.Open(bytes);
-        string text = string.Join('\n', pdf.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text))));
+        string text = string.Join('\n', pdf.GetPages().Select(page => string.Join(' ', page.GetWords().Select(word => word.Text)))).Normalize(System.Text.NormalizationForm.FormKC);
 
         RanSheet? sheet = name == ApproachSpeedArtefacts.Sheet ? lesson.Lesson.Sheets[1] : null;
         Assert.Empty(LeakSearch.InText(name, text, sheet is null ? Secrets.Of(lesson.Lesson) : Secrets.Of(lesson.Lesson, sheet)));
