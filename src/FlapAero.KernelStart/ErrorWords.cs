@@ -78,8 +78,11 @@ internal static class ErrorWords
     /// <summary>An error is saved with the notebook: no folder of this machine goes with it.</summary>
     private static string WithoutMachine(string words)
     {
-        words = words.Replace(Environment.CurrentDirectory, ".", StringComparison.Ordinal);
-        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        return home.Length > 1 ? words.Replace(home, "~", StringComparison.Ordinal) : words;
+        words = Shortened(words, Environment.CurrentDirectory, ".");
+        return Shortened(words, Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), "~");
     }
+
+    /// <summary>A root folder stays: it tells nothing, and every path starts with it.</summary>
+    private static string Shortened(string words, string folder, string mark) =>
+        folder.Length > 3 ? words.Replace(folder, mark, StringComparison.Ordinal) : words;
 }
