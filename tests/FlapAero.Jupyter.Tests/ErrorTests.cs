@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Tests;
 
@@ -14,7 +13,7 @@ public sealed class ErrorTests(InstalledJupyter jupyter)
         string notebooks = Directory.CreateDirectory(Path.Combine(jupyter.Checkout, "nichts gebaut", "notebooks")).FullName;
         string setup = LessonNotebook.ReadFolder(RepositoryRoot.Path("notebooks"))[0].Cells.First(cell => cell.Role == CellRole.Setup).Source;
         string notebook = Path.Combine(notebooks, "errors.ipynb");
-        await File.WriteAllTextAsync(notebook, Notebook(
+        await File.WriteAllTextAsync(notebook, Notebooks.Of(
             ("not-built", setup),
             ("built", $"#r \"{jupyter.Checkout}/artifacts/lessons/FlapAero.Notebooks.dll\"\nusing FlapAero; using UnitsNet;\nLength Half(Length whole) => throw new System.IO.FileNotFoundException($\"no {{Environment.CurrentDirectory}}/half\");"),
             ("refused", "var bank = Angle.FromDegrees(90);\nLoadFactor.InTurn(bank)"),
@@ -42,20 +41,4 @@ public sealed class ErrorTests(InstalledJupyter jupyter)
         Assert.Contains(where, lines[1], StringComparison.Ordinal);
         Assert.Contains(advice, lines[2], StringComparison.Ordinal);
     }
-
-    private static string Notebook(params (string Id, string Source)[] cells) => new JsonObject
-    {
-        ["nbformat"] = 4,
-        ["nbformat_minor"] = 5,
-        ["metadata"] = new JsonObject { ["kernelspec"] = new JsonObject { ["name"] = LessonNotebook.KernelName, ["display_name"] = "", ["language"] = "C#" } },
-        ["cells"] = new JsonArray([.. cells.Select(cell => new JsonObject
-        {
-            ["cell_type"] = "code",
-            ["id"] = cell.Id,
-            ["metadata"] = new JsonObject(),
-            ["source"] = cell.Source,
-            ["outputs"] = new JsonArray(),
-            ["execution_count"] = null,
-        })]),
-    }.ToJsonString();
 }
