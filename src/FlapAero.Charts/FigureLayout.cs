@@ -30,25 +30,24 @@ internal sealed class FigureLayout
     internal const string Grey = "#444444";
     internal const string Grid = "#DDDDDD";
 
-    internal FigureLayout(Figure figure, double width, double height, double fontSize, params IReadOnlyList<double> stretches)
+    /// <param name="figure">The figure.</param>
+    /// <param name="width">The drawing's width in pixels.</param>
+    /// <param name="height">The drawing's height in pixels.</param>
+    /// <param name="fontSize">The letters' size in pixels.</param>
+    /// <param name="stretches">How many times wider the drawing may become: labels are placed for each.</param>
+    /// <param name="leastRight">The least right margin, for figures that are to share one.</param>
+    internal FigureLayout(Figure figure, double width, double height, double fontSize, IReadOnlyList<double> stretches, double leastRight = 0)
     {
         (Width, Height, FontSize) = (width, height, fontSize);
-        double[] xs = [.. figure.Lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X)];
-        double[] ys = [.. figure.Lines.SelectMany(l => l.Y), .. figure.Levels.Select(l => l.Y), .. figure.Marks.Select(m => m.Y)];
-        foreach (Series bars in figure.Lines.Where(line => line.IsBars))
-        {
-            xs = [.. xs, bars.X[0] - bars.BarStep / 2, bars.X[^1] + bars.BarStep / 2];
-            ys = [.. ys, 0];
-        }
-        (double lowX, double highX) = (Low(xs, figure.X), High(xs, figure.X));
-        XTicks = Ticks.Within(lowX, highX, 6);
-        YTicks = Ticks.Around(Low(ys, figure.Y), High(ys, figure.Y), 6);
+        Extent extent = ExtentOf(figure);
+        XTicks = Ticks.Within(extent.LowX, extent.HighX, 6);
+        YTicks = Ticks.Around(extent.LowY, extent.HighY, 6);
 
         LineHeight = fontSize * 1.2;
         YTitle = TextSize.Wrap(figure.Y.Title, width - 12, fontSize);
         double left = TextSize.Widest(YTicks.Labels, fontSize) + 14;
-        double right = Math.Max(RightMarginOfLabels(figure), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
-        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(lowX, highX, 3);
+        double right = Math.Max(Math.Max(leastRight, RightMarginOfLabels(figure)), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
+        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
         // Centred below the plot, it must not run over the nearer edge of the drawing.
         double centre = (left + width - right) / 2;
         XTitle = TextSize.Wrap(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
@@ -71,6 +70,8 @@ internal sealed class FigureLayout
     internal Ticks XTicks { get; }
 
     internal Ticks YTicks { get; }
+
+    internal double RightMargin => Width - Plot.Right;
 
     /// <summary>The axes' titles broken into lines.</summary>
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> XTitle { get; }
@@ -113,7 +114,31 @@ internal sealed class FigureLayout
     private double RightMarginOfLabels(Figure figure) => figure.Lines.Where(EndsAtEdge)
         .Select(line => TextSize.Widest(MarginLines(line.Name).Select(Notation.ToPlain), FontSize) + 20).DefaultIfEmpty(0).Max();
 
-    private static double Low(double[] values, Axis axis) => Math.Min(values.Min(), axis.Lowest ?? double.PositiveInfinity);
+    /// <summary>The layouts of figures with the same axes, in the same place in each: what does not move stands still.</summary>
+    internal static IReadOnlyList<FigureLayout> Alike(IReadOnlyList<Figure> figures, double width, double height, double fontSize, IReadOnlyList<double> stretches)
+    {
+        double right = figures.Max(figure => new FigureLayout(figure, width, height, fontSize, []).RightMargin);
+        return [.. figures.Select(figure => new FigureLayout(figure, width, height, fontSize, stretches, right))];
+    }
 
-    private static double High(double[] values, Axis axis) => Math.Max(values.Max(), axis.Highest ?? double.NegativeInfinity);
+    /// <summary>What the axes must hold: the data, the foot and the full width of bars, and what the axes are told to reach.</summary>
+    internal static Extent ExtentOf(Figure figure)
+    {
+        IEnumerable<Series> bars = figure.Lines.Where(line => line.IsBars);
+        double[] xs =
+        [
+            .. figure.Lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X),
+            .. bars.SelectMany(b => (double[])[b.X[0] - b.BarStep / 2, b.X[^1] + b.BarStep / 2]),
+        ];
+        double[] ys =
+        [
+            .. figure.Lines.SelectMany(l => l.Y), .. figure.Levels.Select(l => l.Y), .. figure.Marks.Select(m => m.Y), .. bars.Select(_ => 0.0),
+        ];
+        return new Extent(
+            Math.Min(xs.Min(), figure.X.Lowest ?? xs[0]), Math.Max(xs.Max(), figure.X.Highest ?? xs[0]),
+            Math.Min(ys.Min(), figure.Y.Lowest ?? ys[0]), Math.Max(ys.Max(), figure.Y.Highest ?? ys[0]));
+    }
 }
+
+/// <summary>From where to where a figure's axes reach, in their units.</summary>
+internal readonly record struct Extent(double LowX, double HighX, double LowY, double HighY);

@@ -16,7 +16,7 @@ internal static class SvgDrawing
 
     internal static string Draw(Figure figure)
     {
-        var layout = new FigureLayout(figure, DrawingWidth, DrawingHeight, FontSize);
+        var layout = new FigureLayout(figure, DrawingWidth, DrawingHeight, FontSize, []);
         var svg = new StringBuilder();
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {DrawingWidth} {DrawingHeight}\" aria-hidden=\"true\" focusable=\"false\" font-family=\"system-ui, sans-serif\" font-size=\"{FontSize}\" fill=\"{FigureLayout.Ink}\">");
         svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"#FFFFFF\" d=\"M0 0H{DrawingWidth}V{DrawingHeight}H0Z\"/>");

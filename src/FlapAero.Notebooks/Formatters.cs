@@ -13,7 +13,8 @@ internal static class Formatters
 {
     internal static void Register()
     {
-        Register<Figure>(figure => figure.ToHtml(), figure => figure.ToString());
+        Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
+        Register<Figure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(

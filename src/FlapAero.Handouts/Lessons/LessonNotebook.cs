@@ -91,10 +91,6 @@ public sealed class LessonNotebook
         foreach (IGrouping<int, LessonNotebook> same in notebooks.GroupBy(n => n.Number).Where(g => g.Count() > 1))
             faults.Add(string.Create(CultureInfo.InvariantCulture,
                 $"{string.Join(" and ", same.Select(n => n.FileName))}: both are lesson {same.Key}; each lesson needs a number of its own."));
-        LessonCell? first = notebooks.FirstOrDefault()?.Cells.First(c => c.Role == CellRole.Setup);
-        foreach (LessonNotebook notebook in notebooks.Skip(1))
-            if (notebook.Cells.First(c => c.Role == CellRole.Setup) is var setup && setup.Source.TrimEnd() != first!.Source.TrimEnd())
-                faults.Add($"{notebook.FileName}, {setup}: the setup differs from that of {notebooks[0].FileName}; it is the same in every lesson.");
     }
 
     private static HandoutException Refusal(List<string> faults) => new(

@@ -71,6 +71,7 @@ internal sealed partial class Fragment
 
     public string ToHtml(IdRegistry ids, Mathematics mathematics)
     {
+        FigureMarkup.ForPage(_root);
         RefuseWhatFetches();
         SetMaths(mathematics);
         ClaimIds(ids);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using FlapAero.Charts;
 using FlapAero.Handouts.Lessons;
 
 namespace FlapAero.Handouts.Pages;
@@ -44,6 +45,7 @@ internal static class PageShell
             <link rel="icon" href="{Icon}">
             <style>
             {Assets.Style.Trim()}
+            {FigureScript.Style.Trim()}
             </style>
             </head>
             <body class="{kind}">
@@ -64,7 +66,8 @@ internal static class PageShell
 
             """);
         if (hasFigure)
-            page.Append("<script>").Append(Markup.InScript(Assets.Plotly).Trim()).Append("</script>\n");
+            page.Append("<script>").Append(Markup.InScript(FigureScript.Plotly).Trim()).Append("</script>\n<script>\n")
+                .Append(Markup.InScript(FigureScript.Figures)).Append("drawFigures(Plotly);\n</script>\n");
         page.Append("<script>\n").Append(Markup.InScript(Assets.Script).Trim()).Append("\n</script>\n</body>\n</html>\n");
         return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
