@@ -9,6 +9,7 @@ namespace FlapAero.Jupyter.Tests;
 public sealed class InstalledJupyter : IAsyncLifetime
 {
     private readonly string _root = Directory.CreateTempSubdirectory("flapaero-").FullName;
+    private int _others;
     private bool _isSetUp;
 
     /// <summary>The copy of the checkout: what a lesson needs, and nothing to build from.</summary>
@@ -17,6 +18,22 @@ public sealed class InstalledJupyter : IAsyncLifetime
     public string Notebooks => Path.Combine(Checkout, "notebooks");
 
     public string Data => Path.Combine(_root, "Jupyter-Daten mit Lücke");
+
+    /// <summary>The same user after the kernel has gone: what Jupyter knows to trust stays.</summary>
+    internal string DataWithoutKernels()
+    {
+        string data = DataOfSomeoneElse();
+        foreach (string file in Directory.GetFiles(Data))
+            File.Copy(file, Path.Combine(data, Path.GetFileName(file)));
+        return data;
+    }
+
+    /// <summary>A user whose Jupyter knows neither our kernel nor any notebook.</summary>
+    internal string DataOfSomeoneElse()
+    {
+        string data = Path.Combine(_root, FormattableString.Invariant($"data {++_others}"));
+        return Directory.CreateDirectory(data).FullName;
+    }
 
     internal static string Command => Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll");
 
