@@ -26,18 +26,7 @@ public static class NotebookFiles
     /// <exception cref="UnauthorizedAccessException">It may not be written; the old file still stands.</exception>
     public static void Replace(string path, ReadOnlySpan<byte> content)
     {
-        string target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
-        string beside = Path.Combine(Path.GetDirectoryName(target)!, "." + Path.GetFileName(target) + ".new");
-        try
-        {
-            File.WriteAllBytes(beside, content);
-            if (!OperatingSystem.IsWindows())
-                File.SetUnixFileMode(beside, File.GetUnixFileMode(target));
-            File.Move(beside, target, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        WholeFile.Write(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path, content);
     }
 }
