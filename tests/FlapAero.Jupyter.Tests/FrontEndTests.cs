@@ -26,6 +26,7 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, Browser browser) : I
             await page.WaitAsync(AllDrawn);
             Assert.Equal("", await page.AskAsync<string>("[...document.querySelectorAll('.output_error, .output_stderr')].map(e => e.textContent).join()"));
             Assert.True(await page.AskAsync<int>("document.querySelectorAll('.check[data-outcome=passed]').length") > 0);
+            await page.WaitAsync("document.querySelectorAll('.rendered_html .MathJax').length > 0");
             figures = await FiguresAsync(page);
             Assert.True(figures > 0);
             await PhotographAsync(page, file);
@@ -37,9 +38,23 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, Browser browser) : I
         Machine.AssertNotIn(saved, jupyter.Checkout, jupyter.Data);
         Assert.Equal(2, saved.Split("drawFigures(library.exports)").Length);
 
+        await AssertIsPutRightAsync(file);
+
         // Later, where the kernel is gone: for the one who ran it, and for one who got the file and does not trust it.
         await AssertShowsWithoutKernelAsync(file, jupyter.DataWithoutKernels(), AllDrawn, figures);
         await AssertShowsWithoutKernelAsync(file, jupyter.DataOfSomeoneElse(), AllPictured, figures);
+    }
+
+    /// <summary>An author who ran and saved a lesson gets back, by the command check, what the repository stores.</summary>
+    private async Task AssertIsPutRightAsync(string file)
+    {
+        string copy = Path.Combine(Directory.CreateDirectory(Path.Combine(jupyter.Checkout, "put right")).FullName, file);
+        File.Copy(Path.Combine(jupyter.Notebooks, file), copy);
+
+        ProgramRun run = await InstalledJupyter.RunCommandAsync(jupyter.Checkout, jupyter.German, ["check", "--fix", copy]);
+
+        run.Succeeded();
+        Assert.Equal(await File.ReadAllTextAsync(RepositoryRoot.Path("notebooks/" + file)), await File.ReadAllTextAsync(copy));
     }
 
     private async Task AssertShowsWithoutKernelAsync(string file, string data, string shown, int figures)

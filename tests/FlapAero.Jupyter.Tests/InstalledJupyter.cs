@@ -61,7 +61,7 @@ public sealed class InstalledJupyter : IAsyncLifetime
         SkipWithoutJupyter();
         if (_isSetUp)
             return;
-        (await RunCommandAsync(Checkout, German)).Succeeded();
+        (await RunCommandAsync(Checkout, German, "jupyter")).Succeeded();
         _isSetUp = true;
     }
 
@@ -76,8 +76,8 @@ public sealed class InstalledJupyter : IAsyncLifetime
         return SavedNotebook.Read(ran);
     }
 
-    internal static Task<ProgramRun> RunCommandAsync(string folder, IReadOnlyDictionary<string, string?> environment, params string[] options) =>
-        ProgramRun.OfAsync("dotnet", folder, environment, [Command, "jupyter", .. options], TestContext.Current.CancellationToken);
+    internal static Task<ProgramRun> RunCommandAsync(string folder, IReadOnlyDictionary<string, string?> environment, params string[] arguments) =>
+        ProgramRun.OfAsync("dotnet", folder, environment, [Command, .. arguments], TestContext.Current.CancellationToken);
 
     internal IReadOnlyDictionary<string, string?> Environment(string data) => new Dictionary<string, string?>
     {

@@ -93,7 +93,7 @@ public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
     {
         var environment = new Dictionary<string, string?>(jupyter.Environment(Data)) { ["PATH"] = _folder };
 
-        ProgramRun run = await InstalledJupyter.RunCommandAsync(jupyter.Checkout, environment);
+        ProgramRun run = await InstalledJupyter.RunCommandAsync(jupyter.Checkout, environment, "jupyter");
 
         Assert.Equal(1, run.ExitCode);
         string line = Assert.Single(run.Error.TrimEnd().Split('\n'));
@@ -104,14 +104,14 @@ public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
     [Fact]
     public async Task Jupyter_OutsideTheCheckout_SaysWhereToCall()
     {
-        ProgramRun run = await InstalledJupyter.RunCommandAsync(_folder, jupyter.Environment(Data));
+        ProgramRun run = await InstalledJupyter.RunCommandAsync(_folder, jupyter.Environment(Data), "jupyter");
 
         Assert.Equal(1, run.ExitCode);
         Assert.Contains("call from inside the project's folder", run.Error, StringComparison.Ordinal);
     }
 
     private Task<ProgramRun> RunAsync(params string[] options) =>
-        InstalledJupyter.RunCommandAsync(jupyter.Checkout, jupyter.Environment(Data), options);
+        InstalledJupyter.RunCommandAsync(jupyter.Checkout, jupyter.Environment(Data), ["jupyter", .. options]);
 
     private Dictionary<string, byte[]> Files() =>
         Directory.GetFiles(_folder, "*", SearchOption.AllDirectories).ToDictionary(file => file, File.ReadAllBytes);
