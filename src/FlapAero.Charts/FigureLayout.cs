@@ -8,6 +8,11 @@ namespace FlapAero.Charts;
 /// <param name="Leader">The side of the box that a thin line leads to from the anchor.</param>
 internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Lines, Box Box, Point Anchor, string Color, Leader Leader)
 {
+    /// <summary>Whether a label stands to its point as this one does to its own, so that it seems to move with the point.</summary>
+    internal bool StandsAs(PlacedLabel other) => Leader == other.Leader
+        && Math.Abs(Box.Left - Anchor.X - other.Box.Left + other.Anchor.X) < 0.5 && Math.Abs(Box.Top - Anchor.Y - other.Box.Top + other.Anchor.Y) < 0.5
+        && Lines.SelectMany(line => line).SequenceEqual(other.Lines.SelectMany(line => line));
+
     /// <summary>Where the thin line ends.</summary>
     internal Point LeaderEnd => Leader switch
     {
@@ -36,7 +41,9 @@ internal sealed class FigureLayout
     /// <param name="fontSize">The letters' size in pixels.</param>
     /// <param name="stretches">How many times wider the drawing may become: labels are placed for each.</param>
     /// <param name="leastRight">The least right margin, for figures that are to share one.</param>
-    internal FigureLayout(Figure figure, double width, double height, double fontSize, IReadOnlyList<double> stretches, double leastRight = 0)
+    /// <param name="before">The labels of a figure much like this one, near which its own stay where they can.</param>
+    internal FigureLayout(
+        Figure figure, double width, double height, double fontSize, IReadOnlyList<double> stretches, double leastRight = 0, IReadOnlyList<PlacedLabel>? before = null)
     {
         (Width, Height, FontSize) = (width, height, fontSize);
         Extent extent = ExtentOf(figure);
@@ -54,7 +61,7 @@ internal sealed class FigureLayout
         double top = YTitle.Count * LineHeight + 18;
         double bottom = LineHeight + 14 + XTitle.Count * LineHeight;
         Plot = new Box(left, top, width - left - right, height - top - bottom);
-        Labels = new LabelPlacer(figure, this, [1, .. stretches]).Place();
+        Labels = new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place();
     }
 
     internal double Width { get; }
@@ -118,7 +125,10 @@ internal sealed class FigureLayout
     internal static IReadOnlyList<FigureLayout> Alike(IReadOnlyList<Figure> figures, double width, double height, double fontSize, IReadOnlyList<double> stretches)
     {
         double right = figures.Max(figure => new FigureLayout(figure, width, height, fontSize, []).RightMargin);
-        return [.. figures.Select(figure => new FigureLayout(figure, width, height, fontSize, stretches, right))];
+        var layouts = new List<FigureLayout>();
+        foreach (Figure figure in figures)
+            layouts.Add(new FigureLayout(figure, width, height, fontSize, stretches, right, layouts.LastOrDefault()?.Labels));
+        return layouts;
     }
 
     /// <summary>What the axes must hold: the data, the foot and the full width of bars, and what the axes are told to reach.</summary>

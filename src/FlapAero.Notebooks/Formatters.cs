@@ -15,6 +15,7 @@ internal static class Formatters
     {
         Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
         Register<Figure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
+        Register<MovingFigure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(
