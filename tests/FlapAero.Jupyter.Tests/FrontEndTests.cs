@@ -29,8 +29,8 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, Browser browser) : I
             await page.WaitAsync("document.querySelectorAll('.rendered_html .MathJax').length > 0");
             figures = await FiguresAsync(page);
             Assert.True(figures > 0);
-            await PhotographAsync(page, file);
             await AssertControlsMoveAsync(page);
+            await PhotographAsync(page, file);
             await page.SaveAsync();
             Assert.Empty(page.RequestsElsewhere(server));
         }
@@ -86,14 +86,14 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, Browser browser) : I
         }
     }
 
-    /// <summary>For a person's eyes: each figure of the lesson, in artifacts.</summary>
+    /// <summary>For a person's eyes: each figure of the lesson, its control moved by one, in artifacts.</summary>
     private static async Task PhotographAsync(NotebookPage page, string file)
     {
         string folder = Directory.CreateDirectory(RepositoryRoot.Path("artifacts/jupyter")).FullName;
         string name = Path.Combine(folder, Path.GetFileNameWithoutExtension(file));
         foreach (IElementHandle figure in await page.Tab.Page.QuerySelectorAllAsync("figure.plot"))
         {
-            string id = await figure.EvaluateFunctionAsync<string>("f => (f.scrollIntoView(), f.id)");
+            string id = await figure.EvaluateFunctionAsync<string>("f => (f.scrollIntoView({ block: 'center' }), f.id)");
             await page.Tab.Page.ScreenshotAsync($"{name}-{id}.png");
         }
     }
