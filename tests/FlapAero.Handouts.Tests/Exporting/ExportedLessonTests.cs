@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using FlapAero.Charts;
 using FlapAero.Handouts.Exporting;
 using FlapAero.Handouts.Kernels;
@@ -26,7 +25,7 @@ public sealed class ExportedLessonTests : IDisposable
         LessonNotebook lesson = LessonCopies.Named(slug);
         string program = Assert.Single(Export(ExportEdition.Instructor, slug));
 
-        (int code, string output, string error) = await RunAsync(program);
+        (int code, string output, string error) = await Command.RunAsync(_folder, "dotnet", ["run", program], new Dictionary<string, string> { ["LC_ALL"] = "de_DE.UTF-8" });
 
         Assert.True(code == 0, output + error);
         Assert.Equal("", error);
@@ -63,21 +62,6 @@ public sealed class ExportedLessonTests : IDisposable
 
     private IReadOnlyList<string> Export(ExportEdition edition, params string[] lessons) => LessonExporter.Export(
         new ExportOptions(RepositoryRoot.Path("notebooks"), _folder, lessons, edition, RepositoryRoot.Path("src/FlapAero.Notebooks/FlapAero.Notebooks.csproj")));
-
-    private async Task<(int Code, string Output, string Error)> RunAsync(string program)
-    {
-        var start = new ProcessStartInfo("dotnet", ["run", program]) { WorkingDirectory = _folder, RedirectStandardOutput = true, RedirectStandardError = true };
-        start.Environment["LC_ALL"] = "de_DE.UTF-8";
-        start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
-        // A program that a test host started would otherwise take over the host's build settings.
-        foreach (string name in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList())
-            start.Environment.Remove(name);
-        using Process process = Process.Start(start)!;
-        Task<string> output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
-        Task<string> error = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
-        return (process.ExitCode, await output, await error);
-    }
 
     /// <summary>What each code cell but the setup says in the kernel where plain text is asked for.</summary>
     private static async Task<IReadOnlyList<string>> KernelTextsAsync(LessonNotebook lesson)
