@@ -11,9 +11,11 @@ internal sealed class SavedNotebook
     private SavedNotebook(string text)
     {
         Text = text;
-        Outputs = JsonNode.Parse(text)!["cells"]!.AsArray()
+        Dictionary<string, JsonArray> outputs = JsonNode.Parse(text)!["cells"]!.AsArray()
             .Where(cell => (string?)cell!["cell_type"] == "code")
-            .ToDictionary(cell => (string)cell!["id"]!, cell => OutputsOf(cell!["outputs"]!.AsArray()));
+            .ToDictionary(cell => (string)cell!["id"]!, cell => cell!["outputs"]!.AsArray());
+        Outputs = outputs.ToDictionary(cell => cell.Key, cell => OutputsOf(cell.Value));
+        PlainTexts = outputs.ToDictionary(cell => cell.Key, cell => PlainTextsOf(cell.Value));
     }
 
     /// <summary>The file's whole text.</summary>
@@ -21,6 +23,9 @@ internal sealed class SavedNotebook
 
     /// <summary>The outputs of each code cell, by the cell's id.</summary>
     public Dictionary<string, IReadOnlyList<Output>> Outputs { get; }
+
+    /// <summary>What each code cell says in plain text, beside HTML or alone.</summary>
+    public Dictionary<string, IReadOnlyList<Output>> PlainTexts { get; }
 
     public static SavedNotebook Read(string file) => new(File.ReadAllText(file));
 
@@ -44,6 +49,10 @@ internal sealed class SavedNotebook
         }
         return read;
     }
+
+    private static IReadOnlyList<Output> PlainTextsOf(JsonArray outputs) =>
+        [.. outputs.Select(output => output!["text"] ?? output["data"]?["text/plain"]).OfType<JsonNode>()
+            .Select(text => new Output("text", Joined(text).ReplaceLineEndings("\n").TrimEnd()))];
 
     /// <summary>nbformat stores a text whole or as a list of its lines.</summary>
     private static string Joined(JsonNode text) =>

@@ -25,6 +25,8 @@ public sealed class TwoEngineTests(InstalledJupyter jupyter)
         var inProcess = await InProcessAsync(lesson);
 
         Assert.Empty(Differences.Between(saved.Outputs, inProcess));
+        Assert.True(saved.PlainTexts.Values.Sum(texts => texts.Count) > 10);
+        Assert.Empty(Differences.Between(saved.PlainTexts, await PlainTexts.InProcessAsync(lesson)));
         foreach (LessonCell check in lesson.Cells.Where(cell => cell.Role == CellRole.Check))
             Assert.Equal("passed", Outcome(saved.Outputs[check.Id]));
         Machine.AssertNotIn(saved.Text, jupyter.Checkout);
