@@ -60,13 +60,14 @@ public sealed class Axis
     {
         get
         {
-            var runs = new List<Notation.Run>(Notation.Parse(Name));
-            if (Symbol.Length > 0)
-                runs.AddRange([new Notation.Run(" ", Notation.Kind.Text), .. Notation.Parse(Symbol, isSymbol: true)]);
+            var runs = new List<Notation.Run>(NameAndSymbol);
             if (Unit.Length > 0) runs.Add(new Notation.Run($" ({Unit})", Notation.Kind.Text));
             return runs;
         }
     }
+
+    internal IReadOnlyList<Notation.Run> NameAndSymbol => Symbol.Length == 0 ? Notation.Parse(Name)
+        : [.. Notation.Parse(Name), new Notation.Run(" ", Notation.Kind.Text), .. Notation.Parse(Symbol, isSymbol: true)];
 
     /// <summary>A number of this axis with its unit; a degree sign and a per cent sign of their own accord.</summary>
     internal string WithUnit(string number) =>

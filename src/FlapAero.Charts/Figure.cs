@@ -183,7 +183,7 @@ public sealed partial class Figure
 
     private Figure With(
         IReadOnlyList<Series>? lines = null, IReadOnlyList<Level>? levels = null, IReadOnlyList<Mark>? marks = null,
-        string? caption = null, string? finding = null) => new(Title, X, Y)
+        string? caption = null, string? finding = null, Axis? x = null, Axis? y = null) => new(Title, x ?? X, y ?? Y)
         {
             Lines = lines ?? Lines,
             Levels = levels ?? Levels,

@@ -8,6 +8,11 @@ namespace FlapAero.Charts;
 /// <param name="Leader">The side of the box that a thin line leads to from the anchor.</param>
 internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Lines, Box Box, Point Anchor, string Color, Leader Leader)
 {
+    /// <summary>Whether a label stands to its point as this one does to its own, so that it seems to move with the point.</summary>
+    internal bool StandsAs(PlacedLabel other) => Leader == other.Leader
+        && Math.Abs(Box.Left - Anchor.X - other.Box.Left + other.Anchor.X) < 0.5 && Math.Abs(Box.Top - Anchor.Y - other.Box.Top + other.Anchor.Y) < 0.5
+        && Lines.SelectMany(line => line).SequenceEqual(other.Lines.SelectMany(line => line));
+
     /// <summary>Where the thin line ends.</summary>
     internal Point LeaderEnd => Leader switch
     {
@@ -30,32 +35,35 @@ internal sealed class FigureLayout
     internal const string Grey = "#444444";
     internal const string Grid = "#DDDDDD";
 
-    internal FigureLayout(Figure figure, double width, double height, double fontSize, params IReadOnlyList<double> stretches)
+    private readonly Lazy<IReadOnlyList<PlacedLabel>> _labels;
+
+    /// <param name="figure">The figure.</param>
+    /// <param name="width">The drawing's width in pixels.</param>
+    /// <param name="height">The drawing's height in pixels.</param>
+    /// <param name="fontSize">The letters' size in pixels.</param>
+    /// <param name="stretches">How many times wider the drawing may become: labels are placed for each.</param>
+    /// <param name="leastRight">The least right margin, for figures that are to share one.</param>
+    /// <param name="before">The labels of a figure much like this one, near which its own stay where they can.</param>
+    internal FigureLayout(
+        Figure figure, double width, double height, double fontSize, IReadOnlyList<double> stretches, double leastRight = 0, IReadOnlyList<PlacedLabel>? before = null)
     {
         (Width, Height, FontSize) = (width, height, fontSize);
-        double[] xs = [.. figure.Lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X)];
-        double[] ys = [.. figure.Lines.SelectMany(l => l.Y), .. figure.Levels.Select(l => l.Y), .. figure.Marks.Select(m => m.Y)];
-        foreach (Series bars in figure.Lines.Where(line => line.IsBars))
-        {
-            xs = [.. xs, bars.X[0] - bars.BarStep / 2, bars.X[^1] + bars.BarStep / 2];
-            ys = [.. ys, 0];
-        }
-        (double lowX, double highX) = (Low(xs, figure.X), High(xs, figure.X));
-        XTicks = Ticks.Within(lowX, highX, 6);
-        YTicks = Ticks.Around(Low(ys, figure.Y), High(ys, figure.Y), 6);
+        Extent extent = ExtentOf(figure);
+        XTicks = Ticks.Within(extent.LowX, extent.HighX, 6);
+        YTicks = Ticks.Around(extent.LowY, extent.HighY, 6);
 
         LineHeight = fontSize * 1.2;
         YTitle = TextSize.Wrap(figure.Y.Title, width - 12, fontSize);
         double left = TextSize.Widest(YTicks.Labels, fontSize) + 14;
-        double right = Math.Max(RightMarginOfLabels(figure), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
-        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(lowX, highX, 3);
+        double right = Math.Max(Math.Max(leastRight, RightMarginOfLabels(figure)), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
+        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
         // Centred below the plot, it must not run over the nearer edge of the drawing.
         double centre = (left + width - right) / 2;
         XTitle = TextSize.Wrap(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
         double top = YTitle.Count * LineHeight + 18;
         double bottom = LineHeight + 14 + XTitle.Count * LineHeight;
         Plot = new Box(left, top, width - left - right, height - top - bottom);
-        Labels = new LabelPlacer(figure, this, [1, .. stretches]).Place();
+        _labels = new Lazy<IReadOnlyList<PlacedLabel>>(() => new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place());
     }
 
     internal double Width { get; }
@@ -72,12 +80,15 @@ internal sealed class FigureLayout
 
     internal Ticks YTicks { get; }
 
+    internal double RightMargin => Width - Plot.Right;
+
     /// <summary>The axes' titles broken into lines.</summary>
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> XTitle { get; }
 
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> YTitle { get; }
 
-    internal IReadOnlyList<PlacedLabel> Labels { get; }
+    /// <summary>Placed when asked for: it takes longer than all else here.</summary>
+    internal IReadOnlyList<PlacedLabel> Labels => _labels.Value;
 
     internal double ToX(double value) => Plot.Left + (value - XTicks.From) / (XTicks.To - XTicks.From) * Plot.Width;
 
@@ -113,7 +124,34 @@ internal sealed class FigureLayout
     private double RightMarginOfLabels(Figure figure) => figure.Lines.Where(EndsAtEdge)
         .Select(line => TextSize.Widest(MarginLines(line.Name).Select(Notation.ToPlain), FontSize) + 20).DefaultIfEmpty(0).Max();
 
-    private static double Low(double[] values, Axis axis) => Math.Min(values.Min(), axis.Lowest ?? double.PositiveInfinity);
+    /// <summary>The layouts of figures with the same axes, in the same place in each: what does not move stands still.</summary>
+    internal static IReadOnlyList<FigureLayout> Alike(IReadOnlyList<Figure> figures, double width, double height, double fontSize, IReadOnlyList<double> stretches)
+    {
+        double right = figures.Max(figure => new FigureLayout(figure, width, height, fontSize, []).RightMargin);
+        var layouts = new List<FigureLayout>();
+        foreach (Figure figure in figures)
+            layouts.Add(new FigureLayout(figure, width, height, fontSize, stretches, right, layouts.LastOrDefault()?.Labels));
+        return layouts;
+    }
 
-    private static double High(double[] values, Axis axis) => Math.Max(values.Max(), axis.Highest ?? double.NegativeInfinity);
+    /// <summary>What the axes must hold: the data, the foot and the full width of bars, and what the axes are told to reach.</summary>
+    internal static Extent ExtentOf(Figure figure)
+    {
+        IEnumerable<Series> bars = figure.Lines.Where(line => line.IsBars);
+        double[] xs =
+        [
+            .. figure.Lines.SelectMany(l => l.X), .. figure.Marks.Select(m => m.X),
+            .. bars.SelectMany(b => (double[])[b.X[0] - b.BarStep / 2, b.X[^1] + b.BarStep / 2]),
+        ];
+        double[] ys =
+        [
+            .. figure.Lines.SelectMany(l => l.Y), .. figure.Levels.Select(l => l.Y), .. figure.Marks.Select(m => m.Y), .. bars.Select(_ => 0.0),
+        ];
+        return new Extent(
+            Math.Min(xs.Min(), figure.X.Lowest ?? xs[0]), Math.Max(xs.Max(), figure.X.Highest ?? xs[0]),
+            Math.Min(ys.Min(), figure.Y.Lowest ?? ys[0]), Math.Max(ys.Max(), figure.Y.Highest ?? ys[0]));
+    }
 }
+
+/// <summary>From where to where a figure's axes reach, in their units.</summary>
+internal readonly record struct Extent(double LowX, double HighX, double LowY, double HighY);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 
 namespace FlapAero.Charts;
@@ -25,27 +24,26 @@ public sealed partial class Figure
     /// <summary>The figure for a page: both drawings, the caption, the alternative text and the numbers.</summary>
     /// <returns>A <c>figure</c> element.</returns>
     /// <exception cref="InvalidOperationException">The figure has no line, no caption or no finding.</exception>
-    public string ToHtml()
-    {
-        var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<figure class=\"plot\" id=\"{Id}\">");
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"plot-drawing\" role=\"img\" aria-label=\"{SecurityElement.Escape(PlainFinding)}\">");
-        html.Append(ToSvg()).Append("</div>");
-        html.Append("<script type=\"application/json\" class=\"plot-data\">").Append(ToPlotlyJson()).Append("</script>");
-        html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Title)}{(Title[^1] is '.' or '?' or '!' ? "" : ".")}</strong> {LabelText.Html(CaptionText)}</figcaption>");
-        html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>");
-        html.Append(Numbers.ToHtml()).Append("</details></figure>");
-        return html.ToString();
-    }
+    public string ToHtml() => Html().ForPage();
+
+    /// <summary>
+    /// The figure for a notebook: as for a page, with its still drawing as a picture, which viewers that run no scripts
+    /// show, and with a line of script that has it drawn (see <see cref="FigureScript"/>).
+    /// </summary>
+    /// <returns>A <c>figure</c> element.</returns>
+    /// <exception cref="InvalidOperationException">The figure has no line, no caption or no finding.</exception>
+    public string ToNotebookHtml() => Html().ForNotebook();
 
     /// <summary>The figure in words: title, finding, numbers.</summary>
     /// <returns>Plain text.</returns>
     public override string ToString() =>
         Lines.Count == 0 ? Title : $"{Title}\n{CaptionText}\n{PlainFinding}\n{NumbersTable.Of(this)}";
 
+    private FigureHtml Html() => new(Complete(), ToPlotlyJson(), "", "", Numbers);
+
     private string PlainFinding => LabelText.Plain(FindingText);
 
-    private Figure Complete()
+    internal Figure Complete()
     {
         string? missing = Lines.Count == 0 ? "a line: add .Line(name, x, y)"
             : CaptionText.Length == 0 ? "a caption that says what it shows: add .Caption(\"…\")"

@@ -9,14 +9,18 @@ namespace FlapAero.Charts;
 /// <param name="stretches">
 /// How many times wider than the layout the drawing may become while labels keep their pixels: a place must do for each.
 /// </param>
-internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<double> stretches)
+/// <param name="before">The labels of the figure that is seen before this one, or none: a label that jumps draws the eye.</param>
+internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<double> stretches, IReadOnlyList<PlacedLabel> before)
 {
+    /// <summary>What a place may cost more before a label leaves it.</summary>
+    private const double Inertia = 30;
+
     private const double Gap = 6;
 
     private readonly List<PlacedLabel> _placed = [];
     private readonly List<IReadOnlyList<Point>> _curves =
     [
-        .. figure.Lines.Where(line => !line.IsBars).Select(layout.ToPoints),
+        .. figure.Lines.Where(line => !line.IsBars).Select(line => Simplified.Line(layout.ToPoints(line), 0.5)),
         .. figure.Lines.Where(line => line.IsBars).SelectMany(layout.ToBars).Select(Outline),
     ];
 
@@ -145,7 +149,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         PlacedLabel best = request.Anchors
             .SelectMany(anchor => candidates(anchor, width, height))
             .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader))
-            .MinBy(label => Cost(label) + 0.1 * order++)!;
+            .MinBy(label => Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0))!;
         _placed.Add(best);
     }
 

@@ -8,7 +8,7 @@ public sealed class NumbersTable
 {
     private const int MostRows = 10;
 
-    private NumbersTable(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows, IReadOnlyList<(string Name, string Value)> notes) =>
+    internal NumbersTable(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows, IReadOnlyList<(string Name, string Value)> notes) =>
         (Headings, Rows, Notes) = (headings, rows, notes);
 
     /// <summary>The columns' headings; the first column is the horizontal axis.</summary>
@@ -108,15 +108,15 @@ public sealed class NumbersTable
     private static (IReadOnlyList<string>, IReadOnlyList<IReadOnlyList<string>>) LineByLine(Figure figure)
     {
         int each = Math.Max(3, MostRows / figure.Lines.Count);
-        return (["line", AxisHeading(figure.X), AxisHeading(figure.Y)],
+        return (["line", Heading(figure.X), Heading(figure.Y)],
             [.. figure.Lines.SelectMany(line => Spread(line.X.Count, each).Select(i => (IReadOnlyList<string>)
                 [line.Name, QuantityText.Of(line.X[i], PatternFor(line.X)), QuantityText.Of(line.Y[i], PatternFor(line.Y))]))]);
     }
 
     private static string[] HeadingsOf(Figure figure) =>
-        [AxisHeading(figure.X), .. figure.Lines.Select(line => figure.Y.Unit.Length == 0 ? line.Name : $"{line.Name} ({figure.Y.Unit})")];
+        [Heading(figure.X), .. figure.Lines.Select(line => figure.Y.Unit.Length == 0 ? line.Name : $"{line.Name} ({figure.Y.Unit})")];
 
-    private static string AxisHeading(Axis axis) => axis.Unit.Length == 0 ? axis.Name : $"{axis.Name} ({axis.Unit})";
+    internal static string Heading(Axis axis) => axis.Unit.Length == 0 ? axis.Name : $"{axis.Name} ({axis.Unit})";
 
     /// <summary>The samples at all multiples of the finest round step that they hold completely, at most ten; none if they hold none.</summary>
     private static int[]? RoundSamples(IReadOnlyList<double> xs)
@@ -153,7 +153,7 @@ public sealed class NumbersTable
     private static string PatternFor(IReadOnlyList<double> values) => Ticks.Pattern(DecimalsFor(values));
 
     /// <summary>The fewest decimals that show every value as it is, at most three.</summary>
-    private static string ExactPattern(IEnumerable<double> values)
+    internal static string ExactPattern(IEnumerable<double> values)
     {
         double[] all = [.. values];
         int decimals = 0;

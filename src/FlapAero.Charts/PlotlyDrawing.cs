@@ -19,21 +19,31 @@ internal static class PlotlyDrawing
     private const double DrawingHeight = 420;
     private const double FontSize = 16;
 
+    /// <summary>How much wider than that a figure is drawn on a desk and on a projector.</summary>
+    private static readonly IReadOnlyList<double> Stretches = [2, 4];
+
     private static readonly JsonSerializerOptions Options = new()
     {
         // Escapes < and > too, so that a label cannot end the script element it stands in.
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
     };
 
-    internal static string Json(Figure figure)
+    internal static string Json(Figure figure) => Text(
+        Drawing(figure, new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, Stretches)));
+
+    /// <summary>The drawings of figures with the same axes, all in the same place.</summary>
+    internal static IReadOnlyList<JsonObject> Alike(IReadOnlyList<Figure> figures) =>
+        [.. figures.Zip(FigureLayout.Alike(figures, NarrowWidth, DrawingHeight, FontSize, Stretches), Drawing)];
+
+    internal static string Text(JsonObject json) => json.ToJsonString(Options);
+
+    private static JsonObject Drawing(Figure figure, FigureLayout layout)
     {
-        var layout = new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, 2, 4);
         GenericChart chart = CSharpChart.Combine(
             [.. figure.Lines.Select((line, i) => line.IsBars ? Bars(figure, line, Palette.Styles[i]) : Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
-        JsonNode json = JsonNode.Parse(GenericChart.toJson(chart))!;
-        return Canonical(json)!.ToJsonString(Options);
+        return (JsonObject)Canonical(JsonNode.Parse(GenericChart.toJson(chart)))!;
     }
 
     private static GenericChart Line(Figure figure, Series line, SeriesStyle style)

@@ -13,13 +13,18 @@ internal static class Formatters
 {
     internal static void Register()
     {
-        Register<Figure>(figure => figure.ToHtml(), figure => figure.ToString());
+        Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
+        Register<Figure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
+        Register<MovingFigure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(
             quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity))}</span>",
             quantity => QuantityText.Of(quantity));
     }
+
+    /// <summary>What a notebook shows of a value where it shows plain text.</summary>
+    internal static string Text(object value) => value.ToDisplayString(PlainTextFormatter.MimeType);
 
     private static void Register<T>(Func<T, string> html, Func<T, string> text)
     {

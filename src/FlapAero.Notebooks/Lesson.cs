@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Security;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -9,6 +11,12 @@ namespace FlapAero.Notebooks;
 /// <example><code>var lesson = Lesson.Begin();</code></example>
 public sealed partial class Lesson
 {
+    /// <summary>The first code cell of every lesson, the same in each: from these two lines all that follows has its means.</summary>
+    public const string SetupCell = """
+        #r "../artifacts/lessons/FlapAero.Notebooks.dll"
+        using FlapAero; using FlapAero.Charts; using FlapAero.Notebooks; using UnitsNet; var lesson = Lesson.Begin(); lesson
+        """;
+
     private Lesson(int seed, Aeroplane aeroplane)
     {
         Seed = seed;
@@ -31,6 +39,14 @@ public sealed partial class Lesson
         Formatters.Register();
         return new Lesson(seed, aeroplane ?? DemoAeroplanes.TrainerH4);
     }
+
+    /// <summary>The lesson as the value of a cell: a line that says what it is about, and what draws figures in a notebook.</summary>
+    /// <returns>HTML.</returns>
+    public string ToHtml() => $"<p class=\"lesson-ready\">{SecurityElement.Escape(ToString())}</p>{NotebookStart.Html}";
+
+    /// <summary>That the lesson is ready, its aeroplane and its seed.</summary>
+    /// <returns>A sentence.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"Lesson ready: {Aeroplane.Name}, seed {Seed}.");
 
     /// <summary>Prose with values in it.</summary>
     /// <param name="markdown">Markdown as an interpolated string; maths between dollar signs (a brace in maths is written twice).</param>

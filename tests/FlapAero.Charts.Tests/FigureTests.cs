@@ -92,6 +92,42 @@ public class FigureTests
     }
 
     [Fact]
+    public void ToNotebookHtml_Figure_IsThePagesWithAPictureAndALineOfScript()
+    {
+        IElement page = Parse(Examples.Turn.ToHtml()).QuerySelector("figure.plot")!;
+        IElement figure = Parse(Examples.Turn.ToNotebookHtml()).QuerySelector("figure.plot")!;
+        IElement picture = Assert.Single(figure.QuerySelectorAll(".plot-drawing > img"));
+        Assert.Equal(page.QuerySelector(".plot-drawing")!.GetAttribute("aria-label"), picture.GetAttribute("alt"));
+        const string Svg = "data:image/svg+xml;charset=utf-8,";
+        Assert.StartsWith(Svg, picture.GetAttribute("src"), StringComparison.Ordinal);
+        string drawing = Uri.UnescapeDataString(picture.GetAttribute("src")![Svg.Length..]);
+        Assert.Equal(Examples.Turn.ToSvg(), drawing.Replace('\'', '"'));
+        Assert.Equal(page.QuerySelector("script.plot-data")!.TextContent, figure.QuerySelector("script.plot-data")!.TextContent);
+        Assert.Equal("(window.flapaeroFigures ??= []).push(\"fig-stall-speed-in-a-level-turn\")", figure.QuerySelector("script:not([type])")!.TextContent);
+        Assert.Equal(page.QuerySelector("details")!.OuterHtml, figure.QuerySelector("details")!.OuterHtml);
+    }
+
+    [Theory]
+    [InlineData("50 % & more")]
+    [InlineData("#1 \"quoted\" 'twice' <b>")]
+    public void ToNotebookHtml_HostileLabel_StaysItself(string label)
+    {
+        IElement picture = Parse(Examples.Turn.Mark(label, 20, 60).ToNotebookHtml()).QuerySelector("img")!;
+        string drawing = Uri.UnescapeDataString(picture.GetAttribute("src")!.Split(',', 2)[1]);
+        IEnumerable<string> texts = System.Xml.Linq.XElement.Parse(drawing).Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value);
+        Assert.Contains(label, string.Join(' ', texts), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void FigureScript_Texts_AreWhatAPageNeedsAndFetchNothing()
+    {
+        Assert.Contains("plotly.js v2.28.0", FigureScript.Plotly[..200], StringComparison.Ordinal);
+        Assert.StartsWith("// Draws figures", FigureScript.Figures, StringComparison.Ordinal);
+        Assert.DoesNotContain("http", FigureScript.Figures + FigureScript.Style, StringComparison.Ordinal);
+        Assert.DoesNotContain("</", FigureScript.Figures + FigureScript.Style, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ToHtml_HostileText_StaysText()
     {
         Figure figure = new Figure("</script><b>x</b>", Axis.Of("<i>x</i>"), Axis.Of("y & z", "", "<u>"))

@@ -158,7 +158,7 @@ public sealed class HandoutsCommandTests : IDisposable
         var cells = new JsonArray
         {
             Cell("markdown", "opening", "opening", "Opening", $"# {title}"),
-            Cell("code", "setup", "setup", "Setup", "#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"\nvar lesson = 1;"),
+            Cell("code", "setup", "setup", "Setup", FlapAero.Notebooks.Lesson.SetupCell),
         };
         for (int n = 1; n <= steps.Length; n++)
             cells.Add(Cell("code", "compute", FormattableString.Invariant($"step-{n}"), FormattableString.Invariant($"Step {n}"), steps[n - 1]));
@@ -168,7 +168,7 @@ public sealed class HandoutsCommandTests : IDisposable
             ["metadata"] = new JsonObject
             {
                 ["flapaero"] = new JsonObject { ["lesson"] = number, ["title"] = title, ["summary"] = "A small one.", ["minutes"] = 10 },
-                ["kernelspec"] = new JsonObject { ["name"] = ".net-csharp" },
+                ["kernelspec"] = new JsonObject { ["name"] = "flapaero-csharp" },
                 ["language_info"] = new JsonObject { ["name"] = "C#" },
             },
             ["nbformat"] = 4,

@@ -1,11 +1,12 @@
 using System.Text.Json.Nodes;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests;
 
 /// <summary>Writes small notebooks for tests; each fault is then one change to a sound one.</summary>
 internal sealed class NotebookText
 {
-    public const string Setup = "#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"\nvar lesson = 1;";
+    public const string Setup = Lesson.SetupCell;
 
     public NotebookText(string title = "A turn to final", int lesson = 1)
     {
@@ -15,7 +16,7 @@ internal sealed class NotebookText
             ["metadata"] = new JsonObject
             {
                 ["flapaero"] = new JsonObject { ["lesson"] = lesson, ["title"] = title, ["summary"] = "What the bank does to the stall.", ["minutes"] = 40 },
-                ["kernelspec"] = new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" },
+                ["kernelspec"] = new JsonObject { ["display_name"] = "FlapAero (C#)", ["language"] = "C#", ["name"] = "flapaero-csharp" },
                 ["language_info"] = new JsonObject { ["name"] = "C#" },
             },
             ["nbformat"] = 4,

@@ -1,5 +1,7 @@
+using System.IO.Compression;
 using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
+using System.Text.RegularExpressions;
 using FlapAero.Charts;
 using FlapAero.Tests;
 using Microsoft.DotNet.Interactive.Formatting;
@@ -17,8 +19,11 @@ public class KernelTests
         Assert.Equal("<span class=\"quantity\">51.1\u00A0kt</span>", Speed.FromKnots(51.13).ToDisplayString(HtmlFormatter.MimeType));
         Assert.Equal("51.1\u00A0kt", Speed.FromKnots(51.13).ToDisplayString(PlainTextFormatter.MimeType));
         Figure figure = new Figure("Title", Axis.Of("x"), Axis.Of("y")).Line("a", [0, 1], [0.0, 1]).Caption("Caption.").Finding("Finding.");
-        Assert.Equal(figure.ToHtml(), figure.ToDisplayString(HtmlFormatter.MimeType));
+        Assert.Equal(figure.ToNotebookHtml(), figure.ToDisplayString(HtmlFormatter.MimeType));
         Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Figure)).First());
+        MovingFigure moving = figure.Moving(Axis.Of("z"), [1, 2], 1, (f, z) => f.Mark("m", 0.5, z));
+        Assert.Equal(moving.ToNotebookHtml(), moving.ToDisplayString(HtmlFormatter.MimeType));
+        Assert.Equal(moving.ToString(), moving.ToDisplayString(PlainTextFormatter.MimeType));
         Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Speed)).First());
         LessonResult[] results =
         [
@@ -34,6 +39,30 @@ public class KernelTests
     }
 
     [Fact]
+    public void Begin_LessonAsACellsValue_SaysWhatItIsAboutAndBringsWhatDrawsFigures()
+    {
+        Lesson lesson = Lesson.Begin(7, DemoAeroplanes.TrainerL2);
+        Assert.Equal("Lesson ready: Trainer L2, seed 7.", lesson.ToDisplayString(PlainTextFormatter.MimeType));
+        string html = lesson.ToDisplayString(HtmlFormatter.MimeType);
+        var page = Html.Parse(html);
+        Assert.Equal("Lesson ready: Trainer L2, seed 7.", page.QuerySelector("p.lesson-ready")!.TextContent);
+        string script = Assert.Single(page.QuerySelectorAll("script")).TextContent;
+        Assert.Contains("function drawFigures(plotly)", script, StringComparison.Ordinal);
+        Assert.DoesNotContain("http", html, StringComparison.Ordinal);
+        Assert.Equal(FigureScript.Plotly, Unpacked(Regex.Match(script, "start\\(\"([A-Za-z0-9+/=]+)\"\\)").Groups[1].Value));
+        Assert.InRange(html.Length, 1_000_000, 2_200_000);
+    }
+
+    [Fact]
+    public void SetupCell_Lines_AreThoseOfEveryNotebook()
+    {
+        string[] lines = Lesson.SetupCell.Split('\n');
+        Assert.Equal(2, lines.Length);
+        Assert.StartsWith("#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"", lines[0], StringComparison.Ordinal);
+        Assert.EndsWith("var lesson = Lesson.Begin(); lesson", lines[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void LessonFolder_Flat_HoldsEveryAssemblyThatIsNotTheRuntimes()
     {
         string folder = RepositoryRoot.Path("artifacts/lessons");
@@ -43,6 +72,13 @@ public class KernelTests
         string[] missing = [.. files.SelectMany(References).Distinct()
             .Where(name => !File.Exists(Path.Combine(folder, name + ".dll")) && !File.Exists(Path.Combine(runtime, name + ".dll")))];
         Assert.Empty(missing);
+    }
+
+    private static string Unpacked(string packed)
+    {
+        using var gzip = new GZipStream(new MemoryStream(Convert.FromBase64String(packed)), CompressionMode.Decompress);
+        using var reader = new StreamReader(gzip);
+        return reader.ReadToEnd();
     }
 
     private static IEnumerable<string> References(string file)

@@ -5,6 +5,9 @@ namespace FlapAero.Handouts.Lessons;
 /// <summary>A lesson's notebook, read and found to keep the rules; there is no other kind of instance.</summary>
 public sealed class LessonNotebook
 {
+    /// <summary>The kernel that notebooks name: the entry that setting up Jupyter makes.</summary>
+    public const string KernelName = "flapaero-csharp";
+
     internal LessonNotebook(string fileName, LessonFacts facts, IReadOnlyList<LessonCell> cells)
     {
         FileName = fileName;
@@ -88,10 +91,6 @@ public sealed class LessonNotebook
         foreach (IGrouping<int, LessonNotebook> same in notebooks.GroupBy(n => n.Number).Where(g => g.Count() > 1))
             faults.Add(string.Create(CultureInfo.InvariantCulture,
                 $"{string.Join(" and ", same.Select(n => n.FileName))}: both are lesson {same.Key}; each lesson needs a number of its own."));
-        LessonCell? first = notebooks.FirstOrDefault()?.Cells.First(c => c.Role == CellRole.Setup);
-        foreach (LessonNotebook notebook in notebooks.Skip(1))
-            if (notebook.Cells.First(c => c.Role == CellRole.Setup) is var setup && setup.Source.TrimEnd() != first!.Source.TrimEnd())
-                faults.Add($"{notebook.FileName}, {setup}: the setup differs from that of {notebooks[0].FileName}; it is the same in every lesson.");
     }
 
     private static HandoutException Refusal(List<string> faults) => new(

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Pages;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -75,8 +76,8 @@ internal sealed partial class NotebookReader
 
     private LessonFacts ReadFacts(JsonElement? metadata)
     {
-        if (Text(Child(metadata, "kernelspec"), "name") is not ".net-csharp")
-            Fault(null, $"names the kernel {Shown(Child(metadata, "kernelspec"), "name")}; allowed is \".net-csharp\".");
+        if (Text(Child(metadata, "kernelspec"), "name") is not LessonNotebook.KernelName)
+            Fault(null, $"names the kernel {Shown(Child(metadata, "kernelspec"), "name")}; allowed is \"{LessonNotebook.KernelName}\".");
         if (Text(Child(metadata, "language_info"), "name") is not "C#")
             Fault(null, $"names the language {Shown(Child(metadata, "language_info"), "name")}; allowed is \"C#\".");
         JsonElement? ours = Child(metadata, "flapaero");
@@ -104,6 +105,8 @@ internal sealed partial class NotebookReader
         LessonCell? code = cells.FirstOrDefault(c => c.IsCode);
         if (code is null || code.Role != CellRole.Setup)
             Fault(code, "is the first code cell and no setup; the first code cell of a lesson is its setup.");
+        else if (code.Source.TrimEnd() != Lesson.SetupCell)
+            Fault(code, $"does not begin as every lesson does; a setup is exactly these lines:\n{Lesson.SetupCell}");
         foreach (LessonCell second in cells.Where(c => c.Role == CellRole.Setup).Skip(1))
             Fault(second, "is a second setup; a lesson has exactly one.");
     }

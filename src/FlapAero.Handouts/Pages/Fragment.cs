@@ -85,6 +85,7 @@ internal sealed partial class Fragment
 
     public string ToHtml(IdRegistry ids, Mathematics mathematics)
     {
+        FigureMarkup.ForPage(_root);
         RefuseWhatFetches();
         SetMaths(mathematics);
         ClaimIds(ids);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using FlapAero.Charts;
 using FlapAero.Handouts.Lessons;
 
 namespace FlapAero.Handouts.Pages;
@@ -48,6 +49,7 @@ internal static class PageShell
             <link rel="icon" href="{{Icon}}">
             <style>
             {{Assets.Style.Trim()}}
+            {{FigureScript.Style.Trim()}}
             @page { size: {{frame.Paper}} }
             </style>
             </head>
@@ -69,7 +71,8 @@ internal static class PageShell
 
             """);
         if (frame.HasFigure)
-            page.Append("<script>").Append(Markup.InScript(Assets.Plotly).Trim()).Append("</script>\n");
+            page.Append("<script>").Append(Markup.InScript(FigureScript.Plotly).Trim()).Append("</script>\n<script>\n")
+                .Append(Markup.InScript(FigureScript.Figures)).Append("drawFigures(Plotly);\n</script>\n");
         if (frame.HasAnswers)
             page.Append("<script>\n").Append(Markup.InScript(Assets.Answers).Trim()).Append("\n</script>\n");
         page.Append("<script>\n").Append(Markup.InScript(Assets.Script).Trim()).Append("\n</script>\n</body>\n</html>\n");

@@ -1,0 +1,86 @@
+using System.Globalization;
+using System.Security;
+
+namespace FlapAero.Charts;
+
+/// <summary>
+/// A figure with one value that the reader moves: a figure for each value, all with the same axes. It is drawn at its
+/// start where nothing can move. Made by <see cref="Figure.Moving"/>. Immutable.
+/// </summary>
+public sealed class MovingFigure
+{
+    /// <summary>How many values a control takes at most: a page carries a figure for each.</summary>
+    public const int MostValues = 50;
+
+    internal MovingFigure(MovingControl control, IReadOnlyList<Figure> frames)
+    {
+        Control = control.Axis;
+        Values = control.Values;
+        Frames = frames;
+        (Texts, StartIndex) = (control.Texts, control.Start);
+    }
+
+    /// <summary>What moves.</summary>
+    public Axis Control { get; }
+
+    /// <summary>The control's values in its unit.</summary>
+    public IReadOnlyList<double> Values { get; }
+
+    /// <summary>The value that the figure starts with.</summary>
+    public double Start => Values[StartIndex];
+
+    /// <summary>The figure at each value.</summary>
+    public IReadOnlyList<Figure> Frames { get; }
+
+    /// <summary>The title.</summary>
+    public string Title => StartFrame.Title;
+
+    /// <summary>The figure's name in a page: <c>fig-</c> and the title in lower case.</summary>
+    public string Id => StartFrame.Id;
+
+    /// <summary>The figure's numbers: of its lines at the first, the starting and the last value, and of what else moves at about ten values.</summary>
+    public IReadOnlyList<NumbersTable> Numbers => MovingNumbers.Of(this);
+
+    /// <summary>The static drawing, at the start.</summary>
+    /// <returns>An <c>svg</c> element.</returns>
+    public string ToSvg() => StartFrame.ToSvg();
+
+    /// <summary>The live drawing: data, layout and config for plotly.js, and for each value what differs from the start.</summary>
+    /// <returns>A JSON object that is safe inside a script element.</returns>
+    public string ToPlotlyJson() => PlotlyFrames.Json(this);
+
+    /// <summary>The figure for a page.</summary>
+    /// <returns>A <c>figure</c> element.</returns>
+    public string ToHtml() => Html().ForPage();
+
+    /// <summary>The figure for a notebook; see <see cref="Figure.ToNotebookHtml"/>.</summary>
+    /// <returns>A <c>figure</c> element.</returns>
+    public string ToNotebookHtml() => Html().ForNotebook();
+
+    /// <summary>The figure in words: title, caption, the finding at the start, what moves, numbers.</summary>
+    /// <returns>Plain text.</returns>
+    public override string ToString() =>
+        $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{string.Join('\n', Numbers)}";
+
+    /// <summary>The values with their unit.</summary>
+    internal IReadOnlyList<string> Texts { get; }
+
+    internal int StartIndex { get; }
+
+    private Figure StartFrame => Frames[StartIndex];
+
+    private FigureHtml Html()
+    {
+        string name = Notation.ToHtml(Control.NameAndSymbol), start = SecurityElement.Escape(Texts[StartIndex]);
+        // Hidden until a script is there that can move it.
+        string control = string.Create(CultureInfo.InvariantCulture, $"""
+            <div class="plot-control" hidden><label><span>{name}</span> <input type="range" min="0" max="{Values.Count - 1}" step="1" value="{StartIndex}" autocomplete="off" aria-valuetext="{start}"></label>
+            <output aria-live="off">{start}</output><p class="plot-finding" aria-live="polite">{LabelText.Html(StartFrame.FindingText)}</p></div>
+            """);
+        string range = $" <span class=\"plot-range\">{RangeWords(name, SecurityElement.Escape)}</span>";
+        return new FigureHtml(StartFrame, ToPlotlyJson(), control, range, [.. Numbers]);
+    }
+
+    private string RangeWords(string name, Func<string, string?> value) =>
+        $"In the live figure, {name} moves from {value(Texts[0])} to {value(Texts[^1])}; this drawing has it at {value(Texts[StartIndex])}.";
+}
