@@ -23,6 +23,7 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
     {
         var keys = new List<AnswerKey>();
         var kept = new List<string>();
+        var answers = new List<string>();
         var told = new List<string> { lesson.Notebook.Title, lesson.Notebook.Summary };
         foreach (LessonCell cell in lesson.Notebook.Cells)
         {
@@ -34,6 +35,8 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
                 continue;
             }
             kept.Add(cell.Source);
+            if (cell.Role == CellRole.Answer && StudentNotebook.DeclaredLast(cell.StudentSource) is { } variable)
+                answers.AddRange(cell.Source.Split('\n').Where(line => StudentNotebook.DeclaredLast(line) == variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
             {
                 Fragment part = Fragment.Parse(output.Text, LessonRunner.Where(lesson.Notebook, cell));
@@ -45,7 +48,9 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
         kept.AddRange(keys.SelectMany(k => k.Mistakes.Concat(k.Choices).Select(line => line.Because).Append(k.Reason)));
         string all = ArtefactText.Normal(string.Join('\n', told));
         string[] words = [.. kept.SelectMany(text => Sentence().Split(text)).Select(ArtefactText.Normal)
-            .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal)).Distinct()];
+            .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal))
+            // The line that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
+            .Concat(answers.Select(ArtefactText.Normal)).Distinct()];
         return new Secrets(keys, words, string.Join('\n', told));
     }
 

@@ -115,12 +115,14 @@ internal sealed partial class StudentNotebook
         _cells.Add(cell);
     }
 
+    /// <summary>The name of the last variable that some code declares, or null.</summary>
+    internal static string? DeclaredLast(string source) => Declaration().Matches(source).LastOrDefault()?.Groups["name"].Value;
+
     /// <summary>The last variable that the student's answer cell declares, which is the one that its check tests.</summary>
     private string VariableOf(LessonCell? answer, LessonCell check)
     {
-        Match? last = answer is null ? null : Declaration().Matches(answer.StudentSource).LastOrDefault();
-        if (last is not null && Regex.IsMatch(check.Source, $@"\b{last.Groups["name"].Value}\b"))
-            return last.Groups["name"].Value;
+        if (answer is not null && DeclaredLast(answer.StudentSource) is { } name && Regex.IsMatch(check.Source, $@"\b{name}\b"))
+            return name;
         throw new HandoutException($"{Where(check)} tests nothing that the cell before it declares; a check stands behind an answer cell and tests the last variable of its \"student\" text.");
     }
 

@@ -1,7 +1,10 @@
 using System.Text;
 using FlapAero.Handouts.Leaks;
+using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Tests.RepositoryLessons;
 using FlapAero.Notebooks;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.Artefacts;
 
@@ -121,6 +124,26 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<App
 
         Assert.NotEqual(json, leaky);
         Assert.NotEmpty(LeakSearch.In(Artefact(ApproachSpeedArtefacts.Notebook) with { Content = leaky }, Secrets.Of(lesson.Lesson)));
+    }
+
+    [Fact]
+    public void Of_LessonThatForgetsToBlankAnAnswer_MakesNothing()
+    {
+        const string Blank = "var myBank = Angle.FromDegrees(0);   // your answer";
+        LessonNotebook notebook = LessonCopies.Named("approach-speed");
+        string json = File.ReadAllText(RepositoryRoot.Path("notebooks/" + notebook.FileName));
+        string author = notebook.Cells.Single(c => c.Id == "my-bank-limit").Source;
+        LessonNotebook forgetful = LessonNotebook.Parse(notebook.FileName, json.Replace(Blank, author, StringComparison.Ordinal));
+        var run = new RanLesson(forgetful, forgetful.Cells.ToDictionary(c => c.Id, lesson.Lesson.OutputsOf));
+        using var mathematics = new Mathematics();
+
+        Assert.DoesNotContain(Blank, forgetful.Cells.Single(c => c.Id == "my-bank-limit").StudentSource, StringComparison.Ordinal);
+        foreach (Edition edition in new[] { Edition.Student, Edition.Notebook })
+        {
+            string message = Assert.Throws<HandoutException>(() => LessonArtefacts.Of(run, mathematics, new ArtefactChoice(new HashSet<Edition> { edition }))).Message;
+            Assert.Contains("would get answers of lesson approach-speed; nothing was written", message, StringComparison.Ordinal);
+            Assert.Contains("math.acos", message, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
