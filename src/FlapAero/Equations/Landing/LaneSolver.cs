@@ -69,6 +69,7 @@ internal static class LaneSolver<T>
         leg.Open = open & ~limit;
         leg.Grazing |= leg.Open & T.Less(RunAway * path.ThresholdSpeed, T.Abs(leg.Motion.Speed - path.ThresholdSpeed));
         leg.Stuck = T.Of(0);
+        leg.Spent = 0;
         leg.Time = path.FlareStart;
     }
 

@@ -19,12 +19,16 @@ internal ref struct LegState<T, TMotion>
 
     /// <summary>Lanes whose end was reached very slowly, or all but reached: a small error of the motion is a large one in time.</summary>
     public T Grazing;
+
+    /// <summary>Steps of the stage so far beyond one a flight: a stage that is flown in many pieces has no more of them than in one.</summary>
+    public int Spent;
 }
 
 /// <summary>Flies one stage in all lanes, each with steps of its own size, to the stage's end or to a time.</summary>
 internal static class Leg
 {
     private const int MostSteps = 2_000;
+
     /// <summary>An end is not looked for between moments closer than this, s.</summary>
     private const double Shortest = 1e-7;
     private const double Safety = 0.9;
@@ -32,10 +36,13 @@ internal static class Leg
     /// <summary>Longer steps may fool the estimates, s.</summary>
     private const double LongestStep = 10;
 
-    /// <summary>An end is grazed where an error of one part in a million is more than this in a million seconds of time.</summary>
+    /// <summary>Of a leg that takes hours, what else a step may be.</summary>
+    private const double LongestShare = 0.02;
+
+    /// <summary>An end is grazed where at its rate an error as large as the motion would be made up in more than this, s.</summary>
     private const double Slow = 60;
 
-    /// <summary>Nor can a cubic tell whether an end was reached that it misses by less than this share of its size.</summary>
+    /// <summary>And where it rose to within this share of that size and fell again: the cubic cannot tell whether it was reached.</summary>
     private const double Close = 1e-3;
 
     [SkipLocalsInit]
@@ -51,9 +58,11 @@ internal static class Leg
         T ended = T.Of(0);
         T correction = T.Of(0);
         Thrust<T> endThrust = default;
+        T longest = T.Max(T.Of(LongestStep), LongestShare * (until - leg.Time));
         for (int count = 0; T.Any(flying); count++)
         {
-            if (count == MostSteps)
+            leg.Spent += Math.Min(count, 1);
+            if (leg.Spent >= MostSteps)
             {
                 leg.Stuck |= flying;
                 break;
@@ -61,7 +70,7 @@ internal static class Leg
 
             // To the next kink of the thrust, so that no step sees one.
             Thrust<T> thrust = power.At(leg.Time);
-            step = T.Min(step, T.Of(LongestStep));
+            step = T.Min(step, longest);
             T edge = T.Min(until, thrust.End);
             T left = edge - leg.Time;
             T whole = T.Less(left, 1.0001 * step);

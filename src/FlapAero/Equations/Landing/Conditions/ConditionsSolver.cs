@@ -213,6 +213,7 @@ internal sealed class ConditionsSolver
         where TStage : struct, IStage<ScalarLane, TMotion>
     {
         keep(leg);
+        leg.Spent = 0;
         double interval = Math.Max(_interval, (until - leg.Time.Value) / MostStates);
         while (ScalarLane.Any(leg.Open) && !ScalarLane.Any(leg.Stuck) && leg.Time.Value < until)
         {
