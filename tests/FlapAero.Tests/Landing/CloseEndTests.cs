@@ -54,7 +54,9 @@ public sealed class CloseEndTests
             LandingInput input = landing.Input;
             LandingInput light = input with
             {
-                NoseHighLift = 1.1 * input.TouchdownLiftFraction * input.MaximumLift, PowerCutHeight = input.HoldOffHeight + 0.5, PowerCutTime = 12,
+                NoseHighLift = 1.1 * input.TouchdownLiftFraction * input.MaximumLift,
+                PowerCutHeight = input.HoldOffHeight + 0.5,
+                PowerCutTime = 12,
             };
             landed += AssertClose(light, LandingSolver.Solve(light)) ? 1 : 0;
         }
