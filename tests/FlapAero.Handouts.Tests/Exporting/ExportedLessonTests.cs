@@ -13,6 +13,10 @@ namespace FlapAero.Handouts.Tests.Exporting;
 /// <summary>A lesson exported and run as a program says what the same lesson says in the kernel, to the last number.</summary>
 public sealed class ExportedLessonTests : IDisposable
 {
+    /// <summary>Whatever of ours, and of quantities, a cell may end in.</summary>
+    private static readonly IReadOnlyList<Type> Shown =
+        [.. typeof(Figure).Assembly.GetExportedTypes().Concat(typeof(Lesson).Assembly.GetExportedTypes()).Where(type => type is { IsClass: true, ContainsGenericParameters: false } and not { IsAbstract: true, IsSealed: true }), typeof(IQuantity)];
+
     private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-apps-").FullName;
 
     public static TheoryData<string> Lessons => [.. LessonCopies.All.Select(lesson => lesson.Slug)];
@@ -75,7 +79,7 @@ public sealed class ExportedLessonTests : IDisposable
             if (cell.Role != CellRole.Setup)
                 texts.AddRange(result.Outputs.Select(output => output.Text));
             // Until a lesson begins again, which sets HTML first.
-            foreach (Type type in new[] { typeof(Figure), typeof(LessonResult), typeof(NumbersTable), typeof(IQuantity) })
+            foreach (Type type in Shown)
                 Formatter.SetPreferredMimeTypesFor(type, PlainTextFormatter.MimeType);
         }
         Assert.DoesNotContain(texts, text => text.StartsWith('<'));
