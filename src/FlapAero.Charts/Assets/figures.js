@@ -20,9 +20,19 @@ function drawFigures(plotly) {
     figure.insertBefore(live, still);
     figure.classList.add("is-drawn");
     // Inside a closed fold a figure has no width yet.
-    const growth = growthAt(plot.layout, live.clientWidth || document.body.clientWidth);
+    const usual = () => growthAt(plot.layout, live.clientWidth || document.body.clientWidth);
+    let growth = usual();
+    let shown = {};
     const config = Object.assign({}, plot.config, { responsive: true, displayModeBar: false });
-    const show = (frame) => plotly.react(live, over(plot.data, frame.data), layoutOf(plot, frame, growth), config);
+    const show = (frame) => {
+      shown = frame;
+      return plotly.react(live, over(plot.data, frame.data), layoutOf(plot, frame, growth), config);
+    };
+    // A page that is projected says how large letters shall be, in pixels; none gives the choice back.
+    figure.addEventListener("letters", (event) => {
+      growth = event.detail ? event.detail / sizeOf(plot.layout) : usual();
+      show(shown);
+    });
     Promise.resolve().then(() => show({})).then(() => {
       if (plot.moving) control(figure, live, plot.moving, show);
       // Larger text or an opened fold narrows a figure without the window changing.
@@ -38,9 +48,11 @@ function drawFigures(plotly) {
 
   // A projector needs larger letters than a phone; what makes room for them grows alike.
   const growthAt = (layout, width) => {
-    const size = (layout.font && layout.font.size) || 14;
+    const size = sizeOf(layout);
     return Math.max(size, width >= 800 ? 18 : 14) / size;
   };
+
+  const sizeOf = (layout) => (layout.font && layout.font.size) || 14;
 
   const grow = (part, growth, names) => {
     const copy = Object.assign({}, part);

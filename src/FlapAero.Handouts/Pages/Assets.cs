@@ -12,6 +12,11 @@ internal static class Assets
     /// <summary>Checks answers on a page.</summary>
     public static string Answers => Read(typeof(Assets).Assembly, "assets/answers.js");
 
+    /// <summary>Shows the instructor's page one idea at a time.</summary>
+    public static string Projector => Read(typeof(Assets).Assembly, "assets/present.js");
+
+    public static string ProjectorStyle => Read(typeof(Assets).Assembly, "assets/present.css");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     private static string Read(Assembly assembly, string name)

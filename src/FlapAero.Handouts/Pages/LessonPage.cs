@@ -49,6 +49,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         {
             HasFigure = _body.HasFigure,
             HasAnswers = _hasAnswers,
+            IsProjected = ForInstructor,
             Paper = paper,
         });
     }
@@ -59,7 +60,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     private string Note() => ForInstructor
         ? "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
             + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
-            + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n"
+            + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n" + Projector.Start
         : (_hasAnswers ? TryIt.Note : "") + (_hasFold ? OnPaper : "");
 
     private void Write(LessonCell cell, LessonCell? before)

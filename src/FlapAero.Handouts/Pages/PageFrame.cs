@@ -17,6 +17,9 @@ internal sealed record PageFrame(string Title, string Kind, string SkipTo, strin
     /// <summary>Whether answers are checked on the page.</summary>
     public bool HasAnswers { get; init; }
 
+    /// <summary>Whether the page can be shown to a class one idea at a time.</summary>
+    public bool IsProjected { get; init; }
+
     /// <summary>The paper that the page asks for.</summary>
     public Paper Paper { get; init; }
 }

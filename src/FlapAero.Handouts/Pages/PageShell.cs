@@ -50,6 +50,7 @@ internal static class PageShell
             <style>
             {{Assets.Style.Trim()}}
             {{FigureScript.Style.Trim()}}
+            {{(frame.IsProjected ? Assets.ProjectorStyle.Trim() : "")}}
             @page { size: {{frame.Paper}} }
             </style>
             </head>
@@ -63,6 +64,7 @@ internal static class PageShell
             <main id="content" tabindex="-1">
             {{main.Trim()}}
             </main>
+            {{(frame.IsProjected ? Projector.Bar.Trim() : "")}}
             <footer>
             <p>{{Markup.Escape(Caution.Short)}}</p>
             <p>Each lesson ends with its sources, by the keys of FlapAero's list of references; what is common practice without a source is marked so.</p>
@@ -75,6 +77,8 @@ internal static class PageShell
                 .Append(Markup.InScript(FigureScript.Figures)).Append("drawFigures(Plotly);\n</script>\n");
         if (frame.HasAnswers)
             page.Append("<script>\n").Append(Markup.InScript(Assets.Answers).Trim()).Append("\n</script>\n");
+        if (frame.IsProjected)
+            page.Append("<script>\n").Append(Markup.InScript(Assets.Projector).Trim()).Append("\n</script>\n");
         page.Append("<script>\n").Append(Markup.InScript(Assets.Script).Trim()).Append("\n</script>\n</body>\n</html>\n");
         return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }

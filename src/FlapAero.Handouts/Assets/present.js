@@ -1,0 +1,151 @@
+"use strict";
+// The instructor's page for a class: one idea a screen, made from the page's own cells, which stay where they are.
+// Hints and answers open on a press of their own, so that nothing is seen before it was thought about.
+(() => {
+  const root = document.documentElement;
+  const start = document.getElementById("project");
+  const bar = document.getElementById("screens");
+  const said = document.getElementById("screen-said");
+
+  const HEADING = "h1, h2, h3, h4, h5, h6";
+  const isFold = (e) => e.matches("details.hint, details.answer");
+  // A screen is a cell, or a part of one: a figure or a heading that follows something else begins a screen of its own.
+  const screensOf = (cell) => {
+    const lead = [];
+    const parts = [];
+    for (const piece of cell.children) {
+      if (piece.matches("details.code")) continue;
+      if (parts.length === 0 && piece.matches(HEADING + ", .tag")) {
+        lead.push(piece);
+        continue;
+      }
+      const last = parts[parts.length - 1];
+      if (!last || piece.matches("figure, .problem, " + HEADING) || (last.some((e) => e.matches("figure, .problem")) && !isFold(piece))) parts.push([piece]);
+      else last.push(piece);
+    }
+    return (parts.length ? parts : [[]]).map((part) => ({ cell, pieces: lead.concat(part), title: titleOf(cell, lead, part) }));
+  };
+  const titleOf = (cell, lead, part) => {
+    if (cell.matches(".opening")) return document.querySelector("header h1");
+    const inside = part.map((e) => e.matches(HEADING) ? e : e.matches(".problem") && e.querySelector(HEADING)).find(Boolean);
+    return inside || lead.filter((e) => e.matches(HEADING)).pop() || cell;
+  };
+  const screens = [...document.querySelectorAll("main > .cell:not(.teaching)")].flatMap(screensOf);
+  if (screens.length === 0) return;
+
+  let at = -1;
+  let steps = [];
+  let fresh = 0;
+  const before = new Map();
+  const isOn = () => root.classList.contains("is-projected");
+  const foldsOf = (screen) => screen.pieces.flatMap((p) => [p, ...p.querySelectorAll("details")])
+    .filter((e) => isFold(e) && !e.querySelector(":scope > .check"));
+
+  const show = (number) => {
+    at = Math.max(0, Math.min(screens.length - 1, number));
+    const screen = screens[at];
+    for (const old of document.querySelectorAll(".on-screen, .on-piece")) old.classList.remove("on-screen", "on-piece");
+    screen.cell.classList.add("on-screen");
+    for (const piece of screen.pieces) piece.classList.add("on-piece");
+    root.classList.toggle("is-first", at === 0);
+    steps = foldsOf(screen);
+    for (const fold of steps) {
+      if (!before.has(fold)) before.set(fold, fold.open);
+      fold.open = false;
+    }
+    history.replaceState(null, "", "#screen-" + (at + 1));
+    for (const piece of screen.pieces) for (const figure of figuresIn(piece)) enlarge(figure, true);
+    scrollTo(0, 0);
+    focusOn(screen.title);
+    tell("");
+    document.getElementById("screen-back").disabled = at === 0;
+  };
+  const tell = (more) => {
+    said.textContent = "Screen " + (at + 1) + " of " + screens.length;
+    const name = document.createElement("span");
+    name.className = "apart";
+    const title = screens[at].title;
+    name.textContent = (title.matches(HEADING) ? ": " + title.textContent.trim() : "") + more;
+    said.append(name);
+  };
+  const focusOn = (element) => {
+    element.setAttribute("tabindex", "-1");
+    element.focus({ preventScroll: true });
+  };
+  const figuresIn = (piece) => piece.matches("figure.plot") ? [piece] : [...piece.querySelectorAll("figure.plot")];
+  const enlarge = (figure, isLarge) => figure.dispatchEvent(new CustomEvent("letters",
+    { detail: isLarge ? Math.round(parseFloat(getComputedStyle(root).fontSize) * .9) : 0 }));
+
+  const room = () => innerHeight - bar.offsetHeight;
+  const below = () => Math.ceil(root.scrollHeight - innerHeight - scrollY);
+  // Forward is what is below, then what is folded, then the next screen; back is the same way round.
+  const forward = () => {
+    const fold = steps.find((f) => !f.open);
+    if (below() > 8) scrollBy(0, Math.min(below(), room() * .8));
+    else if (fold) {
+      fold.open = true;
+      tell(". Opened: " + fold.querySelector("summary").textContent);
+      if (fold.getBoundingClientRect().bottom > room()) scrollBy(0, Math.min(fold.getBoundingClientRect().top - room() * .1, below()));
+    } else if (at + 1 < screens.length) show(at + 1);
+  };
+  const back = () => {
+    const open = steps.filter((f) => f.open).pop();
+    if (open && open.getBoundingClientRect().top >= 0) {
+      open.open = false;
+      tell(". Closed: " + open.querySelector("summary").textContent);
+    } else if (scrollY > 8) scrollBy(0, -Math.min(scrollY, room() * .8));
+    else if (open) open.open = false;
+    else if (at > 0) show(at - 1);
+  };
+
+  const enter = (number) => {
+    root.classList.add("is-projected");
+    bar.hidden = false;
+    show(number);
+  };
+  const leave = () => {
+    root.classList.remove("is-projected", "is-first");
+    bar.hidden = true;
+    for (const [fold, open] of before) fold.open = open;
+    before.clear();
+    history.replaceState(null, "", location.href.split("#")[0]);
+    for (const figure of document.querySelectorAll("figure.plot")) enlarge(figure, false);
+    dispatchEvent(new Event("resize"));
+    start.scrollIntoView();
+    start.focus();
+  };
+  const named = () => {
+    const match = /^#screen-(\d+)$/.exec(location.hash);
+    return match ? Number(match[1]) - 1 : -1;
+  };
+
+  const keys = {
+    ArrowRight: forward, PageDown: forward, " ": forward, ArrowLeft: back, PageUp: back,
+    Home: () => show(0), End: () => show(screens.length - 1), Escape: leave,
+  };
+  // A slider, a field and a region that scrolls sideways keep the keys that are theirs; the way out works everywhere.
+  const isTheirs = (element, key) => key !== "Escape" && (element.matches("input, textarea, select")
+    || (key === " " && element.matches("button, summary, a"))
+    || (key.startsWith("Arrow") && !!element.closest(".scroll[tabindex]")));
+  addEventListener("keydown", (event) => {
+    if (!isOn() || event.ctrlKey || event.altKey || event.metaKey || !Object.hasOwn(keys, event.key) || isTheirs(event.target, event.key)) return;
+    event.preventDefault();
+    if (event.key === " " && event.shiftKey) back();
+    else keys[event.key]();
+  }, true);
+  addEventListener("hashchange", () => {
+    if (named() >= 0) enter(named());
+  });
+  addEventListener("resize", () => {
+    cancelAnimationFrame(fresh);
+    fresh = requestAnimationFrame(() => {
+      if (isOn()) for (const figure of document.querySelectorAll(".on-piece figure.plot, figure.plot.on-piece")) enlarge(figure, true);
+    });
+  });
+  document.getElementById("screen-next").addEventListener("click", forward);
+  document.getElementById("screen-back").addEventListener("click", back);
+  document.getElementById("screen-leave").addEventListener("click", leave);
+  start.addEventListener("click", () => enter(Math.max(0, at)));
+  start.closest("[hidden]").hidden = false;
+  if (named() >= 0) enter(named());
+})();

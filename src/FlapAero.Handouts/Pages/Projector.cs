@@ -1,0 +1,29 @@
+namespace FlapAero.Handouts.Pages;
+
+/// <summary>
+/// What the instructor's page needs to be shown to a class one idea at a time. All of it is hidden until its script finds
+/// it, and nothing of it prints.
+/// </summary>
+internal static class Projector
+{
+    /// <summary>The way in, with what the class will and will not see.</summary>
+    public const string Start = """
+        <div class="project" hidden>
+        <p><button type="button" id="project">Show on the projector</button></p>
+        <p>One idea a screen, in large type. A prediction comes before what the model says; each hint and each answer waits for one more press. Notes for the instructor, program code and the numbers behind figures are not shown.</p>
+        </div>
+
+        """;
+
+    /// <summary>Where the class is, and the ways on, back and out.</summary>
+    public static string Bar => $"""
+        <nav class="screens" id="screens" aria-label="Screens" hidden>
+        <button type="button" id="screen-back">Back</button>
+        <button type="button" id="screen-next">Next</button>
+        <p id="screen-said" role="status" aria-live="polite"></p>
+        <p class="keys">Keys: → or Space next, ← back, Home, End, Esc leaves. {Markup.Escape(Caution.Short)}</p>
+        <button type="button" id="screen-leave">Leave</button>
+        </nav>
+
+        """;
+}
