@@ -39,7 +39,7 @@
   const before = new Map();
   const isOn = () => root.classList.contains("is-projected");
   const foldsOf = (screen) => screen.pieces.flatMap((p) => [p, ...p.querySelectorAll("details")])
-    .filter((e) => isFold(e) && !e.querySelector(":scope > .check"));
+    .filter((e) => isFold(e) && e.querySelector(":scope > :not(summary, pre)"));
 
   const show = (number) => {
     at = Math.max(0, Math.min(screens.length - 1, number));
@@ -48,17 +48,24 @@
     screen.cell.classList.add("on-screen");
     for (const piece of screen.pieces) piece.classList.add("on-piece");
     root.classList.toggle("is-first", at === 0);
+    level(screen);
     steps = foldsOf(screen);
     for (const fold of steps) {
       if (!before.has(fold)) before.set(fold, fold.open);
       fold.open = false;
     }
     history.replaceState(null, "", "#screen-" + (at + 1));
-    for (const piece of screen.pieces) for (const figure of figuresIn(piece)) enlarge(figure, true);
+    fit();
     scrollTo(0, 0);
     focusOn(screen.title);
     tell("");
     document.getElementById("screen-back").disabled = at === 0;
+  };
+  // With its part's heading out of sight, a screen's first heading comes right after the lesson's title.
+  const level = (screen) => {
+    for (const old of document.querySelectorAll("main [aria-level]")) old.removeAttribute("aria-level");
+    const first = screen && screen.pieces.flatMap((p) => [p, ...p.querySelectorAll("*")]).find((e) => e.matches(HEADING));
+    if (first) first.setAttribute("aria-level", "2");
   };
   const tell = (more) => {
     said.textContent = "Screen " + (at + 1) + " of " + screens.length;
@@ -74,7 +81,13 @@
   };
   const figuresIn = (piece) => piece.matches("figure.plot") ? [piece] : [...piece.querySelectorAll("figure.plot")];
   const enlarge = (figure, isLarge) => figure.dispatchEvent(new CustomEvent("letters",
-    { detail: isLarge ? Math.round(parseFloat(getComputedStyle(root).fontSize) * .9) : 0 }));
+    { detail: isLarge ? Math.round(parseFloat(getComputedStyle(root).fontSize) * .86) : 0 }));
+
+  // The page ends above the bar, however tall its words make it; what is on the screen is drawn again to its size.
+  const fit = () => {
+    root.style.setProperty("--bar", bar.offsetHeight + "px");
+    for (const piece of screens[at].pieces) for (const figure of figuresIn(piece)) enlarge(figure, true);
+  };
 
   const room = () => innerHeight - bar.offsetHeight;
   const below = () => Math.ceil(root.scrollHeight - innerHeight - scrollY);
@@ -85,7 +98,9 @@
     else if (fold) {
       fold.open = true;
       tell(". Opened: " + fold.querySelector("summary").textContent);
-      if (fold.getBoundingClientRect().bottom > room()) scrollBy(0, Math.min(fold.getBoundingClientRect().top - room() * .1, below()));
+      const box = fold.getBoundingClientRect();
+      const hidden = box.bottom + 2 * parseFloat(getComputedStyle(root).fontSize) - room();
+      if (hidden > 0) scrollBy(0, Math.min(hidden, Math.max(0, box.top - room() * .1), below()));
     } else if (at + 1 < screens.length) show(at + 1);
   };
   const back = () => {
@@ -105,6 +120,8 @@
   };
   const leave = () => {
     root.classList.remove("is-projected", "is-first");
+    root.style.removeProperty("--bar");
+    level(null);
     bar.hidden = true;
     for (const [fold, open] of before) fold.open = open;
     before.clear();
@@ -136,12 +153,14 @@
   addEventListener("hashchange", () => {
     if (named() >= 0) enter(named());
   });
-  addEventListener("resize", () => {
+  const fitSoon = () => {
     cancelAnimationFrame(fresh);
     fresh = requestAnimationFrame(() => {
-      if (isOn()) for (const figure of document.querySelectorAll(".on-piece figure.plot, figure.plot.on-piece")) enlarge(figure, true);
+      if (isOn()) fit();
     });
-  });
+  };
+  addEventListener("resize", fitSoon);
+  new ResizeObserver(fitSoon).observe(bar);
   document.getElementById("screen-next").addEventListener("click", forward);
   document.getElementById("screen-back").addEventListener("click", back);
   document.getElementById("screen-leave").addEventListener("click", leave);

@@ -21,7 +21,10 @@ internal static class Projector
         <button type="button" id="screen-back">Back</button>
         <button type="button" id="screen-next">Next</button>
         <p id="screen-said" role="status" aria-live="polite"></p>
-        <p class="keys">Keys: → or Space next, ← back, Home, End, Esc leaves. {Markup.Escape(Caution.Short)}</p>
+        <div class="words">
+        <p class="keys">Keys: → or Space next, ← back, Home, End, Esc to leave.</p>
+        <p class="reminder">{Markup.Escape(Caution.Short)}</p>
+        </div>
         <button type="button" id="screen-leave">Leave</button>
         </nav>
 
