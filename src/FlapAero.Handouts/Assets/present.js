@@ -49,6 +49,7 @@
     for (const piece of screen.pieces) piece.classList.add("on-piece");
     root.classList.toggle("is-first", at === 0);
     level(screen);
+    brief(screen);
     steps = foldsOf(screen);
     for (const fold of steps) {
       if (!before.has(fold)) before.set(fold, fold.open);
@@ -62,6 +63,14 @@
     document.getElementById("screen-back").disabled = at === 0;
   };
   // With its part's heading out of sight, a screen's first heading comes right after the lesson's title.
+  // A caption that starts with the very heading above it need not say it twice.
+  const brief = (screen) => {
+    for (const old of document.querySelectorAll(".said-above")) old.classList.remove("said-above");
+    for (const piece of screen.pieces) for (const figure of figuresIn(piece)) {
+      const name = figure.querySelector("figcaption > strong:first-child");
+      if (name && name.textContent.replace(/\.$/, "") === screen.title.textContent.trim()) name.classList.add("said-above");
+    }
+  };
   const level = (screen) => {
     for (const old of document.querySelectorAll("main [aria-level]")) old.removeAttribute("aria-level");
     const first = screen && screen.pieces.flatMap((p) => [p, ...p.querySelectorAll("*")]).find((e) => e.matches(HEADING));
