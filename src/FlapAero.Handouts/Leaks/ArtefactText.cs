@@ -11,6 +11,8 @@ namespace FlapAero.Handouts.Leaks;
 /// <summary>All that a file says: its text, attributes, comments, data and scripts, and what stands in it in base 64.</summary>
 internal static partial class ArtefactText
 {
+    private const string Picture = "data:image/svg+xml";
+
     private static readonly Lazy<HashSet<string>> Shell = new(() =>
     {
         var empty = new PageFrame("", "", "", "", "", "") { HasFigure = true, HasAnswers = true };
@@ -44,6 +46,9 @@ internal static partial class ArtefactText
         return BeforePoint().Replace(Spaces().Replace(plain, " "), "$1").Trim();
     }
 
+    /// <summary>What a drawing inside an attribute says.</summary>
+    private static string Drawn(string address) => OfHtml(Uri.UnescapeDataString(address[(address.IndexOf(',', StringComparison.Ordinal) + 1)..]));
+
     private static void Walk(INode node, StringBuilder text)
     {
         if (node is IElement element)
@@ -51,7 +56,7 @@ internal static partial class ArtefactText
             if (element is IHtmlScriptElement or IHtmlStyleElement && Shell.Value.Contains(element.TextContent))
                 return;
             foreach (IAttr attribute in element.Attributes)
-                text.Append('\n').Append(attribute.Value).Append('\n');
+                text.Append('\n').Append(attribute.Value.StartsWith(Picture, StringComparison.Ordinal) ? Drawn(attribute.Value) : attribute.Value).Append('\n');
         }
         if (node is ICharacterData data)
             text.Append(Data(node, data.Data)).Append(' ');

@@ -46,6 +46,7 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<App
                 ("text", "<p title=\"{number} kt\">Well.</p>"),
                 ("text", "<script type=\"application/json\">{\"hint\":\"{number}\\u00a0kt\"}</script>"),
                 ("text", "<script>const right = \"{number} kt\";</script>"),
+                ("text", "<img alt=\"\" src=\"data:image/svg+xml;charset=utf-8,%3Csvg%3E%3Ctext%3E{number}%20kt%3C/text%3E%3C/svg%3E\">"),
                 ("text", "<p data-x=\"{base64}\">Well.</p>"),
                 ("text", "<p>The whole gust factor was added; custom is half of it.</p>"),
                 ("text", "<p>The bank multiplies; <em>a skid at low speed</em> drops the inner wing: it is how this turn kills.</p>"),
