@@ -41,7 +41,7 @@ public sealed class ReachTests(ApproachSpeedArtefacts lesson, Browser browser) :
     /// <summary>Text that its box cuts off, and pieces of text that lie on one another.</summary>
     private const string Crowded = """
         (() => {
-          const isSeen = (e) => e.checkVisibility() && !e.closest('.skip, .apart, svg, .plot-live, math, script, style');
+          const isSeen = (e) => e.checkVisibility() && !e.closest('.skip, .apart, svg, .plot-live, math, script, style, .is-projected:not(.is-first) header');
           const words = (e) => e.outerHTML.replace(/\s+/g, ' ').slice(0, 90);
           const all = [...document.querySelectorAll('body *')].filter(isSeen);
           const cut = all.filter(e => {
