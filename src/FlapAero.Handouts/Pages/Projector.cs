@@ -8,10 +8,10 @@ internal static class Projector
 {
     /// <summary>The way in, with what the class will and will not see.</summary>
     public const string Start = """
-        <div class="project" hidden>
+        <aside class="project" aria-label="For a class" hidden>
         <p><button type="button" id="project">Show on the projector</button></p>
         <p>One idea a screen, in large type. A prediction comes before what the model says; each hint and each answer waits for one more press. Notes for the instructor, program code and the numbers behind figures are not shown.</p>
-        </div>
+        </aside>
 
         """;
 
