@@ -13,7 +13,7 @@ namespace FlapAero.Charts;
 [InterpolatedStringHandler]
 public sealed class Words
 {
-    private readonly List<(string Text, bool IsValue)> _parts = [];
+    private readonly List<Part> _parts = [];
 
     /// <summary>Called by the compiler for an interpolated string.</summary>
     /// <param name="literalLength">Length of the literal text.</param>
@@ -36,23 +36,26 @@ public sealed class Words
 
     /// <summary>Called by the compiler for literal text.</summary>
     /// <param name="text">The text.</param>
-    public void AppendLiteral(string text) => _parts.Add((text, false));
+    public void AppendLiteral(string text) => _parts.Add(new(text, null, null));
 
     /// <summary>Called by the compiler for a value.</summary>
     /// <typeparam name="T">The value's type.</typeparam>
     /// <param name="value">The value.</param>
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
-    public void AppendFormatted<T>(T value, string? format = null) => _parts.Add((Of(value, format), true));
+    public void AppendFormatted<T>(T value, string? format = null) => 
+        // Put into words at once too: a format that is not known is refused where it stands.
+        _parts.Add(new(Of(value, format), value, format, IsValue: true));
 
     /// <summary>A value in words: the one formatter of sentences, tables and figures.</summary>
     /// <param name="value">A quantity, a number, or anything else with a text of its own.</param>
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
+    /// <param name="units">The units of the quantities.</param>
     /// <returns>The value in words.</returns>
-    public static string Of(object? value, string? format = null) => value switch
+    public static string Of(object? value, string? format = null, UnitSystem units = UnitSystem.Aviation) => value switch
     {
         null => "",
-        Words words => words.ToString(),
-        IQuantity quantity => QuantityText.Of(quantity, format),
+        Words words => words.ToString(units),
+        IQuantity quantity => QuantityText.Of(quantity, format, units),
         double number => QuantityText.Of(number, format),
         float number => QuantityText.Of(number, format),
         int or long or short or byte or uint => QuantityText.Of(Convert.ToDouble(value, CultureInfo.InvariantCulture), format ?? "0"),
@@ -64,17 +67,28 @@ public sealed class Words
     /// <summary>Puts the parts together, literal text and values each in its own way.</summary>
     /// <param name="literal">What becomes of literal text.</param>
     /// <param name="value">What becomes of a value's words.</param>
+    /// <param name="units">The units of the quantities.</param>
     /// <returns>The whole.</returns>
-    public string Join(Func<string, string> literal, Func<string, string> value)
+    public string Join(Func<string, string> literal, Func<string, string> value, UnitSystem units = UnitSystem.Aviation)
     {
         ArgumentNullException.ThrowIfNull(literal);
         ArgumentNullException.ThrowIfNull(value);
         var text = new StringBuilder();
-        foreach ((string part, bool isValue) in _parts) text.Append(isValue ? value(part) : literal(part));
+        foreach (Part part in _parts) text.Append(part.IsValue ? value(part.In(units)) : literal(part.Text));
         return text.ToString();
     }
 
+    /// <summary>The sentence with its quantities in other units.</summary>
+    /// <param name="units">The units.</param>
+    /// <returns>The sentence.</returns>
+    public string ToString(UnitSystem units) => Join(text => text, text => text, units);
+
     /// <summary>The sentence.</summary>
     /// <returns>The sentence.</returns>
-    public override string ToString() => Join(text => text, text => text);
+    public override string ToString() => ToString(UnitSystem.Aviation);
+
+    private readonly record struct Part(string Text, object? Value, string? Format, bool IsValue = false)
+    {
+        internal string In(UnitSystem units) => units == UnitSystem.Aviation ? Text : Of(Value, Format, units);
+    }
 }

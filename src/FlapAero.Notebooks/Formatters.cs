@@ -11,16 +11,16 @@ namespace FlapAero.Notebooks;
 /// </summary>
 internal static class Formatters
 {
-    internal static void Register()
+    internal static void Register(UnitSystem units)
     {
         Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
-        Register<Figure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
-        Register<MovingFigure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
+        Register<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
+        Register<MovingFigure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(
-            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity))}</span>",
-            quantity => QuantityText.Of(quantity));
+            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",
+            quantity => QuantityText.Of(quantity, null, units));
     }
 
     private static void Register<T>(Func<T, string> html, Func<T, string> text)
