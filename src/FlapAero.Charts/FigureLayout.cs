@@ -35,6 +35,8 @@ internal sealed class FigureLayout
     internal const string Grey = "#444444";
     internal const string Grid = "#DDDDDD";
 
+    private readonly Lazy<IReadOnlyList<PlacedLabel>> _labels;
+
     /// <param name="figure">The figure.</param>
     /// <param name="width">The drawing's width in pixels.</param>
     /// <param name="height">The drawing's height in pixels.</param>
@@ -61,7 +63,7 @@ internal sealed class FigureLayout
         double top = YTitle.Count * LineHeight + 18;
         double bottom = LineHeight + 14 + XTitle.Count * LineHeight;
         Plot = new Box(left, top, width - left - right, height - top - bottom);
-        Labels = new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place();
+        _labels = new Lazy<IReadOnlyList<PlacedLabel>>(() => new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place());
     }
 
     internal double Width { get; }
@@ -85,7 +87,8 @@ internal sealed class FigureLayout
 
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> YTitle { get; }
 
-    internal IReadOnlyList<PlacedLabel> Labels { get; }
+    /// <summary>Placed when asked for: it takes longer than all else here.</summary>
+    internal IReadOnlyList<PlacedLabel> Labels => _labels.Value;
 
     internal double ToX(double value) => Plot.Left + (value - XTicks.From) / (XTicks.To - XTicks.From) * Plot.Width;
 

@@ -20,7 +20,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     private readonly List<PlacedLabel> _placed = [];
     private readonly List<IReadOnlyList<Point>> _curves =
     [
-        .. figure.Lines.Where(line => !line.IsBars).Select(layout.ToPoints),
+        .. figure.Lines.Where(line => !line.IsBars).Select(line => Simplified.Line(layout.ToPoints(line), 0.5)),
         .. figure.Lines.Where(line => line.IsBars).SelectMany(layout.ToBars).Select(Outline),
     ];
 

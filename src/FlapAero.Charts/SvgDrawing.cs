@@ -6,7 +6,8 @@ namespace FlapAero.Charts;
 
 /// <summary>
 /// The static drawing, for viewers that run no scripts and for paper: plain SVG with real text, no ids, no script, and
-/// scaled by its container.
+/// scaled by its container. It is not hidden from assistive technology: its wrapper is one image with one text, and a
+/// wrapper of something hidden loses that text in a PDF.
 /// </summary>
 internal static class SvgDrawing
 {
@@ -18,7 +19,7 @@ internal static class SvgDrawing
     {
         var layout = new FigureLayout(figure, DrawingWidth, DrawingHeight, FontSize, []);
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {DrawingWidth} {DrawingHeight}\" aria-hidden=\"true\" focusable=\"false\" font-family=\"system-ui, sans-serif\" font-size=\"{FontSize}\" fill=\"{FigureLayout.Ink}\">");
+        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {DrawingWidth} {DrawingHeight}\" font-family=\"system-ui, sans-serif\" font-size=\"{FontSize}\" fill=\"{FigureLayout.Ink}\">");
         svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"#FFFFFF\" d=\"M0 0H{DrawingWidth}V{DrawingHeight}H0Z\"/>");
         AppendAxes(svg, layout);
         foreach (Level level in figure.Levels)

@@ -21,6 +21,9 @@ public class KernelTests
         Figure figure = new Figure("Title", Axis.Of("x"), Axis.Of("y")).Line("a", [0, 1], [0.0, 1]).Caption("Caption.").Finding("Finding.");
         Assert.Equal(figure.ToNotebookHtml(), figure.ToDisplayString(HtmlFormatter.MimeType));
         Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Figure)).First());
+        MovingFigure moving = figure.Moving(Axis.Of("z"), [1, 2], 1, (f, z) => f.Mark("m", 0.5, z));
+        Assert.Equal(moving.ToNotebookHtml(), moving.ToDisplayString(HtmlFormatter.MimeType));
+        Assert.Equal(moving.ToString(), moving.ToDisplayString(PlainTextFormatter.MimeType));
         Assert.Equal(HtmlFormatter.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Speed)).First());
         LessonResult[] results =
         [

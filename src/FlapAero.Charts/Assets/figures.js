@@ -19,7 +19,8 @@ function drawFigures(plotly) {
     live.setAttribute("aria-label", still.getAttribute("aria-label") || "");
     figure.insertBefore(live, still);
     figure.classList.add("is-drawn");
-    const growth = growthAt(plot.layout, live.clientWidth);
+    // Inside a closed fold a figure has no width yet.
+    const growth = growthAt(plot.layout, live.clientWidth || document.body.clientWidth);
     const config = Object.assign({}, plot.config, { responsive: true, displayModeBar: false });
     const show = (frame) => plotly.react(live, over(plot.data, frame.data), layoutOf(plot, frame, growth), config);
     Promise.resolve().then(() => show({})).then(() => {
