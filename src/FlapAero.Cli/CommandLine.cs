@@ -13,6 +13,9 @@ internal static class CommandLine
         {
             HandoutsCommand.Create(output, error, workingFolder),
             LandingsCommand.Create(output, error, workingFolder),
+            JupyterCommand.Create(output, error, workingFolder),
+            CheckCommand.Create(output, error, workingFolder),
+            ExportCommand.Create(output, error, workingFolder),
         };
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -23,6 +23,9 @@ internal static class Formatters
             quantity => QuantityText.Of(quantity, null, units));
     }
 
+    /// <summary>What a notebook shows of a value where it shows plain text.</summary>
+    internal static string Text(object value) => value.ToDisplayString(PlainTextFormatter.MimeType);
+
     private static void Register<T>(Func<T, string> html, Func<T, string> text)
     {
         Formatter.Register<T>((value, writer) => writer.Write(html(value)), HtmlFormatter.MimeType);

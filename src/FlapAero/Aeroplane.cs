@@ -23,6 +23,12 @@ public sealed class Aeroplane
         string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, Propeller propeller,
         ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings)
     {
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(description);
+        ArgumentNullException.ThrowIfNull(wing);
+        ArgumentNullException.ThrowIfNull(propeller);
+        ArgumentNullException.ThrowIfNull(engine);
+        ArgumentNullException.ThrowIfNull(flapSettings);
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         Name = name;
         Description = description;
@@ -91,7 +97,11 @@ public sealed class Aeroplane
     /// <returns>The configuration.</returns>
     /// <exception cref="ArgumentException">A setting of another aeroplane.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A mass at which this aeroplane is not flown.</exception>
-    public Configuration Configure(FlapSetting flaps, Mass? mass = null) => new(this, flaps, mass ?? MaximumMass);
+    public Configuration Configure(FlapSetting flaps, Mass? mass = null)
+    {
+        ArgumentNullException.ThrowIfNull(flaps);
+        return new(this, flaps, mass ?? MaximumMass);
+    }
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;

@@ -51,8 +51,11 @@ public sealed class Airspeed
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromTrue(Speed.FromKnots(70), Air.StandardSeaLevel).Calibrated.Knots // 70.000</code></example>
-    public static Airspeed FromTrue(Speed trueAirspeed, Air air) =>
-        new(Moving(trueAirspeed).MetersPerSecond, air);
+    public static Airspeed FromTrue(Speed trueAirspeed, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return new(Moving(trueAirspeed).MetersPerSecond, air);
+    }
 
     /// <summary>The airspeed whose calibrated airspeed is given.</summary>
     /// <remarks>
@@ -64,8 +67,12 @@ public sealed class Airspeed
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromCalibrated(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
-    public static Airspeed FromCalibrated(Speed calibrated, Air air) => new(
+    public static Airspeed FromCalibrated(Speed calibrated, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return new(
         AirspeedLaws.TrueFromCalibrated(Moving(calibrated).MetersPerSecond, air.PascalPressure, air.SiSpeedOfSound), air);
+    }
 
     /// <summary>The airspeed whose equivalent airspeed is given.</summary>
     /// <remarks>Formula: V = V_E √(ρ₀/ρ). Range: from 0.1 kt, subsonic. Source: [anderson-itf].</remarks>
@@ -74,8 +81,11 @@ public sealed class Airspeed
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromEquivalent(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
-    public static Airspeed FromEquivalent(Speed equivalent, Air air) =>
-        new(AirspeedLaws.TrueFromEquivalent(Moving(equivalent).MetersPerSecond, air.SiDensity), air);
+    public static Airspeed FromEquivalent(Speed equivalent, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return new(AirspeedLaws.TrueFromEquivalent(Moving(equivalent).MetersPerSecond, air.SiDensity), air);
+    }
 
     private static Speed Knots(double si) => Speed.FromMetersPerSecond(si).ToUnit(UnitsNet.Units.SpeedUnit.Knot);
 

@@ -18,6 +18,7 @@ public sealed class AirspeedCalibration
     /// <exception cref="ArgumentException">Fewer than two rows, or a column that does not rise.</exception>
     public AirspeedCalibration(IEnumerable<(Speed Indicated, Speed Calibrated)> rows)
     {
+        ArgumentNullException.ThrowIfNull(rows);
         Rows = [.. rows];
         double[] indicated = [.. Rows.Select(row => row.Indicated.MetersPerSecond)];
         double[] calibrated = [.. Rows.Select(row => row.Calibrated.MetersPerSecond)];

@@ -67,6 +67,7 @@ public sealed partial class Configuration
     /// <example><code>flapsUp.OnPathOverGround(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(3), Speed.FromKnots(10)).GlideAngle.Degrees // 2.57</code></example>
     public SteadyFlight OnPathOverGround(Airspeed airspeed, Angle descentAngle, Speed headwind)
     {
+        ArgumentNullException.ThrowIfNull(airspeed);
         Require.Between(descentAngle, Angle.Zero, SteepestPath, "descent angle", "An approach path leads down.");
         double wind = Require.Headwind(headwind);
         if (!(wind < airspeed.SiTrue))
@@ -90,7 +91,11 @@ public sealed partial class Configuration
     /// <returns>The glide.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
     /// <example><code>flapsUp.BestGlide(Air.StandardSeaLevel).LiftToDrag // 11.1</code></example>
-    public SteadyFlight BestGlide(Air air) => GlideAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
+    public SteadyFlight BestGlide(Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return GlideAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
+    }
 
     /// <summary>The glide that loses height slowest.</summary>
     /// <remarks>
@@ -101,8 +106,11 @@ public sealed partial class Configuration
     /// <returns>The glide.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
     /// <example><code>flapsUp.MinimumSink(Air.StandardSeaLevel).SinkRate.FeetPerMinute // 579</code></example>
-    public SteadyFlight MinimumSink(Air air) =>
-        GlideAtLift(GlideLaws.MinimumSinkLift(ZeroLiftDrag, InducedFactor) ?? double.PositiveInfinity, air);
+    public SteadyFlight MinimumSink(Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return GlideAtLift(GlideLaws.MinimumSinkLift(ZeroLiftDrag, InducedFactor) ?? double.PositiveInfinity, air);
+    }
 
     /// <summary>The flattest glide over the ground in a steady wind.</summary>
     /// <remarks>
@@ -116,6 +124,7 @@ public sealed partial class Configuration
     /// <example><code>flapsUp.BestGlideOverGround(Air.StandardSeaLevel, Speed.FromKnots(20)).Airspeed.Calibrated.Knots // 79</code></example>
     public SteadyFlight BestGlideOverGround(Air air, Speed headwind)
     {
+        ArgumentNullException.ThrowIfNull(air);
         double scaledWind = Require.Headwind(headwind) / GlideLaws.Speed(1, 0, _weight, air.SiDensity, _area);
         double Slope(double lift) => GlideLaws.WayPerHeightSlope(lift, ZeroLiftDrag, InducedFactor, scaledWind);
 
@@ -134,7 +143,11 @@ public sealed partial class Configuration
     /// <returns>The airspeed, or no answer where the stall or the setting's maximum speed comes first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.MinimumDragSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 72.7</code></example>
-    public Airspeed? MinimumDragSpeed(Air air) => LevelAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
+    public Airspeed? MinimumDragSpeed(Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return LevelAtLift(DragLaws.BestGlideLift(ZeroLiftDrag, InducedFactor), air);
+    }
 
     /// <summary>The speed of least power in level flight.</summary>
     /// <remarks>Formula: C_L = √(3C_D0/K) with L = W. Range: from the stall to the setting's maximum speed. Source: [anderson-itf].</remarks>
@@ -142,7 +155,11 @@ public sealed partial class Configuration
     /// <returns>The airspeed, or no answer where the stall or the setting's maximum speed comes first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.MinimumPowerSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 55.2</code></example>
-    public Airspeed? MinimumPowerSpeed(Air air) => LevelAtLift(DragLaws.MinimumPowerLift(ZeroLiftDrag, InducedFactor), air);
+    public Airspeed? MinimumPowerSpeed(Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return LevelAtLift(DragLaws.MinimumPowerLift(ZeroLiftDrag, InducedFactor), air);
+    }
 
     /// <summary>The highest airspeed that the flap setting allows, V_FE or V_NE.</summary>
     /// <remarks>Formula: the file's indicated speed through the calibration table. Range: subsonic. Source: [common-practice].</remarks>
@@ -150,7 +167,11 @@ public sealed partial class Configuration
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.Indicated(flapsUp.MaximumSpeed(Air.StandardSeaLevel)).Knots // 150.0</code></example>
-    public Airspeed MaximumSpeed(Air air) => AtIndicated(Flaps.MaximumSpeed, air);
+    public Airspeed MaximumSpeed(Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return AtIndicated(Flaps.MaximumSpeed, air);
+    }
 
     private Airspeed? LevelAtLift(double lift, Air air)
     {
@@ -192,6 +213,7 @@ public sealed partial class Configuration
 
     private void NotTooFast(Airspeed airspeed)
     {
+        ArgumentNullException.ThrowIfNull(airspeed);
         Airspeed highest = MaximumSpeed(airspeed.Air);
         if (airspeed.SiTrue > highest.SiTrue * (1 + LiftRounding))
             throw Require.Refused(

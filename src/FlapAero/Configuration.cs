@@ -55,8 +55,11 @@ public sealed partial class Configuration
     /// <returns>The airspeed at the stall.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range.</exception>
     /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel).Calibrated.Knots // 53.3</code></example>
-    public Airspeed StallSpeed(Air air, double loadFactor = 1) =>
-        new(StallLaws.Speed(_weight, InRange(loadFactor), air.SiDensity, _area, MaximumLift), air);
+    public Airspeed StallSpeed(Air air, double loadFactor = 1)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return new(StallLaws.Speed(_weight, InRange(loadFactor), air.SiDensity, _area, MaximumLift), air);
+    }
 
     /// <summary>Stalling speed in a steady level turn.</summary>
     /// <remarks>Formula: as <see cref="StallSpeed(Air, double)"/> with n = 1/cos φ. Range: n to 6. Source: [phak].</remarks>
@@ -65,7 +68,11 @@ public sealed partial class Configuration
     /// <returns>The airspeed at the stall.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A bank past the range.</exception>
     /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel, Angle.FromDegrees(60)).Calibrated.Knots // 75.3</code></example>
-    public Airspeed StallSpeed(Air air, Angle bank) => StallSpeed(air, LoadFactor.InTurn(bank));
+    public Airspeed StallSpeed(Air air, Angle bank)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return StallSpeed(air, LoadFactor.InTurn(bank));
+    }
 
     /// <summary>Reference speed for the approach: a multiple of this configuration's own 1 g stalling speed.</summary>
     /// <remarks>
@@ -78,6 +85,7 @@ public sealed partial class Configuration
     /// <example><code>flapsUp.ReferenceSpeed(Air.StandardSeaLevel).Calibrated.Knots // 69.2</code></example>
     public Airspeed ReferenceSpeed(Air air, double multiple = 1.3)
     {
+        ArgumentNullException.ThrowIfNull(air);
         Require.Between(multiple, 1, 2, "multiple of the stalling speed", "Below 1 the wing has stalled; past 2 it is no approach.");
         return Airspeed.FromCalibrated(StallSpeed(air).Calibrated * multiple, air);
     }
@@ -94,6 +102,7 @@ public sealed partial class Configuration
     /// <example><code>flapsUp.StallMargin(flapsUp.ReferenceSpeed(Air.StandardSeaLevel), LoadFactor.InTurn(Angle.FromDegrees(45))) // 0.0932</code></example>
     public double StallMargin(Airspeed airspeed, double loadFactor = 1, Speed? lull = null)
     {
+        ArgumentNullException.ThrowIfNull(airspeed);
         double loss = lull?.MetersPerSecond ?? 0;
         return StallLaws.Margin(airspeed.SiTrue, loss, StallSpeed(airspeed.Air, loadFactor).SiTrue);
     }
@@ -105,8 +114,11 @@ public sealed partial class Configuration
     /// <returns>C_L.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range.</exception>
     /// <example><code>flapsUp.RequiredLiftCoefficient(flapsUp.StallSpeed(Air.StandardSeaLevel)) // 1.40</code></example>
-    public double RequiredLiftCoefficient(Airspeed airspeed, double loadFactor = 1) =>
-        GlideLaws.LiftCoefficient(airspeed.SiDynamicPressure, _area, InRange(loadFactor) * _weight, pathAngle: 0);
+    public double RequiredLiftCoefficient(Airspeed airspeed, double loadFactor = 1)
+    {
+        ArgumentNullException.ThrowIfNull(airspeed);
+        return GlideLaws.LiftCoefficient(airspeed.SiDynamicPressure, _area, InRange(loadFactor) * _weight, pathAngle: 0);
+    }
 
     /// <summary>The bank at which a level turn at this speed stalls.</summary>
     /// <remarks>Formula: cos φ = (V_S/V)². Range: from V_S. Source: [phak].</remarks>
@@ -114,10 +126,13 @@ public sealed partial class Configuration
     /// <returns>φ, or no answer below the stalling speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
     /// <example><code>flapsUp.StallingBank(flapsUp.ReferenceSpeed(Air.StandardSeaLevel))!.Value.Degrees // 53.7</code></example>
-    public Angle? StallingBank(Airspeed airspeed) =>
-        StallLaws.StallingBank(airspeed.SiTrue, StallSpeed(airspeed.Air).SiTrue) is { } bank
+    public Angle? StallingBank(Airspeed airspeed)
+    {
+        ArgumentNullException.ThrowIfNull(airspeed);
+        return StallLaws.StallingBank(airspeed.SiTrue, StallSpeed(airspeed.Air).SiTrue) is { } bank
             ? Angle.FromRadians(bank).ToUnit(AngleUnit.Degree)
             : null;
+    }
 
     /// <summary>What this aeroplane's needle shows at an airspeed.</summary>
     /// <remarks>Formula: the flap setting's calibration table. Range: the table's. Source: [common-practice].</remarks>
@@ -125,7 +140,11 @@ public sealed partial class Configuration
     /// <returns>Indicated airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
     /// <example><code>flapsUp.Indicated(flapsUp.StallSpeed(Air.StandardSeaLevel)).Knots // 46.9</code></example>
-    public Speed Indicated(Airspeed airspeed) => Flaps.Calibration.Indicated(airspeed.Calibrated);
+    public Speed Indicated(Airspeed airspeed)
+    {
+        ArgumentNullException.ThrowIfNull(airspeed);
+        return Flaps.Calibration.Indicated(airspeed.Calibrated);
+    }
 
     /// <summary>The airspeed that belongs to what this aeroplane's needle shows.</summary>
     /// <remarks>Formula: the flap setting's calibration table. Range: the table's. Source: [common-practice].</remarks>
@@ -134,8 +153,11 @@ public sealed partial class Configuration
     /// <returns>The airspeed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
     /// <example><code>flapsUp.AtIndicated(Speed.FromKnots(50), Air.StandardSeaLevel).Calibrated.Knots // 55.0</code></example>
-    public Airspeed AtIndicated(Speed indicated, Air air) =>
-        Airspeed.FromCalibrated(Flaps.Calibration.Calibrated(indicated), air);
+    public Airspeed AtIndicated(Speed indicated, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return Airspeed.FromCalibrated(Flaps.Calibration.Calibrated(indicated), air);
+    }
 
     private static double InRange(double loadFactor) => Require.Between(
         loadFactor, 0.01, 6, "load factor", "Without load there is no stall; past 6 there is no light aeroplane.");

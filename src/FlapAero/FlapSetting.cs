@@ -20,6 +20,10 @@ public sealed class FlapSetting
     public FlapSetting(
         string name, Angle deflection, LiftCurve lift, DragPolar drag, AirspeedCalibration calibration, Speed maximumSpeed)
     {
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(lift);
+        ArgumentNullException.ThrowIfNull(drag);
+        ArgumentNullException.ThrowIfNull(calibration);
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         Name = name;
         Deflection = Require.Between(

@@ -168,7 +168,7 @@ public sealed class HandoutsCommandTests : IDisposable
             ["metadata"] = new JsonObject
             {
                 ["flapaero"] = new JsonObject { ["lesson"] = number, ["title"] = title, ["summary"] = "A small one.", ["minutes"] = 10 },
-                ["kernelspec"] = new JsonObject { ["name"] = ".net-csharp" },
+                ["kernelspec"] = new JsonObject { ["name"] = "flapaero-csharp" },
                 ["language_info"] = new JsonObject { ["name"] = "C#" },
             },
             ["nbformat"] = 4,

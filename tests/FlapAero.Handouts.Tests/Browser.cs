@@ -17,7 +17,8 @@ public sealed class Browser : IAsyncLifetime
         {
             ExecutablePath = path,
             Headless = true,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--no-first-run"],
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--no-first-run",
+                "--proxy-server=127.0.0.1:9"],
         });
     }
 
@@ -27,8 +28,8 @@ public sealed class Browser : IAsyncLifetime
             await _browser.DisposeAsync();
     }
 
-    /// <summary>A fresh tab that is offline and keeps a list of everything that went wrong or out.</summary>
-    public async Task<Tab> OpenAsync(string address, int width, int height = 720)
+    /// <summary>A fresh tab that is offline, but for loopback if asked, and keeps a list of everything that went wrong or out.</summary>
+    public async Task<Tab> OpenAsync(string address, int width, int height = 720, bool isOnLoopback = false)
     {
         if (_browser is null)
         {
@@ -39,7 +40,7 @@ public sealed class Browser : IAsyncLifetime
         }
         IPage page = await _browser.NewPageAsync();
         var tab = new Tab(page);
-        await page.SetOfflineModeAsync(true);
+        await page.SetOfflineModeAsync(!isOnLoopback);
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
         await page.GoToAsync(address);
         return tab;

@@ -34,7 +34,7 @@ public sealed class NotebookFaultTests
         ["commit without unit"] = (n => n.Code("commit", "c", "C", "var g = 0;", label: "g"), ["(c)", "no \"unit\""]),
         ["answer without student"] = (n => n.Code("answer", "a", "A", "1", "a", "kt"), ["(a)", "no \"student\""]),
         ["nbformat"] = (n => n.Root["nbformat_minor"] = 4, ["nbformat 4.4", "4.5"]),
-        ["kernel"] = (n => n.Root["metadata"]!["kernelspec"]!["name"] = "python3", ["\"python3\"", "\".net-csharp\""]),
+        ["kernel"] = (n => n.Root["metadata"]!["kernelspec"]!["name"] = "python3", ["\"python3\"", "\"flapaero-csharp\""]),
         ["language"] = (n => n.Root["metadata"]!["language_info"]!["name"] = "F#", ["\"F#\"", "\"C#\""]),
         ["no facts"] = (n => n.Root["metadata"]!.AsObject().Remove("flapaero"), ["no \"flapaero\" object"]),
         ["minutes"] = (n => n.Facts["minutes"] = 0, ["\"minutes\": 0", "1 to 600"]),

@@ -16,7 +16,7 @@ internal sealed class NotebookText
             ["metadata"] = new JsonObject
             {
                 ["flapaero"] = new JsonObject { ["lesson"] = lesson, ["title"] = title, ["summary"] = "What the bank does to the stall.", ["minutes"] = 40 },
-                ["kernelspec"] = new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" },
+                ["kernelspec"] = new JsonObject { ["display_name"] = "FlapAero (C#)", ["language"] = "C#", ["name"] = "flapaero-csharp" },
                 ["language_info"] = new JsonObject { ["name"] = "C#" },
             },
             ["nbformat"] = 4,

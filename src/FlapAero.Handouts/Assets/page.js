@@ -11,17 +11,24 @@
   // On paper nothing can be opened, so what is printed is opened for the printer and closed after.
   const opened = [];
   const openForPrint = () => {
-    for (const details of document.querySelectorAll("details.answer, details.hint, body.instructor details")) {
+    for (const details of document.querySelectorAll("details.after, details.answer, details.hint, body.instructor details")) {
       if (details.open) continue;
       details.open = true;
       opened.push(details);
     }
+  };
+  // A link into a fold opens it, in browsers that do not by themselves.
+  const openForLink = () => {
+    const target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    for (let fold = target && target.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
   };
   const closeAfterPrint = () => {
     for (const details of opened.splice(0)) details.open = false;
   };
 
   tabStops();
+  openForLink();
+  addEventListener("hashchange", openForLink);
   addEventListener("resize", tabStops);
   document.addEventListener("toggle", tabStops, true);
   addEventListener("beforeprint", openForPrint);

@@ -5,6 +5,9 @@ namespace FlapAero.Handouts.Lessons;
 /// <summary>A lesson's notebook, read and found to keep the rules; there is no other kind of instance.</summary>
 public sealed class LessonNotebook
 {
+    /// <summary>The kernel that notebooks name: the entry that setting up Jupyter makes.</summary>
+    public const string KernelName = "flapaero-csharp";
+
     internal LessonNotebook(string fileName, LessonFacts facts, IReadOnlyList<LessonCell> cells)
     {
         FileName = fileName;

@@ -76,8 +76,8 @@ internal sealed partial class NotebookReader
 
     private LessonFacts ReadFacts(JsonElement? metadata)
     {
-        if (Text(Child(metadata, "kernelspec"), "name") is not ".net-csharp")
-            Fault(null, $"names the kernel {Shown(Child(metadata, "kernelspec"), "name")}; allowed is \".net-csharp\".");
+        if (Text(Child(metadata, "kernelspec"), "name") is not LessonNotebook.KernelName)
+            Fault(null, $"names the kernel {Shown(Child(metadata, "kernelspec"), "name")}; allowed is \"{LessonNotebook.KernelName}\".");
         if (Text(Child(metadata, "language_info"), "name") is not "C#")
             Fault(null, $"names the language {Shown(Child(metadata, "language_info"), "name")}; allowed is \"C#\".");
         JsonElement? ours = Child(metadata, "flapaero");

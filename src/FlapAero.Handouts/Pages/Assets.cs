@@ -9,6 +9,9 @@ internal static class Assets
 
     public static string Style => Read(typeof(Assets).Assembly, "assets/page.css");
 
+    /// <summary>Checks answers on a page.</summary>
+    public static string Answers => Read(typeof(Assets).Assembly, "assets/answers.js");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     private static string Read(Assembly assembly, string name)

@@ -6,7 +6,15 @@ namespace FlapAero;
 public sealed record LandingRunway
 {
     /// <summary>The air.</summary>
-    public required Air Air { get; init; }
+    public required Air Air
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            field = value;
+        }
+    }
 
     /// <summary>w, steady and the same at every height; negative from behind.</summary>
     public required Speed Headwind { get; init; }

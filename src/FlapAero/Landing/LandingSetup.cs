@@ -9,13 +9,37 @@ namespace FlapAero;
 public sealed record LandingSetup
 {
     /// <summary>The aeroplane.</summary>
-    public required LandingAeroplane Aeroplane { get; init; }
+    public required LandingAeroplane Aeroplane
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            field = value;
+        }
+    }
 
     /// <summary>The pilot.</summary>
-    public required LandingTechnique Technique { get; init; }
+    public required LandingTechnique Technique
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            field = value;
+        }
+    }
 
     /// <summary>Runway, air and wind.</summary>
-    public required LandingRunway Runway { get; init; }
+    public required LandingRunway Runway
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            field = value;
+        }
+    }
 
     /// <summary>The same landing rounded out from another height: early where it is higher, late where it is lower.</summary>
     /// <remarks>

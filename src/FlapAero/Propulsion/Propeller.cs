@@ -23,6 +23,7 @@ public sealed class Propeller
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public Propeller(Length diameter, PropellerTable table, RotationalSpeed maximumSpeed)
     {
+        ArgumentNullException.ThrowIfNull(table);
         Diameter = Require.Between(
             diameter, Length.FromMeters(0.1), Length.FromMeters(4), "propeller diameter", "Models to light aeroplanes lie inside it.");
         MaximumSpeed = Require.Between(
@@ -52,7 +53,11 @@ public sealed class Propeller
     /// <returns>The propeller's state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An engine speed outside the range.</exception>
     /// <example><code>propeller.AtRest(Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 784</code></example>
-    public PropellerState AtRest(Air air, RotationalSpeed engineSpeed) => State(0, air.SiDensity, Turning(engineSpeed));
+    public PropellerState AtRest(Air air, RotationalSpeed engineSpeed)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        return State(0, air.SiDensity, Turning(engineSpeed));
+    }
 
     /// <summary>Thrust, power and torque at an airspeed and engine speed.</summary>
     /// <remarks>
@@ -64,8 +69,11 @@ public sealed class Propeller
     /// <returns>The propeller's state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An engine speed outside the range, or a J beyond the table.</exception>
     /// <example><code>propeller.Running(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 235</code></example>
-    public PropellerState Running(Airspeed airspeed, RotationalSpeed engineSpeed) =>
-        State(airspeed.SiTrue, airspeed.Air.SiDensity, Turning(engineSpeed));
+    public PropellerState Running(Airspeed airspeed, RotationalSpeed engineSpeed)
+    {
+        ArgumentNullException.ThrowIfNull(airspeed);
+        return State(airspeed.SiTrue, airspeed.Air.SiDensity, Turning(engineSpeed));
+    }
 
     /// <summary>The engine speed that an approach needs: the highest that gives a thrust at an airspeed.</summary>
     /// <remarks>
@@ -81,6 +89,7 @@ public sealed class Propeller
     /// <example><code>propeller.EngineSpeedFor(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), Force.FromNewtons(235.2))!.Value.RevolutionsPerMinute // 1200</code></example>
     public RotationalSpeed? EngineSpeedFor(Airspeed airspeed, Force thrust)
     {
+        ArgumentNullException.ThrowIfNull(airspeed);
         Require.Between(
             thrust, Force.FromKilonewtons(-1000), Force.FromKilonewtons(1000), "thrust",
             "No propeller of a light aeroplane comes near.");
@@ -103,7 +112,12 @@ public sealed class Propeller
     /// <returns>The state; its thrust is positive.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
     /// <example><code>propeller.IdlingAtRest(Air.StandardSeaLevel, engine)!.EngineSpeed.RevolutionsPerMinute // 573</code></example>
-    public PropellerState? IdlingAtRest(Air air, ClosedThrottleEngine engine) => IdlingAt(0, air.SiDensity, engine);
+    public PropellerState? IdlingAtRest(Air air, ClosedThrottleEngine engine)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(engine);
+        return IdlingAt(0, air.SiDensity, engine);
+    }
 
     /// <summary>The propeller with its engine's throttle closed: idle thrust by airspeed, T_i(V).</summary>
     /// <remarks>
@@ -115,8 +129,12 @@ public sealed class Propeller
     /// <returns>The state, or no answer where the balance lies beyond the table or the engine's highest speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
     /// <example><code>propeller.Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), engine)!.EngineSpeed.RevolutionsPerMinute // 861</code></example>
-    public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine) =>
-        IdlingAt(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
+    public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine)
+    {
+        ArgumentNullException.ThrowIfNull(airspeed);
+        ArgumentNullException.ThrowIfNull(engine);
+        return IdlingAt(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
+    }
 
     private PropellerState? IdlingAt(double speed, double density, ClosedThrottleEngine engine)
     {

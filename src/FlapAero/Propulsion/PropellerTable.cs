@@ -20,6 +20,7 @@ public sealed class PropellerTable
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public PropellerTable(IEnumerable<(double AdvanceRatio, double ThrustCoefficient, double PowerCoefficient)> rows)
     {
+        ArgumentNullException.ThrowIfNull(rows);
         Rows = [.. rows];
         if (Rows.Count < 5)
             throw new ArgumentException("rows: a propeller's table needs at least five.", nameof(rows));

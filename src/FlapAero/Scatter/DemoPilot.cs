@@ -13,6 +13,9 @@ public static class DemoPilot
     private const double HeldHeight = 10;
     private const double HeldWind = 5;
 
+    private static readonly Speed MeanWind = Speed.FromKnots(12);
+    private static readonly Speed UsualGustFactor = Speed.FromKnots(10);
+
     /// <summary>The landing that this pilot means to fly: V_REF at 50 ft, a 3° path, 5 kt of headwind, a dry, level, paved runway.</summary>
     /// <remarks>
     /// Formula: V_t = V_REF; lift on the ground as shares of C_Lmax, 0.70 with the nose held off and 0.25 with it down; power off from
@@ -69,27 +72,60 @@ public static class DemoPilot
     public static LandingScatter Scatter(Configuration configuration, Air air, double speedHeightCorrelation = 0)
     {
         LandingSetup meant = Setup(configuration, air);
+        return LandingScatter.Around(meant, Spread(meant), speedHeightCorrelation);
+    }
+
+    /// <summary>The landings that this pilot gets on a gusty day.</summary>
+    /// <remarks>
+    /// Formula: as <see cref="Scatter"/> with 12 kt ± 5 kt of mean headwind and V_REF plus half the gust factor at the threshold; one
+    /// gust or lull a landing, as deep as the gust factor or less, of 2 s to 6 s, that begins between 2 s before the threshold and 16 s
+    /// after it: every value between as likely. Range: gust factors to 30 kt. Source: [afh] for the half; the rest is invented.
+    /// </remarks>
+    /// <param name="configuration">Aeroplane, flaps and mass.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="gustFactor">Gust less mean wind; 10 kt where none is given.</param>
+    /// <param name="speedHeightCorrelation">Correlation of threshold speed and height; none where none is given.</param>
+    /// <returns>The scatter.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A gust factor outside 0 to 30 kt, or a correlation outside −1 to 1.</exception>
+    /// <example><code>DemoPilot.GustyDay(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 74.2</code></example>
+    public static LandingScatter GustyDay(
+        Configuration configuration, Air air, Speed? gustFactor = null, double speedHeightCorrelation = 0)
+    {
+        Speed factor = Require.Between(
+            gustFactor ?? UsualGustFactor, Speed.Zero, Speed.FromKnots(30), "gust factor", "This pilot stays at home in more.", nameof(gustFactor));
+        LandingSetup calm = Setup(configuration, air);
+        LandingSetup meant = calm with
+        {
+            Technique = calm.Technique with { ThresholdSpeed = calm.Technique.ThresholdSpeed + Gust.Additive(factor) },
+            Runway = calm.Runway with { Headwind = MeanWind },
+        };
+        Dictionary<LandingVariable, Distribution> spread = Spread(meant);
+        spread[LandingVariable.GustChange] = Distribution.Uniform(-factor, factor);
+        spread[LandingVariable.GustStart] = Distribution.Uniform(Duration.FromSeconds(-2), Duration.FromSeconds(16));
+        spread[LandingVariable.GustLength] = Distribution.Uniform(Duration.FromSeconds(2), Duration.FromSeconds(6));
+        return LandingScatter.Around(meant, spread, speedHeightCorrelation);
+    }
+
+    private static Dictionary<LandingVariable, Distribution> Spread(LandingSetup meant)
+    {
         LandingTechnique technique = meant.Technique;
-        return LandingScatter.Around(
-            meant,
-            new Dictionary<LandingVariable, Distribution>
-            {
-                [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
-                [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
-                [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
-                [LandingVariable.FlareTimeConstant] =
-                    Distribution.Triangular(Duration.FromSeconds(1.5), technique.FlareTimeConstant, Duration.FromSeconds(3)),
-                [LandingVariable.HoldOffHeight] =
-                    Distribution.Triangular(Length.FromFeet(0.5), technique.HoldOffHeight, Length.FromFeet(3)),
-                [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, technique.TouchdownLiftFraction, 0.94),
-                [LandingVariable.PowerCutHeight] =
-                    Distribution.Triangular(Length.FromFeet(5), technique.PowerCutHeight, Length.FromFeet(20)),
-                [LandingVariable.PowerCutTime] =
-                    Distribution.Triangular(Duration.FromSeconds(1), technique.PowerCutTime, Duration.FromSeconds(3)),
-                [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, technique.NoseLowerSpeedFraction, 0.9),
-                [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
-            },
-            speedHeightCorrelation);
+        return new()
+        {
+            [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
+            [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
+            [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
+            [LandingVariable.FlareTimeConstant] =
+                Distribution.Triangular(Duration.FromSeconds(1.5), technique.FlareTimeConstant, Duration.FromSeconds(3)),
+            [LandingVariable.HoldOffHeight] =
+                Distribution.Triangular(Length.FromFeet(0.5), technique.HoldOffHeight, Length.FromFeet(3)),
+            [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, technique.TouchdownLiftFraction, 0.94),
+            [LandingVariable.PowerCutHeight] =
+                Distribution.Triangular(Length.FromFeet(5), technique.PowerCutHeight, Length.FromFeet(20)),
+            [LandingVariable.PowerCutTime] =
+                Distribution.Triangular(Duration.FromSeconds(1), technique.PowerCutTime, Duration.FromSeconds(3)),
+            [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, technique.NoseLowerSpeedFraction, 0.9),
+            [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
+        };
     }
 
     // What the pilot holds is two deviations of the whole normal, and nothing outside it is flown.

@@ -51,7 +51,7 @@ public sealed class Distribution
     /// <returns>The distribution.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value that is not finite.</exception>
     /// <example><code>Distribution.Fixed(Speed.FromKnots(65)).Mean // 65.00</code></example>
-    public static Distribution Fixed(IQuantity value) => Of(value, [value], v => DistributionLaw.Fixed(v[0]));
+    public static Distribution Fixed(IQuantity value) => Of(value, [(nameof(value), value)], v => DistributionLaw.Fixed(v[0]));
 
     /// <summary>One number, always.</summary>
     /// <remarks>Formula: none. Range: finite. Source: [common-practice].</remarks>
@@ -69,7 +69,7 @@ public sealed class Distribution
     /// <exception cref="ArgumentException">Values of two kinds, not finite, or out of order.</exception>
     /// <example><code>Distribution.Uniform(Length.FromFeet(40), Length.FromFeet(60)).StandardDeviation // 5.77</code></example>
     public static Distribution Uniform(IQuantity minimum, IQuantity maximum) =>
-        Of(minimum, [minimum, maximum], v => UniformLaw(v[0], v[1]));
+        Of(minimum, [(nameof(minimum), minimum), (nameof(maximum), maximum)], v => UniformLaw(v[0], v[1]));
 
     /// <summary>Every number between two is as likely.</summary>
     /// <remarks>Formula: mean (a + b)/2, standard deviation (b − a)/√12. Range: a ≤ b. Source: [statistics].</remarks>
@@ -91,7 +91,7 @@ public sealed class Distribution
     /// <exception cref="ArgumentException">Values of two kinds, not finite, or a negative deviation.</exception>
     /// <example><code>Distribution.Normal(Speed.FromKnots(5), Speed.FromKnots(2)).StandardDeviation // 2.000</code></example>
     public static Distribution Normal(IQuantity mean, IQuantity standardDeviation) =>
-        Of(mean, [mean, standardDeviation], v => NormalLaw(v[0], v[1]));
+        Of(mean, [(nameof(mean), mean), (nameof(standardDeviation), standardDeviation)], v => NormalLaw(v[0], v[1]));
 
     /// <summary>The normal distribution of a plain number.</summary>
     /// <remarks>Formula: density e^(−½((x − μ)/σ)²)/(σ√(2π)). Range: σ from zero. Source: [statistics].</remarks>
@@ -116,7 +116,7 @@ public sealed class Distribution
     /// <exception cref="ArgumentException">Values of two kinds, not finite, out of order, or edges that leave next to nothing.</exception>
     /// <example><code>Distribution.TruncatedNormal(Speed.FromKnots(65), Speed.FromKnots(2.5), Speed.FromKnots(60), Speed.FromKnots(70)).StandardDeviation // 2.199</code></example>
     public static Distribution TruncatedNormal(IQuantity mean, IQuantity standardDeviation, IQuantity minimum, IQuantity maximum) =>
-        Of(mean, [mean, standardDeviation, minimum, maximum], v => TruncatedLaw(v[0], v[1], v[2], v[3]));
+        Of(mean, [(nameof(mean), mean), (nameof(standardDeviation), standardDeviation), (nameof(minimum), minimum), (nameof(maximum), maximum)], v => TruncatedLaw(v[0], v[1], v[2], v[3]));
 
     /// <summary>The part of a plain number's normal distribution between two numbers.</summary>
     /// <remarks>Formula: as for quantities. Range: as for quantities. Source: [statistics].</remarks>
@@ -141,7 +141,7 @@ public sealed class Distribution
     /// <exception cref="ArgumentException">Values of two kinds, not finite, or out of order.</exception>
     /// <example><code>Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(6)).Mean // 3.000</code></example>
     public static Distribution Triangular(IQuantity minimum, IQuantity mode, IQuantity maximum) =>
-        Of(mode, [minimum, mode, maximum], v => TriangularLaw(v[0], v[1], v[2]));
+        Of(mode, [(nameof(minimum), minimum), (nameof(mode), mode), (nameof(maximum), maximum)], v => TriangularLaw(v[0], v[1], v[2]));
 
     /// <summary>Rises in a straight line from the least number to the likeliest, and falls to the greatest.</summary>
     /// <remarks>
@@ -161,13 +161,15 @@ public sealed class Distribution
         CultureInfo.InvariantCulture,
         $"{Family}, mean {Mean:g5}, standard deviation {StandardDeviation:g5}, {Minimum:g5} to {Maximum:g5} {Unit}").TrimEnd();
 
-    private static Distribution Of(IQuantity like, IQuantity[] values, Func<double[], DistributionLaw> law)
+    private static Distribution Of(IQuantity like, (string Name, IQuantity Value)[] values, Func<double[], DistributionLaw> law)
     {
+        foreach ((string name, IQuantity value) in values)
+            ArgumentNullException.ThrowIfNull(value, name);
         QuantityInfo kind = like.QuantityInfo;
         if (!LandingVariables.IsKind(kind))
             throw new ArgumentException(
                 $"distribution: {Require.Text(like)} is refused; allowed are quantities that a landing has as inputs. No input is a {kind.Name}.", nameof(like));
-        foreach (IQuantity value in values)
+        foreach ((_, IQuantity value) in values)
         {
             if (value.QuantityInfo.Name != kind.Name)
                 throw new ArgumentException(
@@ -175,7 +177,7 @@ public sealed class Distribution
                     nameof(values));
         }
 
-        return new(law([.. values.Select(value => (double)value.As(kind.BaseUnitInfo.Value))]), kind, like.Unit);
+        return new(law([.. values.Select(value => (double)value.Value.As(kind.BaseUnitInfo.Value))]), kind, like.Unit);
     }
 
     private static DistributionLaw UniformLaw(double minimum, double maximum)

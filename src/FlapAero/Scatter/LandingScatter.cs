@@ -4,9 +4,10 @@ using FlapAero.Equations;
 namespace FlapAero;
 
 /// <summary>
-/// Canonical landings whose inputs are spread: what a pilot who does not hit every number gets. Immutable, safe for any thread.
-/// Inputs are independent, except threshold speed and height where a correlation is asked for. The wind of a landing is steady:
-/// a scatter of headwinds is one landing in each wind, and no gust within a landing.
+/// Landings whose inputs are spread: what a pilot who does not hit every number gets. Immutable, safe for any thread. Inputs are
+/// independent, except threshold speed and height where a correlation is asked for. The wind of a landing is steady, each landing's
+/// its own; with a gust among the inputs it rises and falls once on top of that. Landings without a gust are the canonical ones, those
+/// with one are flown as <see cref="LandingInConditions"/> flies them: the pilot holds the path and adds no power for a gust.
 /// </summary>
 public sealed class LandingScatter
 {
@@ -17,7 +18,9 @@ public sealed class LandingScatter
     private readonly LandingSampler _sampler;
 
     /// <summary>A scatter of landings.</summary>
-    /// <param name="inputs">How each of the 24 inputs is spread; fixed where it is not.</param>
+    /// <param name="inputs">
+    /// How each of the 27 inputs is spread; fixed where it is not. The three of the gust may be left out: then none blows.
+    /// </param>
     /// <param name="speedHeightCorrelation">
     /// Correlation ρ of threshold speed and height, −1 to 1: of the normals of a Gaussian copula. Where both inputs are normals it is
     /// theirs; where they are truncated or of another family theirs is a little smaller.
@@ -58,8 +61,8 @@ public sealed class LandingScatter
         LandingCheck.Input(input);
         ReadOnlySpan<double> row = LandingInput.Rows([input]);
         var all = new Dictionary<LandingVariable, Distribution>();
-        foreach (LandingVariable variable in LandingVariables.All)
-            all[variable] = LandingVariables.Fixed(variable, row[(int)variable]);
+        for (int i = 0; i < row.Length; i++)
+            all[(LandingVariable)i] = LandingVariables.Fixed((LandingVariable)i, row[i]);
         foreach ((LandingVariable variable, Distribution distribution) in spread)
             all[variable] = distribution;
         return new LandingScatter(all, speedHeightCorrelation);
@@ -72,8 +75,11 @@ public sealed class LandingScatter
     /// <returns>The other scatter.</returns>
     /// <exception cref="ArgumentException">As in the constructor.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Fly(1000).StopDistance.Mean.Meters // 951</code></example>
-    public LandingScatter With(LandingVariable variable, Distribution distribution) =>
-        new(new Dictionary<LandingVariable, Distribution>(Inputs) { [variable] = distribution }, SpeedHeightCorrelation);
+    public LandingScatter With(LandingVariable variable, Distribution distribution)
+    {
+        ArgumentNullException.ThrowIfNull(distribution);
+        return new(new Dictionary<LandingVariable, Distribution>(Inputs) { [variable] = distribution }, SpeedHeightCorrelation);
+    }
 
     /// <summary>Flies landings drawn from the distributions.</summary>
     /// <remarks>
@@ -110,8 +116,11 @@ public sealed class LandingScatter
         var values = new double[count];
         for (int i = 0; i < count; i++)
         {
-            _sampler.Draw(new RandomStream(unchecked((ulong)seed), (ulong)i, StreamPurpose.Scatter), out LandingInput landing);
-            values[i] = distribution.ToUnit(LandingInput.Rows([landing])[(int)variable]);
+            _sampler.Draw(
+                new RandomStream(unchecked((ulong)seed), (ulong)i, StreamPurpose.Scatter), out LandingInput landing, out GustInput gust);
+            ReadOnlySpan<double> row = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in landing));
+            int column = (int)variable;
+            values[i] = distribution.ToUnit(column < row.Length ? row[column] : GustInput.Row(ref gust)[column - row.Length]);
         }
 
         return values;
@@ -146,10 +155,10 @@ public sealed class LandingScatter
             throw new ArgumentException("inputs: every one is fixed, which is refused; allowed is at least one that varies. There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
-        LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs) =>
+        LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs, gusts) =>
         {
             for (int i = 0; i < inputs.Length; i++)
-                _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i]);
+                _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i], out gusts[i]);
         });
         double[] Results(LandingOutcome[] outcomes, Func<LandingOutcome, double> result) =>
             [.. outcomes.Select(outcome => outcome.Refusal == LandingRefusal.None ? result(outcome) : double.NaN)];

@@ -1,7 +1,7 @@
 namespace FlapAero;
 
 /// <summary>
-/// The inputs of a canonical landing, each of which may vary in a scatter. Thread-safe: a plain value. The default is
+/// The inputs of a landing, each of which may vary in a scatter: the canonical landing's, and a gust on top of its steady wind. Thread-safe: a plain value. The default is
 /// <see cref="Mass"/>. Coefficients are plain numbers, the others quantities.
 /// </summary>
 public enum LandingVariable
@@ -77,4 +77,13 @@ public enum LandingVariable
 
     /// <summary>The runway's slope tan ε, positive uphill.</summary>
     RunwaySlope,
+
+    /// <summary>Largest change Δw of the headwind in a 1-cosine gust, to 60 kt either way; negative in a lull, zero where none blows.</summary>
+    GustChange,
+
+    /// <summary>When the gust begins, counted from the threshold: its phase. A negative one has begun before.</summary>
+    GustStart,
+
+    /// <summary>How long the gust lasts λ, 0.2 s to an hour.</summary>
+    GustLength,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using FlapAero.Equations;
 using UnitsNet;
 
 namespace FlapAero;
@@ -22,9 +23,30 @@ internal static class LandingVariables
         [LandingVariable.PowerCutHeight] = Length.Info,
         [LandingVariable.PowerCutTime] = Duration.Info,
         [LandingVariable.IdleThrust] = Force.Info,
+        [LandingVariable.GustChange] = Speed.Info,
+        [LandingVariable.GustStart] = Duration.Info,
+        [LandingVariable.GustLength] = Duration.Info,
     }.ToFrozenDictionary();
 
     public static IReadOnlyList<LandingVariable> All { get; } = Enum.GetValues<LandingVariable>();
+
+    /// <summary>The inputs of the gust, fixed so that none blows.</summary>
+    public static IEnumerable<KeyValuePair<LandingVariable, Distribution>> Calm
+    {
+        get
+        {
+            GustInput gust = GustInput.None;
+            yield return new(LandingVariable.GustChange, Fixed(LandingVariable.GustChange, gust.Change));
+            yield return new(LandingVariable.GustStart, Fixed(LandingVariable.GustStart, gust.Start));
+            yield return new(LandingVariable.GustLength, Fixed(LandingVariable.GustLength, gust.Length));
+        }
+    }
+
+    /// <summary>What is wrong with an input's value, in SI units and degrees; null where nothing is.</summary>
+    public static string? Fault(LandingVariable variable, double value) =>
+        variable < LandingVariable.GustChange
+            ? LandingCheck.Fault(value, (int)variable)
+            : GustInput.Fault(value, variable - LandingVariable.GustChange);
 
     /// <summary>The quantity of an input; none for a plain number.</summary>
     public static QuantityInfo? Kind(LandingVariable variable) => Kinds.GetValueOrDefault(variable);

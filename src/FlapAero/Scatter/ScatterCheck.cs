@@ -11,17 +11,21 @@ internal static class ScatterCheck
         ArgumentNullException.ThrowIfNull(inputs);
         foreach (LandingVariable variable in inputs.Keys.Except(LandingVariables.All))
             throw NoSuchInput(variable);
+        // What a landing without a gust needs not say.
+        Dictionary<LandingVariable, Distribution> all = new(inputs);
+        foreach ((LandingVariable variable, Distribution calm) in LandingVariables.Calm)
+            all.TryAdd(variable, calm);
         foreach (LandingVariable variable in LandingVariables.All)
         {
-            if (!inputs.TryGetValue(variable, out Distribution? distribution) || distribution is null)
+            if (!all.TryGetValue(variable, out Distribution? distribution) || distribution is null)
                 throw Refused(variable, "no distribution is given, which is refused; allowed is any, fixed too. The landing needs all of its inputs.");
             Kind(variable, distribution);
             Edge(variable, distribution, Finite(distribution.Law.Minimum));
             Edge(variable, distribution, Finite(distribution.Law.Maximum));
         }
 
-        Together(inputs);
-        return new Dictionary<LandingVariable, Distribution>(inputs).AsReadOnly();
+        Together(all);
+        return all.AsReadOnly();
     }
 
     public static ArgumentOutOfRangeException NoSuchInput(LandingVariable variable) =>
@@ -40,7 +44,7 @@ internal static class ScatterCheck
 
     private static void Edge(LandingVariable variable, Distribution distribution, double edge)
     {
-        if (LandingCheck.Fault(edge, (int)variable) is not { } fault)
+        if (LandingVariables.Fault(variable, edge) is not { } fault)
             return;
         string reach = distribution.Law.IsFixed ? "" : Math.Abs(edge) == double.MaxValue
             ? $" A {distribution.Family} without edges reaches every number: truncate it."

@@ -100,6 +100,8 @@ public sealed class FlapGeometry
     /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).OnWing(WingPlanform.Tapered(Length.FromMeters(11), Length.FromMeters(1.5), 1), new WingSection(6.2832, Angle.Zero, 1.5), Angle.FromDegrees(35)).MaximumLiftIncrement // 0.543</code></example>
     public FlapIncrements OnWing(WingPlanform planform, WingSection root, Angle deflection, WingSection? tip = null)
     {
+        ArgumentNullException.ThrowIfNull(planform);
+        ArgumentNullException.ThrowIfNull(root);
         PartSpanFlap flap = At(deflection);
         // The factor is the same for any deflection: the lifting line is linear in it.
         var unit = new PartSpanFlap(From, To, Angle.FromDegrees(-1), 0);

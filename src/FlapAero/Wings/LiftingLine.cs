@@ -44,6 +44,8 @@ public sealed class LiftingLine
         WingPlanform planform, WingSection root, WingSection? tip = null, PartSpanFlap? flap = null, Length? height = null,
         int terms = 64)
     {
+        ArgumentNullException.ThrowIfNull(planform);
+        ArgumentNullException.ThrowIfNull(root);
         Require.Between(terms, 4, 400, "terms of the series", "Fewer do not draw a wing; more add nothing.");
         if (height is { } low)
             Require.Between(

@@ -29,7 +29,7 @@ public sealed class WingPlanform
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or an aspect ratio outside 4 to
     /// 40.</exception>
     public WingPlanform(Length span, IEnumerable<(double Share, Length Chord, Angle Twist)> stations)
-        : this(span, [.. stations], isElliptic: false)
+        : this(span, [.. stations ?? throw new ArgumentNullException(nameof(stations))], isElliptic: false)
     {
     }
 
@@ -99,6 +99,7 @@ public sealed class WingPlanform
     /// <example><code>WingPlanform.Like(DemoAeroplanes.TrainerH4.Wing, 0.7).AspectRatio // 7.16</code></example>
     public static WingPlanform Like(Wing wing, double taper, Angle? tipTwist = null)
     {
+        ArgumentNullException.ThrowIfNull(wing);
         double root = 2 * wing.Area.SquareMeters / (wing.Span.Meters * (1 + taper));
         Require.Between(taper, 0.1, 2, "taper", "A pointed tip has no lift coefficient; no wing is twice as wide at its tip.");
         return Tapered(wing.Span, Length.FromMeters(root), taper, tipTwist);

@@ -129,6 +129,8 @@ public sealed class IntegratorTests
 
         public readonly ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => 0;
 
+        public readonly ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1;
+
         public readonly ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) => ScalarLane.True;
 
         public readonly ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) => Math.Abs(error.Speed.Value);

@@ -15,6 +15,10 @@ internal static class LandingGenerators
     public static Gen<LandingInput> Any { get; } = Gen.Double.Unit.Array[LandingColumns.InputCount].Select(
         shares => LandingInput.FromRow([.. shares.Select((share, i) => Low[i] + (High[i] - Low[i]) * share)]));
 
+    /// <summary>The landing at shares of each input's range.</summary>
+    public static LandingInput Between(Func<double> share) =>
+        LandingInput.FromRow([.. Low.Zip(High, (low, high) => low + (high - low) * share())]);
+
     /// <summary>Those that come to a stop.</summary>
     public static Gen<LandingInput> Landed { get; } = Any.Where(input => LandingSolver.Solve(input).Refusal == LandingRefusal.None);
 }

@@ -36,27 +36,7 @@ public sealed class AnyNumberTests
     [Theory, MemberData(nameof(Ids))]
     public void Calculation_AnyNumbers_AnswersFinitelyOrRefuses(string id)
     {
-        int answered = 0;
-        Number.Array[MostArguments].Sample(
-            numbers =>
-            {
-                double[] results;
-                try
-                {
-                    results = Calculations.ById[id](numbers);
-                }
-                catch (ArgumentException refusal)
-                {
-                    return refusal.Message.Length > 0;
-                }
-
-                Interlocked.Increment(ref answered);
-                return results.All(double.IsFinite);
-            },
-            iter: Samples,
-            print: numbers => string.Join(", ", numbers));
-
-        // A fuzz that is always refused would show nothing.
+        int answered = FiniteOrRefused.Sample(Number.Array[MostArguments], Samples, Calculations.ById[id]);
         Assert.True(answered > 0, $"{id} refused all of {Samples} samples.");
     }
 

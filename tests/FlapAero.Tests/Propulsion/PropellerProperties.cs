@@ -112,39 +112,26 @@ public sealed class PropellerProperties
     public void Propeller_AnyNumbers_AnswersFinitelyOrRefuses()
     {
         const int Samples = 10000;
-        int answered = 0;
-        Numbers.Any.Array[6].Sample(
+        int answered = FiniteOrRefused.Sample(
+            Numbers.Any.Array[6], Samples,
             x =>
             {
                 double Scaled(int i, double low, double high) => x[i] is >= 0 and <= 1 ? low + x[i] * (high - low) : x[i];
-                double[] results;
-                try
-                {
-                    PropellerTable table = new(Trainer.Propeller.Table.Rows.Select(
-                        row => (row.AdvanceRatio * Scaled(0, 0.5, 2), row.ThrustCoefficient, row.PowerCoefficient)));
-                    Propeller propeller = new(Length.FromMeters(Scaled(1, 1, 3)), table, RotationalSpeed.FromRevolutionsPerMinute(2700));
-                    Airspeed airspeed = Airspeed.FromTrue(Speed.FromKnots(Scaled(2, 1, 120)), Air.StandardSeaLevel);
-                    ClosedThrottleEngine engine = new(
-                        Torque.FromNewtonMeters(Scaled(3, 10, 500)), RotationalSpeed.FromRevolutionsPerMinute(Scaled(4, 500, 1200)));
-                    PropellerState? idle = propeller.Idling(airspeed, engine);
-                    PropellerState running = propeller.Running(airspeed, RotationalSpeed.FromRevolutionsPerMinute(Scaled(5, 600, 2700)));
-                    results =
-                    [
-                        idle?.Thrust.Newtons ?? 0, idle?.EngineSpeed.RevolutionsPerMinute ?? 0,
-                        running.Thrust.Newtons, (double)running.Power.Watts, running.Efficiency ?? 0,
-                        propeller.EngineSpeedFor(airspeed, Force.FromNewtons(x[5] * 1000))?.RevolutionsPerMinute ?? 0,
-                    ];
-                }
-                catch (ArgumentException refusal)
-                {
-                    return refusal.Message.Length > 0;
-                }
-
-                Interlocked.Increment(ref answered);
-                return results.All(double.IsFinite);
-            },
-            iter: Samples,
-            print: numbers => string.Join(", ", numbers));
+                PropellerTable table = new(Trainer.Propeller.Table.Rows.Select(
+                    row => (row.AdvanceRatio * Scaled(0, 0.5, 2), row.ThrustCoefficient, row.PowerCoefficient)));
+                Propeller propeller = new(Length.FromMeters(Scaled(1, 1, 3)), table, RotationalSpeed.FromRevolutionsPerMinute(2700));
+                Airspeed airspeed = Airspeed.FromTrue(Speed.FromKnots(Scaled(2, 1, 120)), Air.StandardSeaLevel);
+                ClosedThrottleEngine engine = new(
+                    Torque.FromNewtonMeters(Scaled(3, 10, 500)), RotationalSpeed.FromRevolutionsPerMinute(Scaled(4, 500, 1200)));
+                PropellerState? idle = propeller.Idling(airspeed, engine);
+                PropellerState running = propeller.Running(airspeed, RotationalSpeed.FromRevolutionsPerMinute(Scaled(5, 600, 2700)));
+                return
+                [
+                    idle?.Thrust.Newtons ?? 0, idle?.EngineSpeed.RevolutionsPerMinute ?? 0,
+                    running.Thrust.Newtons, (double)running.Power.Watts, running.Efficiency ?? 0,
+                    propeller.EngineSpeedFor(airspeed, Force.FromNewtons(x[5] * 1000))?.RevolutionsPerMinute ?? 0,
+                ];
+            });
         Assert.True(answered > Samples / 10, $"Only {answered} of {Samples} were answered.");
     }
 }

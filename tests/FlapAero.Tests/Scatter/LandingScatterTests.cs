@@ -189,7 +189,7 @@ public sealed class LandingScatterTests
         Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(0));
         Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(1_000_001));
         Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10, threads: 0));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Draws((LandingVariable)24, 10));
+        Assert.ThrowsAny<ArgumentException>(() => scatter.Draws((LandingVariable)27, 10));
         Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).StoppedWithin(Length.Zero));
         Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).Stop(10));
         Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).Landed.Interval(1));
@@ -198,8 +198,8 @@ public sealed class LandingScatterTests
         Assert.Contains(
             "runway slope", Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs)).Message, StringComparison.Ordinal);
         // The scatter took a copy.
-        Assert.Equal(24, scatter.Inputs.Count);
-        inputs[(LandingVariable)24] = Distribution.Fixed(1);
+        Assert.Equal(27, scatter.Inputs.Count);
+        inputs[(LandingVariable)27] = Distribution.Fixed(1);
         Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
     }
 

@@ -58,14 +58,14 @@ public sealed class ScatterRunTests
             Assert.True(SameBits(one, Spreads.Fly(sampler, count, 42, threads)), $"{threads} threads");
 
         var shuffled = new LandingOutcome[3008];
-        var room = new LandingInput[ScatterRun.BlockSize];
+        ScatterRun.Room room = new();
         int[] order = [.. Enumerable.Range(0, (shuffled.Length + ScatterRun.BlockSize - 1) / ScatterRun.BlockSize)];
         new Random(3).Shuffle(order);
         foreach (int block in order)
-            ScatterRun.FlyBlock(block, room, shuffled, (first, inputs) =>
+            ScatterRun.FlyBlock(block, room, shuffled, (first, inputs, gusts) =>
             {
                 for (int i = 0; i < inputs.Length; i++)
-                    sampler.Draw(new RandomStream(42, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i]);
+                    sampler.Draw(new RandomStream(42, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i], out gusts[i]);
             });
         Assert.True(SameBits(one, shuffled.AsSpan(0, count)));
         Assert.False(SameBits(one, Spreads.Fly(sampler, count, 43)));
@@ -145,7 +145,7 @@ public sealed class ScatterRunTests
     [Theory, InlineData(1), InlineData(2)]
     public void Fly_ALandingOfNonsense_IsRefusedByItsNumber(int threads)
     {
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => ScatterRun.Fly(1000, threads, (first, inputs) =>
+        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => ScatterRun.Fly(1000, threads, (first, inputs, _) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 inputs[i] = first + i is 300 or 900 ? Spreads.Reference with { Mass = -1 } : Spreads.Reference;
@@ -277,7 +277,7 @@ public sealed class ScatterRunTests
         return (At(0.5) - At(-0.5)) / 1;
     }
 
-    private static bool SameBits(ReadOnlySpan<LandingOutcome> a, ReadOnlySpan<LandingOutcome> b)
+    internal static bool SameBits(ReadOnlySpan<LandingOutcome> a, ReadOnlySpan<LandingOutcome> b)
     {
         if (a.Length != b.Length)
             return false;

@@ -18,9 +18,9 @@ internal static class Spreads
         return laws;
     }
 
-    /// <summary>The same at the public surface.</summary>
+    /// <summary>The same at the public surface; of the gust nothing is said.</summary>
     public static Dictionary<LandingVariable, Distribution> Inputs(LandingInput input) =>
-        LandingVariables.All.ToDictionary(
+        LandingVariables.All.Where(variable => variable < LandingVariable.GustChange).ToDictionary(
             variable => variable, variable => LandingVariables.Fixed(variable, Row(input)[(int)variable]));
 
     public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads = 1) =>

@@ -1,4 +1,5 @@
 using CsCheck;
+using FlapAero.Tests.Properties;
 using UnitsNet;
 
 namespace FlapAero.Tests.Wings;
@@ -36,25 +37,7 @@ public sealed class WingRefusalTests
     [Fact]
     public void Wings_AnyNumbers_AnswerFinitelyOrRefuse()
     {
-        int answered = 0;
-        Numbers.Any.Array[13].Sample(
-            x =>
-            {
-                double[] results;
-                try
-                {
-                    results = Evaluate(x);
-                }
-                catch (ArgumentException refusal)
-                {
-                    return refusal.Message.Length > 0;
-                }
-
-                Interlocked.Increment(ref answered);
-                return results.All(double.IsFinite);
-            },
-            iter: Samples,
-            print: numbers => string.Join(", ", numbers));
+        int answered = FiniteOrRefused.Sample(Numbers.Any.Array[13], Samples, Evaluate);
         Assert.True(answered > Samples / 100, $"Only {answered} of {Samples} were answered.");
     }
 

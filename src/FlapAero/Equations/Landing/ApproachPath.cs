@@ -116,7 +116,8 @@ internal readonly struct ApproachPath<T>
             guess = T.Max(T.Of(0.2), T.Min(guess - height / T.Min(slope, T.Of(-0.1)), T.Of(6)));
         }
 
-        return guess;
+        // From high up the ground effect grows from nothing to most of itself on the way: more than one step should see of it.
+        return T.Select(T.Less(2 * _air.WingHeight, motion.Height), 0.6 * guess, guess);
     }
 
     /// <summary>The values before the first step, and the landings that are refused on them.</summary>

@@ -5,7 +5,7 @@ internal static class GroundRoll
 {
     private const double LongestStage = 300;
 
-    /// <summary>A step may hold the kink at which the wheels take up weight; the estimates see only part of what it does.</summary>
+    /// <summary>A roll that speeds up may have the kink at the lift-off speed in a step; the estimates see only part of what it does.</summary>
     private const double KinkTolerance = 0.1;
 
     /// <summary>Window of <see cref="Leg"/>: Newton's last steps on a roll may be this long, s.</summary>
@@ -56,24 +56,11 @@ internal static class GroundRoll
         RollStage stage, in LandingInput input, double target, in PowerSchedule<ScalarLane> power, double tolerance, ref RollState state)
     {
         double latest = state.Time + LongestStage;
-        double settled = power.Settled.Value;
-        if (state.Speed > target && state.Time < settled && double.IsFinite(settled))
-        {
-            LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
-            {
-                Time = state.Time,
-                Motion = new(state.Speed),
-                Distance = state.Distance,
-                Open = ScalarLane.True,
-            };
-            Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, KinkTolerance * tolerance, ref leg);
-            state = new(leg.Time.Value, leg.Motion.Speed.Value, leg.Distance.Value);
-            if (!ScalarLane.Any(leg.Open))
-                return true;
-            if (ScalarLane.Any(leg.Stuck) || state.Time >= latest)
-                return false;
-        }
-
+        // Above the lift-off speed and below it are two laws; a step across both would see the kink between them.
+        bool slows = WhileThrustChanges(stage.CarriedTo(Math.Max(stage.LiftOffSpeed, target)), power, latest, tolerance, ref state)
+            && WhileThrustChanges(stage, power, latest, tolerance, ref state);
+        if (!slows)
+            return false;
         double thrust = power.At(state.Time).At(state.Time).Value;
         // Where the law has a kink it is taken in pieces: the wheels take up weight, the air comes from behind.
         ReadOnlySpan<double> edges = [stage.LiftOffSpeed, 0, target];
@@ -93,6 +80,26 @@ internal static class GroundRoll
         }
 
         return true;
+    }
+
+    /// <summary>Rolls to the stage's airspeed or until the thrust stays what it is; false where neither comes in time.</summary>
+    private static bool WhileThrustChanges(
+        RollStage stage, in PowerSchedule<ScalarLane> power, double latest, double tolerance, ref RollState state)
+    {
+        double settled = power.Settled.Value;
+        if (state.Speed <= stage.EndSpeed || !(state.Time < settled) || double.IsPositiveInfinity(settled))
+            return true;
+        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
+        {
+            Time = state.Time,
+            Motion = new(state.Speed),
+            Distance = state.Distance,
+            Open = ScalarLane.True,
+        };
+        Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, KinkTolerance * tolerance, ref leg);
+        bool slowed = !ScalarLane.Any(leg.Open);
+        state = new(leg.Time.Value, slowed ? stage.EndSpeed : leg.Motion.Speed.Value, leg.Distance.Value);
+        return slowed || (!ScalarLane.Any(leg.Stuck) && state.Time < latest);
     }
 
     private readonly record struct RollState(double Time, double Speed, double Distance);

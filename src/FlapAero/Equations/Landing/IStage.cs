@@ -28,6 +28,9 @@ internal interface IStage<T, TMotion>
     /// <summary>How fast <see cref="End"/> grows.</summary>
     T EndRate(int node, in TMotion motion, in TMotion rates);
 
+    /// <summary>About how much <see cref="End"/> changes where all of the motion is wrong by its own size.</summary>
+    T EndSize(in TMotion motion);
+
     /// <summary>The mask of lanes in which a motion is one that the law is meant for; a step that leaves it is too long.</summary>
     T Sound(int node, in TMotion motion);
 

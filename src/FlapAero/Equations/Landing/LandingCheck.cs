@@ -6,7 +6,7 @@ namespace FlapAero.Equations;
 internal static class LandingCheck
 {
     private const string NoSuchBody = "No aeroplane and no air have it otherwise.";
-    private const int NoRow = -1;
+    internal const int NoRow = -1;
 
     // By column: a low edge, whether the edge itself is allowed, a high edge that is not, and why.
     private static readonly (double Low, bool Included, double High, string Why)?[] Bounds =

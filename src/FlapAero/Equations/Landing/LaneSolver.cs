@@ -7,8 +7,30 @@ internal static class LaneSolver<T>
     private const double LongestHoldOff = 120;
     private const double LongestSettling = 60;
 
-    /// <summary>Flies <see cref="ILanes{T}.Count"/> landings.</summary>
+    /// <summary>Where the lift only grazes the touchdown's, or the wheels the runway, what is left of the tolerance in the results is not small.</summary>
+    private const double GrazingTolerance = 1e-10;
+
+    /// <summary>Share of the threshold speed; an approach that departs from it by more has run away, and its errors with it.</summary>
+    private const double RunAway = 0.2;
+
+    /// <summary>Flies <see cref="ILanes{T}.Count"/> landings; those few that graze a stage's end once more by themselves, closely.</summary>
     public static void Solve(ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance)
+    {
+        T grazing = Fly(inputs, outcomes, tolerance);
+        if (!T.Any(grazing) || tolerance <= GrazingTolerance)
+            return;
+        for (int i = 0; i < T.Count; i++)
+        {
+            if (!double.IsNaN(grazing[i]))
+                continue;
+            outcomes[i] = LandingOutcome.Unreached;
+            LaneSolver<ScalarLane>.Fly(inputs.Slice(i, 1), outcomes.Slice(i, 1), GrazingTolerance);
+        }
+    }
+
+    /// <summary>Flies the landings once.</summary>
+    /// <returns>The mask of those that graze.</returns>
+    internal static T Fly(ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance)
     {
         ApproachPath<T> path = new(LandingInput.Rows(inputs));
         T open = path.Begin(outcomes);
@@ -18,7 +40,8 @@ internal static class LaneSolver<T>
         if (T.Any(leg.Open))
             HoldOff(path, tolerance, ref leg, outcomes);
         if (T.Any(leg.Open))
-            Settle(path, inputs, tolerance, leg, outcomes);
+            leg.Grazing |= Settle(path, inputs, tolerance, leg, outcomes);
+        return leg.Grazing;
     }
 
     private static void Approach(in ApproachPath<T> path, double tolerance, ref LegState<T, PathMotion<T>> leg, Span<LandingOutcome> outcomes)
@@ -44,7 +67,9 @@ internal static class LaneSolver<T>
         }
 
         leg.Open = open & ~limit;
+        leg.Grazing |= leg.Open & T.Less(RunAway * path.ThresholdSpeed, T.Abs(leg.Motion.Speed - path.ThresholdSpeed));
         leg.Stuck = T.Of(0);
+        leg.Spent = 0;
         leg.Time = path.FlareStart;
     }
 
@@ -73,7 +98,7 @@ internal static class LaneSolver<T>
         leg.Open = done;
     }
 
-    private static void Settle(
+    private static T Settle(
         in ApproachPath<T> path, ReadOnlySpan<LandingInput> inputs, double tolerance, in LegState<T, PathMotion<T>> before,
         Span<LandingOutcome> outcomes)
     {
@@ -109,5 +134,7 @@ internal static class LaneSolver<T>
             outcomes[i].TouchdownSink = -leg.Motion.Speed[i] * sine[i];
             GroundRoll.Run(inputs[i], leg.Motion.Speed[i] * cosine[i], path.PowerOf(i), tolerance, ref outcomes[i]);
         }
+
+        return leg.Grazing;
     }
 }

@@ -16,15 +16,34 @@ internal ref struct LegState<T, TMotion>
 
     /// <summary>Lanes in which no step was small enough: the speed has collapsed.</summary>
     public T Stuck;
+
+    /// <summary>Lanes whose end was reached very slowly, or all but reached: a small error of the motion is a large one in time.</summary>
+    public T Grazing;
+
+    /// <summary>Steps of the stage so far beyond one a flight: a stage that is flown in many pieces has no more of them than in one.</summary>
+    public int Spent;
 }
 
 /// <summary>Flies one stage in all lanes, each with steps of its own size, to the stage's end or to a time.</summary>
 internal static class Leg
 {
     private const int MostSteps = 2_000;
+
     /// <summary>An end is not looked for between moments closer than this, s.</summary>
     private const double Shortest = 1e-7;
     private const double Safety = 0.9;
+
+    /// <summary>Longer steps may fool the estimates, s.</summary>
+    private const double LongestStep = 10;
+
+    /// <summary>Of a leg that takes hours, what else a step may be.</summary>
+    private const double LongestShare = 0.02;
+
+    /// <summary>An end is grazed where at its rate an error as large as the motion would be made up in more than this, s.</summary>
+    private const double Slow = 60;
+
+    /// <summary>And where it rose to within this share of that size and fell again: the cubic cannot tell whether it was reached.</summary>
+    private const double Close = 1e-3;
 
     [SkipLocalsInit]
     public static void Fly<T, TMotion, TStage>(
@@ -38,9 +57,12 @@ internal static class Leg
         T flying = leg.Open & T.Less(leg.Time, until);
         T ended = T.Of(0);
         T correction = T.Of(0);
+        Thrust<T> endThrust = default;
+        T longest = T.Max(T.Of(LongestStep), LongestShare * (until - leg.Time));
         for (int count = 0; T.Any(flying); count++)
         {
-            if (count == MostSteps)
+            leg.Spent += Math.Min(count, 1);
+            if (leg.Spent >= MostSteps)
             {
                 leg.Stuck |= flying;
                 break;
@@ -48,6 +70,7 @@ internal static class Leg
 
             // To the next kink of the thrust, so that no step sees one.
             Thrust<T> thrust = power.At(leg.Time);
+            step = T.Min(step, longest);
             T edge = T.Min(until, thrust.End);
             T left = edge - leg.Time;
             T whole = T.Less(left, 1.0001 * step);
@@ -71,7 +94,8 @@ internal static class Leg
                 T nextEndRate = stage.EndRate(last, trial, stage.Rates(last, trial));
                 T rises = T.Less(T.Of(0), nextEndRate);
                 T toEnd = T.Of(0) - nextEnd / nextEndRate;
-                T near = accepted & rises & T.Less(T.Abs(toEnd), window);
+                // On the step's own stretch of thrust: what Polish does sees no kink either.
+                T near = accepted & rises & T.Less(T.Abs(toEnd), window) & ~T.Less(left - size, toEnd) & ~T.Less(toEnd, T.Of(0) - size);
                 T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
                 // Where the end is only grazed, Newton's method has no say: the bracket itself has become the answer.
                 T grazed = past & T.Less(size, T.Of(Shortest));
@@ -82,10 +106,13 @@ internal static class Leg
                 T aimed = rises & T.Less(T.Of(0), toEnd) & T.Less(toEnd, step);
                 if (T.Any(past))
                     step = T.Select(past, Hermite.Root(size, end, endRate, nextEnd, nextEndRate), step);
+                leg.Grazing |= near & T.Less(Slow * nextEndRate, stage.EndSize(trial));
                 if (T.Any(turned))
                 {
                     // It rose and fell within the step: see whether it reached the end in between.
                     T peak = Hermite.Above(size, end, endRate, nextEnd, nextEndRate) & turned;
+                    T lift = Close * stage.EndSize(trial);
+                    leg.Grazing |= Hermite.Above(size, end + lift, endRate, nextEnd + lift, nextEndRate) & turned;
                     step = T.Select(peak, 0.5 * size, step);
                     past |= peak & T.Less(T.Of(Shortest), size);
                 }
@@ -94,6 +121,7 @@ internal static class Leg
                 accepted &= ~past;
                 ended |= near;
                 correction = T.Select(near, toEnd, correction);
+                endThrust = Thrust<T>.Select(near, thrust, endThrust);
                 flying &= ~near;
             }
 
@@ -108,7 +136,7 @@ internal static class Leg
 
         leg.Open &= ~ended;
         if (T.Any(ended))
-            Polish(ref stage, power, correction, ref leg);
+            Polish(ref stage, endThrust, correction, ref leg);
     }
 
     /// <summary>Flies to a time whatever the stage's own end says of it.</summary>
@@ -142,12 +170,11 @@ internal static class Leg
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Polish<T, TMotion, TStage>(
-        ref TStage stage, in PowerSchedule<T> power, T step, ref LegState<T, TMotion> leg)
+        ref TStage stage, in Thrust<T> thrust, T step, ref LegState<T, TMotion> leg)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
     {
-        Thrust<T> thrust = power.At(leg.Time);
         stage.Prepare(0, leg.Time, thrust);
         stage.Prepare(1, leg.Time + 0.5 * step, thrust);
         stage.Prepare(2, leg.Time + 0.5 * step, thrust);

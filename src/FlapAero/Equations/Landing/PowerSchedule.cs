@@ -42,4 +42,8 @@ internal readonly struct Thrust<T>(T start, T slope, T from, T end)
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T At(T time) => T.Fused(_slope, time - _from, _start);
+
+    public static Thrust<T> Select(T mask, in Thrust<T> yes, in Thrust<T> no) => new(
+        T.Select(mask, yes._start, no._start), T.Select(mask, yes._slope, no._slope), T.Select(mask, yes._from, no._from),
+        T.Select(mask, yes.End, no.End));
 }

@@ -10,7 +10,9 @@ internal struct RollStage(
     private readonly double _drag = drag;
     private readonly double _friction = friction;
     private readonly double _headwind = headwind;
-    private readonly double _endSpeed = endSpeed;
+
+    /// <summary>Whether the law is that above <see cref="LiftOffSpeed"/> at any speed, so that a step sees no kink.</summary>
+    private bool _carried;
 
     // g sin ε and g cos ε from tan ε.
     private readonly double _down = StandardConstants.Gravity * slope / Math.Sqrt(1 + slope * slope);
@@ -20,14 +22,25 @@ internal struct RollStage(
 
     public static bool HasEnd => true;
 
+    /// <summary>The airspeed that ends the stage.</summary>
+    public double EndSpeed { get; private set; } = endSpeed;
+
     /// <summary>The airspeed at which the wing carries all of the weight; none where it never does.</summary>
     public readonly double LiftOffSpeed => _lift > 0 ? Math.Sqrt(_onto / (_area * _lift)) : double.PositiveInfinity;
+
+    /// <summary>The part of the stage in which the wing carries all of the weight, down to an airspeed.</summary>
+    public readonly RollStage CarriedTo(double speed)
+    {
+        RollStage carried = this;
+        (carried._carried, carried.EndSpeed) = (true, speed);
+        return carried;
+    }
 
     /// <summary>Deceleration = constant + squared · V², on the side of the lift-off speed and of V = 0 where <paramref name="speed"/> is.</summary>
     public readonly (double Constant, double Squared) Deceleration(double speed, double thrust)
     {
         double drag = Math.CopySign(_drag, speed);
-        return speed > LiftOffSpeed
+        return _carried || speed > LiftOffSpeed
             ? (_down - thrust, _area * drag)
             : (_friction * _onto + _down - thrust, _area * (drag - _friction * _lift));
     }
@@ -44,10 +57,12 @@ internal struct RollStage(
 
     public readonly ScalarLane GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
-    public readonly ScalarLane End(int node, in PathMotion<ScalarLane> motion) => _endSpeed - motion.Speed.Value;
+    public readonly ScalarLane End(int node, in PathMotion<ScalarLane> motion) => EndSpeed - motion.Speed.Value;
 
     public readonly ScalarLane EndRate(
         int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => -rates.Speed.Value;
+
+    public readonly ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1 + Math.Abs(motion.Speed.Value);
 
     public readonly ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) => ScalarLane.True;
 

@@ -82,6 +82,8 @@ internal struct ApproachStage<T>(AirConstants<T> air, T sink, T thresholdHeight)
 
     public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0);
 
+    public readonly T EndSize(in PathMotion<T> motion) => T.Of(1);
+
     // Past this the airspeed has collapsed: it cannot even make the sink rate.
     public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes[node].Sink, motion.Speed);
 
@@ -149,6 +151,8 @@ internal struct HoldOffStage<T>(AirConstants<T> air, T start, T sink, T timeCons
         return T.Fused(lift, _squareLift, -2 * motion.Speed * rates.Speed);
     }
 
+    public readonly T EndSize(in PathMotion<T> motion) => motion.Speed * motion.Speed;
+
     // Past this the airspeed has collapsed: it cannot even make the sink rate.
     public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes[node].Sink, motion.Speed);
 
@@ -193,6 +197,9 @@ internal struct SettlingStage<T>(AirConstants<T> air, T squareLift, T angleSize,
     public readonly T End(int node, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
 
     public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
+
+    // The angle's error has the settling's second or so to move the height.
+    public readonly T EndSize(in FreeMotion<T> motion) => T.Of(1) / _perHeight + motion.Speed / _perAngle;
 
     public readonly T Sound(int node, in FreeMotion<T> motion) => T.Less(T.Of(0), motion.Speed);
 

@@ -16,14 +16,14 @@ internal static class ScatterRun
     /// <summary>Flies landings 0 to <paramref name="count"/> − 1 of a seed.</summary>
     /// <exception cref="ArgumentException">A landing that cannot be computed; of several, the first.</exception>
     public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads) =>
-        Fly(count, threads, (first, inputs) =>
+        Fly(count, threads, (first, inputs, gusts) =>
         {
             for (int i = 0; i < inputs.Length; i++)
-                sampler.Draw(new RandomStream(seed, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i]);
+                sampler.Draw(new RandomStream(seed, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i], out gusts[i]);
         });
 
-    /// <summary>Fills the inputs of a block whose first landing has the given number.</summary>
-    internal delegate void Draw(int first, Span<LandingInput> inputs);
+    /// <summary>Fills the inputs and gusts of a block whose first landing has the given number.</summary>
+    internal delegate void Draw(int first, Span<LandingInput> inputs, Span<GustInput> gusts);
 
     internal static LandingOutcome[] Fly(int count, int threads, Draw draw)
     {
@@ -33,9 +33,9 @@ internal static class ScatterRun
         int blocks = (whole + BlockSize - 1) / BlockSize;
         if (threads == 1)
         {
-            var inputs = new LandingInput[BlockSize];
+            Room room = new();
             for (int block = 0; block < blocks; block++)
-                FlyBlock(block, inputs, outcomes, draw);
+                FlyBlock(block, room, outcomes, draw);
         }
         else
         {
@@ -48,12 +48,13 @@ internal static class ScatterRun
     }
 
     /// <summary>Draws and flies one block.</summary>
-    internal static void FlyBlock(int block, LandingInput[] room, LandingOutcome[] outcomes, Draw draw)
+    internal static void FlyBlock(int block, Room room, LandingOutcome[] outcomes, Draw draw)
     {
         int first = block * BlockSize;
         int length = Math.Min(BlockSize, outcomes.Length - first);
-        Span<LandingInput> inputs = room.AsSpan(0, length);
-        draw(first, inputs);
+        Span<LandingInput> inputs = room.Inputs.AsSpan(0, length);
+        Span<GustInput> gusts = room.Gusts.AsSpan(0, length);
+        draw(first, inputs, gusts);
         try
         {
             LandingSolver.Solve(inputs, outcomes.AsSpan(first, length));
@@ -67,6 +68,22 @@ internal static class ScatterRun
                 LandingCheck.Computed(inputs[i], outcomes[first + i], first + i);
             throw;
         }
+
+        // After the others, not between them: a landing in still conditions lies in the lane that its number says.
+        for (int i = 0; i < length; i++)
+        {
+            if (gusts[i].Change != 0)
+                outcomes[first + i] = ConditionsSolver.Solve(
+                    inputs[i], new WindField(inputs[i].Headwind, gusts[i]), row: first + i).Outcome;
+        }
+    }
+
+    /// <summary>What a thread draws a block into.</summary>
+    internal sealed class Room
+    {
+        public LandingInput[] Inputs { get; } = new LandingInput[BlockSize];
+
+        public GustInput[] Gusts { get; } = new GustInput[BlockSize];
     }
 
     private static void InParallel(int blocks, int threads, LandingOutcome[] outcomes, Draw draw)
@@ -74,7 +91,7 @@ internal static class ScatterRun
         var faults = new Exception?[blocks];
         Parallel.For(
             0, blocks, new ParallelOptions { MaxDegreeOfParallelism = threads },
-            () => new LandingInput[BlockSize],
+            () => new Room(),
             (block, _, room) =>
             {
                 try

@@ -1,4 +1,5 @@
 using System.Globalization;
+using FlapAero.Equations;
 using UnitsNet;
 
 namespace FlapAero;
@@ -9,7 +10,8 @@ namespace FlapAero;
 /// </summary>
 public sealed class OneCosineGust
 {
-    private static readonly Speed Strongest = Speed.FromKnots(60);
+    private static readonly Speed Strongest = Speed.FromMetersPerSecond(GustInput.Strongest);
+    private static readonly Duration Farthest = Duration.FromSeconds(GustInput.Farthest);
 
     /// <summary>A gust.</summary>
     /// <param name="change">Δw, the largest change of the headwind, to 60 kt either way; negative in a lull.</param>
@@ -20,9 +22,9 @@ public sealed class OneCosineGust
     {
         Change = Require.Between(change, -Strongest, Strongest, "change of the headwind", "Nobody trains in more.");
         Start = Require.Between(
-            start, Duration.FromHours(-1), Duration.FromHours(1), "start of the gust", "A landing is over in minutes.");
+            start, -Farthest, Farthest, "start of the gust", "A landing is over in minutes.");
         Length = Require.Between(
-            length, Duration.FromSeconds(0.2), Duration.FromHours(1), "length of the gust", "A shorter one is smaller than the wing.");
+            length, Duration.FromSeconds(GustInput.Shortest), Duration.FromSeconds(GustInput.Longest), "length of the gust", "A shorter one is smaller than the wing.");
     }
 
     /// <summary>Δw.</summary>
@@ -43,7 +45,7 @@ public sealed class OneCosineGust
     public Speed At(Duration time)
     {
         Require.Between(time, Duration.FromHours(-1000), Duration.FromHours(1000), "time", "A landing is over in minutes.");
-        Equations.WindField field = new(null, 0, Change.MetersPerSecond, Start.Seconds, Length.Seconds);
+        WindField field = new(null, 0, Change.MetersPerSecond, Start.Seconds, Length.Seconds);
         return Speed.FromMetersPerSecond(field.Gust(time.Seconds)).ToUnit(Change.Unit);
     }
 

@@ -68,6 +68,8 @@ internal struct ConditionsPathStage(ConditionsForces forces, double start, doubl
     public readonly ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) =>
         ScalarLane.Less(Sink(_nodes[node].Time), motion.Speed) & ScalarLane.Less(motion.Speed, forces.Fastest);
 
+    public readonly ScalarLane EndSize(in PathMotion<ScalarLane> motion) => motion.Speed * motion.Speed;
+
     public readonly ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) =>
         Math.Abs(error.Speed.Value) / motion.Speed.Value;
 }

@@ -44,6 +44,8 @@ internal struct ConditionsRollStage(ConditionsForces forces, double lift, double
         (endAirspeed is null ? ScalarLane.True : ScalarLane.Less(0, motion.Speed))
         & ScalarLane.Less(Airspeed(_nodes[node].Time, motion.Speed.Value), forces.Fastest);
 
+    public readonly ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1 + Math.Abs(motion.Speed.Value);
+
     public readonly ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) =>
         Math.Abs(error.Speed.Value) / (1 + Math.Abs(motion.Speed.Value));
 }

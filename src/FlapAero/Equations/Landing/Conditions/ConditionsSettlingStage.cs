@@ -36,6 +36,8 @@ internal struct ConditionsSettlingStage(ConditionsForces forces, double angleSiz
         ScalarLane.Less(0, motion.Speed) & ScalarLane.Less(motion.Speed, forces.Fastest)
         & ScalarLane.Less(motion.Height, forces.Wind.HasProfile ? WindField.Ceiling : double.PositiveInfinity);
 
+    public readonly ScalarLane EndSize(in FreeMotion<ScalarLane> motion) => heightSize + motion.Speed.Value * angleSize;
+
     public readonly ScalarLane Share(in FreeMotion<ScalarLane> error, in FreeMotion<ScalarLane> motion) => Math.Max(
         Math.Abs(error.Speed.Value) / motion.Speed.Value,
         Math.Max(Math.Abs(error.Angle.Value) / angleSize, Math.Abs(error.Height.Value) / heightSize));

@@ -54,14 +54,16 @@ internal sealed class ConditionsSolver
     /// <param name="brakesFromTouchdown">Whether there is no roll with the nose held off.</param>
     /// <param name="interval">Longest time between the states that are kept.</param>
     /// <param name="tolerance">Share by which a step may be wrong, by its own estimate.</param>
+    /// <param name="row">Its place among many, from 0, for messages.</param>
     public static (LandingOutcome Outcome, IReadOnlyList<ConditionsState> States) Solve(
         in LandingInput input, WindField wind, Func<double, double>? idleThrust = null, double fastest = double.PositiveInfinity,
-        bool brakesFromTouchdown = false, double interval = double.PositiveInfinity, double tolerance = DefaultTolerance)
+        bool brakesFromTouchdown = false, double interval = double.PositiveInfinity, double tolerance = DefaultTolerance,
+        int row = LandingCheck.NoRow)
     {
-        LandingCheck.Input(input);
+        LandingCheck.Input(input, row);
         ConditionsSolver solver = new(input, wind, idleThrust, fastest, brakesFromTouchdown, interval, tolerance);
         solver.Fly();
-        LandingCheck.Computed(input, solver._outcome);
+        LandingCheck.Computed(input, solver._outcome, row);
         return (solver._outcome, solver._states);
     }
 
@@ -211,6 +213,7 @@ internal sealed class ConditionsSolver
         where TStage : struct, IStage<ScalarLane, TMotion>
     {
         keep(leg);
+        leg.Spent = 0;
         double interval = Math.Max(_interval, (until - leg.Time.Value) / MostStates);
         while (ScalarLane.Any(leg.Open) && !ScalarLane.Any(leg.Stuck) && leg.Time.Value < until)
         {

@@ -12,6 +12,11 @@ internal sealed class WindField(Func<double, double>? profile, double steady, do
     /// <summary>Highest wing that a profile is asked for, m.</summary>
     public const double Ceiling = 590;
 
+    public WindField(double steady, in GustInput gust)
+        : this(null, steady, gust.Change, gust.Start, gust.Length)
+    {
+    }
+
     public bool HasProfile { get; } = profile is not null;
 
     /// <summary>w without the gust.</summary>

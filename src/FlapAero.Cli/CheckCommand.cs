@@ -1,0 +1,95 @@
+using System.CommandLine;
+using System.Globalization;
+using FlapAero.Handouts.Storing;
+
+namespace FlapAero.Cli;
+
+/// <summary><c>flapaero check</c>: whether notebooks are fit to be stored, and putting them right.</summary>
+internal static class CheckCommand
+{
+    public static Command Create(TextWriter output, TextWriter error, string workingFolder)
+    {
+        var paths = new Argument<string[]>("PATH")
+        {
+            Description = "Notebooks, or folders of them. Without one: notebooks in the repository.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var fix = new Option<bool>("--fix")
+        {
+            Description = "Puts right what can be without losing anything a person wrote: clears outputs, counts and editors' metadata, "
+                + "gives cells ids from their titles, and lays the file out as notebooks are stored.",
+        };
+        var command = new Command("check",
+            "Refuses notebooks that are not fit to be stored: outputs, execution counts, unstable ids, paths and addresses of a machine, "
+            + "editors' metadata, broken rules of a lesson. Lists all faults at once. Exit code 0: none is left; 1: some are; 2: there is no such notebook.")
+        {
+            paths, fix,
+        };
+        command.SetAction(parsed => Run(parsed.GetValue(paths) ?? [], parsed.GetValue(fix), output, error, workingFolder));
+        return command;
+    }
+
+    private static int Run(string[] paths, bool isFixing, TextWriter output, TextWriter error, string workingFolder)
+    {
+        var files = new List<string>();
+        try
+        {
+            if (paths.Length == 0)
+                paths = [StandardFolder(workingFolder)];
+            foreach (string path in paths)
+            {
+                IReadOnlyList<string> found = NotebookFiles.Find(Path.GetFullPath(path, workingFolder));
+                if (found.Count == 0)
+                    throw new FileNotFoundException($"{Path.GetFullPath(path, workingFolder)}: this folder holds no notebook (NN-slug.ipynb).");
+                files.AddRange(found.Except(files));
+            }
+        }
+        catch (FileNotFoundException e)
+        {
+            error.WriteLine(e.Message);
+            return ExitCode.WrongUsage;
+        }
+
+        try
+        {
+            int left = 0;
+            int fixable = 0;
+            foreach (string file in files)
+            {
+                NotebookCheck check = NotebookCheck.Of(Path.GetFileName(file), File.ReadAllBytes(file));
+                bool isFixed = isFixing && check.HasBetter;
+                if (isFixed)
+                    NotebookFiles.Replace(file, check.PutRight);
+                foreach (NotebookFault fault in check.Faults)
+                    (isFixed && fault.CanBePutRight ? output : error).WriteLine(isFixed && fault.CanBePutRight ? $"put right: {fault.Words}" : fault.Words);
+                left += check.Faults.Count(fault => !(isFixed && fault.CanBePutRight));
+                fixable += check.Faults.Count(fault => !isFixed && fault.CanBePutRight);
+            }
+            output.WriteLine(Summary(files.Count, left, fixable));
+            return left == 0 ? ExitCode.Done : ExitCode.Failed;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine($"A notebook cannot be read or written, and what stood there before still does: {e.Message}");
+            return ExitCode.Failed;
+        }
+    }
+
+    private static string Summary(int notebooks, int left, int fixable)
+    {
+        string of = string.Create(CultureInfo.InvariantCulture, $"{notebooks} {(notebooks == 1 ? "notebook" : "notebooks")} checked");
+        if (left == 0)
+            return $"{of}: fit to be stored.";
+        string faults = string.Create(CultureInfo.InvariantCulture, $"{of}: {left} {(left == 1 ? "fault" : "faults")}");
+        return fixable == 0 ? $"{faults}, to be mended by hand."
+            : string.Create(CultureInfo.InvariantCulture, $"{faults}, of which check --fix puts {fixable} right.");
+    }
+
+    private static string StandardFolder(string workingFolder)
+    {
+        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
+            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
+                return Path.Combine(folder.FullName, "notebooks");
+        throw new FileNotFoundException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard folder of notebooks; name one.");
+    }
+}

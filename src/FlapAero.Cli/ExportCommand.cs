@@ -1,0 +1,94 @@
+using System.CommandLine;
+using System.Globalization;
+using FlapAero.Handouts;
+using FlapAero.Handouts.Exporting;
+
+namespace FlapAero.Cli;
+
+/// <summary><c>flapaero export</c>: each lesson as one C# file that runs in a terminal.</summary>
+internal static class ExportCommand
+{
+    public static Command Create(TextWriter output, TextWriter error, string workingFolder)
+    {
+        var lessons = new Option<string[]>("--lesson")
+        {
+            Description = "Only these lessons, each by its number, its name or its file. Without it: all.",
+            HelpName = "NAME",
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var outFolder = new Option<string?>("--out")
+        {
+            Description = "The folder for the programs. Without it: artifacts/lessons-as-apps in the repository.",
+            HelpName = "DIR",
+        };
+        var notebooks = new Option<string?>("--notebooks")
+        {
+            Description = "The folder of the lessons. Without it: notebooks in the repository.",
+            HelpName = "DIR",
+        };
+        var edition = new Option<string>("--edition")
+        {
+            Description = "student: own answers to write in, no instructor's cells, no problems; the checks' code still tells how a right answer is computed. instructor: everything.",
+            DefaultValueFactory = _ => "student",
+        };
+        edition.AcceptOnlyFromAmong("student", "instructor");
+        var packages = new Option<bool>("--packages")
+        {
+            Description = "The programs take the library as the package FlapAero.Notebooks, from whatever feed is set up, instead of from this repository.",
+        };
+        var command = new Command("export",
+            "Writes each lesson as one C# file that runs in a terminal without a notebook: dotnet run NN-slug.cs. If any lesson cannot be, nothing is written.")
+        {
+            lessons, outFolder, notebooks, edition, packages,
+        };
+        command.SetAction(parsed => Run(
+            () => Options(parsed.GetValue(lessons) ?? [], parsed.GetValue(outFolder), parsed.GetValue(notebooks), parsed.GetRequiredValue(edition), parsed.GetValue(packages), workingFolder),
+            output, error));
+        return command;
+    }
+
+    private static int Run(Func<ExportOptions> options, TextWriter output, TextWriter error)
+    {
+        try
+        {
+            ExportOptions wanted = options();
+            IReadOnlyList<string> written = LessonExporter.Export(wanted);
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{written.Count} {(written.Count == 1 ? "lesson" : "lessons")} written; start with: dotnet run {Path.Combine(wanted.OutputFolder, written[0])}"));
+            return ExitCode.Done;
+        }
+        catch (UnknownLessonException e)
+        {
+            error.WriteLine(e.Message);
+            return ExitCode.WrongUsage;
+        }
+        catch (HandoutException e)
+        {
+            error.WriteLine(e.Message);
+            return ExitCode.Failed;
+        }
+    }
+
+    private static ExportOptions Options(string[] lessons, string? outFolder, string? notebooks, string edition, bool usesPackages, string workingFolder)
+    {
+        string? root = Root(workingFolder);
+        string Standard(string option, params string[] parts) => root is not null ? Path.Combine([root, .. parts])
+            : throw new HandoutException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard place for {option}; call from inside the repository or name a folder with {option}.");
+        if (root is null && !usesPackages)
+            throw new HandoutException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no project to reference; call from inside the repository or take --packages.");
+        return new ExportOptions(
+            notebooks is null ? Standard("--notebooks", "notebooks") : Path.GetFullPath(notebooks, workingFolder),
+            outFolder is null ? Standard("--out", "artifacts", "lessons-as-apps") : Path.GetFullPath(outFolder, workingFolder),
+            lessons,
+            edition == "instructor" ? ExportEdition.Instructor : ExportEdition.Student,
+            usesPackages ? null : Standard("--packages", "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"));
+    }
+
+    private static string? Root(string workingFolder)
+    {
+        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
+            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
+                return folder.FullName;
+        return null;
+    }
+}

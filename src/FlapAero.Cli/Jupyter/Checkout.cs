@@ -1,0 +1,41 @@
+namespace FlapAero.Cli.Jupyter;
+
+/// <summary>The project's folder, where the pinned tools, the sources and the lessons are.</summary>
+internal sealed class Checkout
+{
+    private readonly string _root;
+
+    private Checkout(string root) => _root = root;
+
+    public string Notebooks => Path.Combine(_root, "notebooks");
+
+    public string ToolManifest => Path.Combine(_root, ".config", "dotnet-tools.json");
+
+    public static Checkout Above(string workingFolder)
+    {
+        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
+            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
+                return new Checkout(folder.FullName);
+        throw new SetupException(
+            $"No FlapAero.sln stands in {workingFolder} or above it; call from inside the project's folder, where the lessons are.");
+    }
+
+    /// <summary>Building this command built it already, unless someone cleaned up since.</summary>
+    public async Task BuildLessonAssemblyAsync(CancellationToken cancellationToken)
+    {
+        if (File.Exists(Path.Combine(_root, "artifacts", "lessons", "FlapAero.Notebooks.dll")))
+            return;
+        await DotnetAsync(cancellationToken, "build", Path.Combine("src", "FlapAero.Notebooks"), "--verbosity", "quiet");
+    }
+
+    /// <summary>Runs a dotnet command in the project's folder.</summary>
+    /// <returns>What it printed.</returns>
+    public async Task<string> DotnetAsync(CancellationToken cancellationToken, params string[] arguments)
+    {
+        ProgramRun run = await ProgramRun.StartAsync(Dotnet.Path, arguments, _root, cancellationToken)
+            ?? throw new SetupException($"{Dotnet.Path} cannot be started; install the .NET SDK 10.");
+        return run.ExitCode == 0
+            ? run.Output
+            : throw new SetupException($"\"dotnet {string.Join(' ', arguments)}\" failed: {run.Words}");
+    }
+}

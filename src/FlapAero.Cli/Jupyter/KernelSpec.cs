@@ -1,0 +1,117 @@
+using System.Reflection;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FlapAero.Handouts.Lessons;
+
+namespace FlapAero.Cli.Jupyter;
+
+/// <summary>
+/// The project's own entry among the user's Jupyter kernels. It differs from the tool's own in that the kernel listens
+/// on loopback alone, writes no address into notebooks and shows errors in words.
+/// </summary>
+internal sealed class KernelSpec
+{
+    public const string DisplayName = "FlapAero (C#)";
+
+    private const string StartAssembly = "FlapAero.KernelStart.dll";
+    private const string SpecFile = "kernel.json";
+
+    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    private readonly string _kernels;
+
+    public KernelSpec(string jupyterDataFolder)
+    {
+        _kernels = Path.Combine(jupyterDataFolder, "kernels");
+        Folder = Path.Combine(_kernels, LessonNotebook.KernelName);
+    }
+
+    /// <summary>Where the entry is or would be.</summary>
+    public string Folder { get; }
+
+    private string SpecPath => Path.Combine(Folder, SpecFile);
+
+    /// <summary>Writes the entry, over an earlier one of ours.</summary>
+    public void Install(KernelTool tool)
+    {
+        try
+        {
+            // What an earlier setup made is remembered, so that undoing the second undoes both.
+            JsonArray made = FoldersMade() ?? [.. MissingFolders().Select(folder => JsonValue.Create(folder))];
+            Directory.CreateDirectory(Folder);
+            using (Stream assembly = Assembly.GetExecutingAssembly().GetManifestResourceStream(StartAssembly)!)
+            using (FileStream file = File.Create(Path.Combine(Folder, StartAssembly)))
+                assembly.CopyTo(file);
+            File.WriteAllText(SpecPath, Spec(tool, made).ToJsonString(Readable) + "\n");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new SetupException($"Jupyter's folder {Folder} cannot be written: {e.Message}");
+        }
+    }
+
+    /// <summary>Removes what <see cref="Install"/> made and nothing else.</summary>
+    /// <returns>Whether there was anything.</returns>
+    public bool Remove()
+    {
+        if (!File.Exists(SpecPath))
+            return false;
+        try
+        {
+            JsonArray made = FoldersMade() ?? [];
+            File.Delete(SpecPath);
+            File.Delete(Path.Combine(Folder, StartAssembly));
+            foreach (string folder in made.Select(folder => folder!.GetValue<string>()))
+                if (Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any())
+                    Directory.Delete(folder);
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new SetupException($"Jupyter's folder {Folder} cannot be cleaned: {e.Message}");
+        }
+    }
+
+    private JsonObject Spec(KernelTool tool, JsonArray made) => new()
+    {
+        ["argv"] = new JsonArray(Dotnet.Path, tool.Assembly, "jupyter", "--default-kernel", "csharp", "--http-local-only", "{connection_file}"),
+        ["display_name"] = DisplayName,
+        ["language"] = "C#",
+        ["env"] = new JsonObject
+        {
+            ["DOTNET_STARTUP_HOOKS"] = Path.Combine(Folder, StartAssembly),
+            // One notebook on a laptop: not a heap for each core, not a line in the log for each start.
+            ["DOTNET_gcServer"] = "0",
+            ["Logging__LogLevel__Default"] = "Warning",
+            ["DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT"] = "1",
+            ["DOTNET_INTERACTIVE_SKIP_FIRST_TIME_EXPERIENCE"] = "1",
+        },
+        ["metadata"] = new JsonObject { ["flapaero"] = new JsonObject { ["foldersMade"] = made } },
+    };
+
+    /// <summary>The folders that setting up has to make, the innermost first.</summary>
+    private IEnumerable<string> MissingFolders()
+    {
+        for (string? folder = Folder; folder is not null && !Directory.Exists(folder); folder = Path.GetDirectoryName(folder))
+            yield return folder;
+    }
+
+    /// <summary>What the present entry says that its setup made, or null where there is none.</summary>
+    private JsonArray? FoldersMade()
+    {
+        if (!File.Exists(SpecPath))
+            return null;
+        try
+        {
+            JsonArray? made = JsonNode.Parse(File.ReadAllText(SpecPath))?["metadata"]?["flapaero"]?["foldersMade"] as JsonArray;
+            return made?.DeepClone().AsArray() ?? throw new SetupException(
+                $"{SpecPath} is there and not of this command's making; take that folder away, then run this again.");
+        }
+        catch (JsonException)
+        {
+            // Half written, by a setup that was stopped.
+            return [JsonValue.Create(Folder)];
+        }
+    }
+}

@@ -1,0 +1,32 @@
+namespace FlapAero.Handouts.Storing;
+
+/// <summary>Finds notebooks and replaces one, so that a reader meets the old file or the new one, never half of one.</summary>
+public static class NotebookFiles
+{
+    /// <summary>The notebook at a path, or all notebooks of the folder at it, in the order of their names.</summary>
+    /// <param name="path">A file or a folder.</param>
+    /// <returns>Full paths; none where the folder has no notebook.</returns>
+    /// <exception cref="FileNotFoundException">Neither a file nor a folder stands there.</exception>
+    public static IReadOnlyList<string> Find(string path)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        if (File.Exists(path))
+            return [path];
+        if (!Directory.Exists(path))
+            throw new FileNotFoundException($"{path}: there is no such notebook or folder.", path);
+        string[] files = Directory.GetFiles(path, "*.ipynb");
+        Array.Sort(files, StringComparer.Ordinal);
+        return files;
+    }
+
+    /// <summary>Replaces a file in one step; its permissions stay, and where it is a link the file it leads to is replaced.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="content">Its new bytes.</param>
+    /// <exception cref="IOException">It cannot be written; the old file still stands.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; the old file still stands.</exception>
+    public static void Replace(string path, ReadOnlySpan<byte> content)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        WholeFile.Write(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path, content);
+    }
+}

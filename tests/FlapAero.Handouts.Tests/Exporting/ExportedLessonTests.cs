@@ -1,0 +1,91 @@
+using FlapAero.Charts;
+using FlapAero.Handouts.Exporting;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Tests.RepositoryLessons;
+using FlapAero.Notebooks;
+using FlapAero.Tests;
+using Microsoft.DotNet.Interactive.Formatting;
+using UnitsNet;
+
+namespace FlapAero.Handouts.Tests.Exporting;
+
+/// <summary>A lesson exported and run as a program says what the same lesson says in the kernel, to the last number.</summary>
+public sealed class ExportedLessonTests : IDisposable
+{
+    /// <summary>Whatever of ours, and of quantities, a cell may end in.</summary>
+    private static readonly IReadOnlyList<Type> Shown =
+        [.. typeof(Figure).Assembly.GetExportedTypes().Concat(typeof(Lesson).Assembly.GetExportedTypes()).Where(type => type is { IsClass: true, ContainsGenericParameters: false } and not { IsAbstract: true, IsSealed: true }), typeof(IQuantity)];
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-apps-").FullName;
+
+    public static TheoryData<string> Lessons => [.. LessonCopies.All.Select(lesson => lesson.Slug)];
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Theory, MemberData(nameof(Lessons))]
+    public async Task Program_InstructorsCopyUnderACommaCulture_SaysWhatTheKernelSays(string slug)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+        string program = Assert.Single(Export(ExportEdition.Instructor, slug));
+
+        (int code, string output, string error) = await Command.RunAsync(_folder, "dotnet", ["run", program], new Dictionary<string, string> { ["LC_ALL"] = "de_DE.UTF-8" });
+
+        Assert.True(code == 0, output + error);
+        Assert.Equal("", error);
+        string said = Plain(output);
+        int at = 0;
+        foreach (string text in await KernelTextsAsync(lesson))
+        {
+            int found = said.IndexOf(Plain(text), at, StringComparison.Ordinal);
+            Assert.True(found >= 0, $"The program does not say, or not in its place: {text}");
+            at = found + Plain(text).Length;
+        }
+        Assert.True(at > 0);
+    }
+
+    [Fact]
+    public void Export_StudentsCopies_AreWrittenForEveryLesson() =>
+        Assert.Equal(LessonCopies.All.Select(lesson => lesson.Stem + ".cs"), Export(ExportEdition.Student));
+
+    [Fact]
+    public void Export_UnknownLesson_SaysWhichThereAreAndWritesNothing()
+    {
+        Assert.Throws<UnknownLessonException>(() => Export(ExportEdition.Student, "flare"));
+        Assert.Empty(Directory.GetFileSystemEntries(_folder));
+    }
+
+    [Fact]
+    public void Export_FolderIsAFile_SaysItCannotBeWritten()
+    {
+        File.WriteAllText(Path.Combine(_folder, "file"), "");
+        var options = new ExportOptions(RepositoryRoot.Path("notebooks"), Path.Combine(_folder, "file"), [], ExportEdition.Student, project: null);
+
+        Assert.Contains("cannot be written", Assert.Throws<HandoutException>(() => LessonExporter.Export(options)).Message, StringComparison.Ordinal);
+    }
+
+    private IReadOnlyList<string> Export(ExportEdition edition, params string[] lessons) => LessonExporter.Export(
+        new ExportOptions(RepositoryRoot.Path("notebooks"), _folder, lessons, edition, RepositoryRoot.Path("src/FlapAero.Notebooks/FlapAero.Notebooks.csproj")));
+
+    /// <summary>What each code cell but the setup says in the kernel where plain text is asked for.</summary>
+    private static async Task<IReadOnlyList<string>> KernelTextsAsync(LessonNotebook lesson)
+    {
+        var texts = new List<string>();
+        using var kernel = new InteractiveKernel();
+        foreach (LessonCell cell in lesson.Cells.Where(cell => cell.IsCode))
+        {
+            CellResult result = await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken);
+            Assert.Null(result.Failure);
+            if (cell.Role != CellRole.Setup)
+                texts.AddRange(result.Outputs.Select(output => output.Text));
+            // Until a lesson begins again, which sets HTML first.
+            foreach (Type type in Shown)
+                Formatter.SetPreferredMimeTypesFor(type, PlainTextFormatter.MimeType);
+        }
+        Assert.DoesNotContain(texts, text => text.StartsWith('<'));
+        return texts;
+    }
+
+    /// <summary>A terminal has lines of its own; the words and numbers are what must agree.</summary>
+    private static string Plain(string text) => string.Join(' ', text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries));
+}

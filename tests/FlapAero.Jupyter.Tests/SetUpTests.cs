@@ -1,0 +1,118 @@
+using System.Text.Json.Nodes;
+
+namespace FlapAero.Jupyter.Tests;
+
+/// <summary>The command that sets the lessons up, as a user calls it.</summary>
+public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private string Data => Path.Combine(_folder, "noch nicht da", "jupyter");
+
+    private string Entry => Path.Combine(Data, "kernels", "flapaero-csharp");
+
+    [Fact]
+    public async Task Jupyter_Twice_GivesTheSameFilesAndTheSameWords()
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+        ProgramRun first = (await RunAsync()).Succeeded();
+        Dictionary<string, byte[]> files = Files();
+
+        ProgramRun second = (await RunAsync()).Succeeded();
+
+        Assert.Equal(first.Output, second.Output);
+        Assert.Equal(files, Files());
+        Assert.Contains("Open the lessons with: jupyter ", second.Output, StringComparison.Ordinal);
+        Assert.EndsWith("notebooks", second.Output.TrimEnd(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Jupyter_Entry_ListensOnLoopbackAloneAndNamesNoCheckout()
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+        (await RunAsync()).Succeeded();
+
+        string text = File.ReadAllText(Path.Combine(Entry, "kernel.json"));
+        JsonNode spec = JsonNode.Parse(text)!;
+
+        Assert.Contains("--http-local-only", spec["argv"]!.AsArray().Select(a => (string?)a));
+        Assert.All(spec["argv"]!.AsArray().Select(a => (string)a!).Where(Path.IsPathRooted), path => Assert.True(File.Exists(path), path));
+        Assert.True(File.Exists((string?)spec["env"]!["DOTNET_STARTUP_HOOKS"]));
+        Assert.DoesNotContain(jupyter.Checkout, text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Undo_AfterTwoSetups_LeavesNothing()
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+        (await RunAsync()).Succeeded();
+        (await RunAsync()).Succeeded();
+
+        (await RunAsync("--undo")).Succeeded();
+
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder));
+        Assert.StartsWith("Nothing to undo", (await RunAsync("--undo")).Succeeded().Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Undo_OtherKernels_LeavesThem()
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+        string other = Path.Combine(Data, "kernels", "other", "kernel.json");
+        Directory.CreateDirectory(Path.GetDirectoryName(other)!);
+        await File.WriteAllTextAsync(other, "{}", TestContext.Current.CancellationToken);
+        (await RunAsync()).Succeeded();
+
+        (await RunAsync("--undo")).Succeeded();
+
+        Assert.Equal([other], Files().Keys);
+        Assert.False(Directory.Exists(Entry));
+    }
+
+    [Theory]
+    [InlineData()]
+    [InlineData("--undo")]
+    public async Task Jupyter_EntryOfAnotherMaker_IsRefusedAndKept(params string[] options)
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+        string spec = Path.Combine(Entry, "kernel.json");
+        Directory.CreateDirectory(Entry);
+        await File.WriteAllTextAsync(spec, "{\"argv\": []}", TestContext.Current.CancellationToken);
+
+        ProgramRun run = await RunAsync(options);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("not of this command's making", run.Error, StringComparison.Ordinal);
+        Assert.Equal([spec], Files().Keys);
+    }
+
+    [Fact]
+    public async Task Jupyter_Missing_SaysInOneLineWhatToInstall()
+    {
+        var environment = new Dictionary<string, string?>(jupyter.Environment(Data)) { ["PATH"] = _folder };
+
+        ProgramRun run = await InstalledJupyter.RunCommandAsync(jupyter.Checkout, environment, "jupyter");
+
+        Assert.Equal(1, run.ExitCode);
+        string line = Assert.Single(run.Error.TrimEnd().Split('\n'));
+        Assert.All(new[] { "Jupyter is missing", "Windows", "macOS", "Debian" }, word => Assert.Contains(word, line, StringComparison.Ordinal));
+        Assert.Empty(Files());
+    }
+
+    [Fact]
+    public async Task Jupyter_OutsideTheCheckout_SaysWhereToCall()
+    {
+        ProgramRun run = await InstalledJupyter.RunCommandAsync(_folder, jupyter.Environment(Data), "jupyter");
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("call from inside the project's folder", run.Error, StringComparison.Ordinal);
+    }
+
+    private Task<ProgramRun> RunAsync(params string[] options) =>
+        InstalledJupyter.RunCommandAsync(jupyter.Checkout, jupyter.Environment(Data), ["jupyter", .. options]);
+
+    private Dictionary<string, byte[]> Files() =>
+        Directory.GetFiles(_folder, "*", SearchOption.AllDirectories).ToDictionary(file => file, File.ReadAllBytes);
+}

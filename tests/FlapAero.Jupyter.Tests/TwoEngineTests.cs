@@ -1,0 +1,68 @@
+using AngleSharp.Html.Parser;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Tests;
+
+namespace FlapAero.Jupyter.Tests;
+
+/// <summary>
+/// The same lessons in two engines: the real Jupyter kernel, in a German user's folder with spaces and umlauts, and the
+/// kernel in process that makes the handouts. One may go some day; that must not be noticed.
+/// </summary>
+public sealed class TwoEngineTests(InstalledJupyter jupyter)
+{
+    private static readonly IReadOnlyList<LessonNotebook> All = LessonNotebook.ReadFolder(RepositoryRoot.Path("notebooks"));
+
+    public static TheoryData<string> Lessons => [.. All.Select(lesson => lesson.FileName)];
+
+    [Theory]
+    [MemberData(nameof(Lessons))]
+    public async Task Run_SameLessonInBothEngines_SaysTheSame(string file)
+    {
+        LessonNotebook lesson = All.Single(l => l.FileName == file);
+
+        SavedNotebook saved = await jupyter.RunAsync(Path.Combine(jupyter.Notebooks, file));
+        var inProcess = await InProcessAsync(lesson);
+
+        Assert.Empty(Differences.Between(saved.Outputs, inProcess));
+        Assert.True(saved.PlainTexts.Values.Sum(texts => texts.Count) > 10);
+        Assert.Empty(Differences.Between(saved.PlainTexts, await PlainTexts.InProcessAsync(lesson)));
+        foreach (LessonCell check in lesson.Cells.Where(cell => cell.Role == CellRole.Check))
+            Assert.Equal("passed", Outcome(saved.Outputs[check.Id]));
+        Machine.AssertNotIn(saved.Text, jupyter.Checkout);
+
+        AssertNoticesPlantedDifferences(lesson, inProcess);
+    }
+
+    /// <summary>A comparison that finds nothing proves something only if it would find a difference.</summary>
+    private static void AssertNoticesPlantedDifferences(LessonNotebook lesson, Dictionary<string, IReadOnlyList<Output>> outputs)
+    {
+        foreach (LessonCell cell in lesson.Cells.Where(cell => cell.IsCode && outputs[cell.Id].Count > 0 && cell.Role != CellRole.Setup))
+        {
+            Output last = outputs[cell.Id][^1];
+            int digit = last.Text.IndexOfAny([.. "0123456789"]);
+            if (digit < 0)
+                continue;
+            string changed = last.Text[..digit] + (last.Text[digit] == '9' ? '8' : (char)(last.Text[digit] + 1)) + last.Text[(digit + 1)..];
+            var planted = new Dictionary<string, IReadOnlyList<Output>>(outputs) { [cell.Id] = [.. outputs[cell.Id].SkipLast(1), last with { Text = changed }] };
+
+            Assert.StartsWith(cell.Id + ":", Assert.Single(Differences.Between(outputs, planted)), StringComparison.Ordinal);
+        }
+    }
+
+    private static async Task<Dictionary<string, IReadOnlyList<Output>>> InProcessAsync(LessonNotebook lesson)
+    {
+        var outputs = new Dictionary<string, IReadOnlyList<Output>>();
+        using var kernel = new InteractiveKernel();
+        foreach (LessonCell cell in lesson.Cells.Where(cell => cell.IsCode))
+        {
+            CellResult result = await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken);
+            Assert.Null(result.Failure);
+            outputs.Add(cell.Id, [.. result.Outputs.Select(output => new Output(output.IsHtml ? "html" : "text", output.Text.TrimEnd()))]);
+        }
+        return outputs;
+    }
+
+    private static string? Outcome(IReadOnlyList<Output> outputs) =>
+        new HtmlParser().ParseDocument(string.Concat(outputs.Select(output => output.Text))).QuerySelectorAll(".check").Single().GetAttribute("data-outcome");
+}
