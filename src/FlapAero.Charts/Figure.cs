@@ -197,7 +197,7 @@ public sealed partial class Figure
             [.. Lines.Select(line => new Series(line.Name, [.. line.X.Select(value => value * perX)], [.. line.Y.Select(value => value * perY)], line.IsBars))],
             [.. Levels.Select(level => new Level(level.Name, level.Y * perY))],
             [.. Marks.Select(mark => new Mark(mark.Name, mark.X * perX, mark.Y * perY))],
-            CaptionWords.ToString(units), FindingWords.ToString(units), x, y);
+            CaptionWords.In(units), FindingWords.In(units), x, y);
     }
 
     private Figure With(

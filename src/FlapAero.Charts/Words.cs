@@ -54,7 +54,7 @@ public sealed class Words
     public static string Of(object? value, string? format = null, UnitSystem units = UnitSystem.Aviation) => value switch
     {
         null => "",
-        Words words => words.ToString(units),
+        Words words => words.In(units).ToString(),
         IQuantity quantity => QuantityText.Of(quantity, format, units),
         double number => QuantityText.Of(number, format),
         float number => QuantityText.Of(number, format),
@@ -67,28 +67,30 @@ public sealed class Words
     /// <summary>Puts the parts together, literal text and values each in its own way.</summary>
     /// <param name="literal">What becomes of literal text.</param>
     /// <param name="value">What becomes of a value's words.</param>
-    /// <param name="units">The units of the quantities.</param>
     /// <returns>The whole.</returns>
-    public string Join(Func<string, string> literal, Func<string, string> value, UnitSystem units = UnitSystem.Aviation)
+    public string Join(Func<string, string> literal, Func<string, string> value)
     {
         ArgumentNullException.ThrowIfNull(literal);
         ArgumentNullException.ThrowIfNull(value);
         var text = new StringBuilder();
-        foreach (Part part in _parts) text.Append(part.IsValue ? value(part.In(units)) : literal(part.Text));
+        foreach (Part part in _parts) text.Append(part.IsValue ? value(part.Text) : literal(part.Text));
         return text.ToString();
     }
 
-    /// <summary>The sentence with its quantities in other units.</summary>
+    /// <summary>The sentence with its quantities in another system of units.</summary>
     /// <param name="units">The units.</param>
-    /// <returns>The sentence.</returns>
-    public string ToString(UnitSystem units) => Join(text => text, text => text, units);
+    /// <returns>The sentence in these units.</returns>
+    public Words In(UnitSystem units)
+    {
+        if (units == UnitSystem.Aviation) return this;
+        var words = new Words(0, _parts.Count);
+        words._parts.AddRange(_parts.Select(part => part.IsValue ? part with { Text = Of(part.Value, part.Format, units) } : part));
+        return words;
+    }
 
     /// <summary>The sentence.</summary>
     /// <returns>The sentence.</returns>
-    public override string ToString() => ToString(UnitSystem.Aviation);
+    public override string ToString() => Join(text => text, text => text);
 
-    private readonly record struct Part(string Text, object? Value, string? Format, bool IsValue = false)
-    {
-        internal string In(UnitSystem units) => units == UnitSystem.Aviation ? Text : Of(Value, Format, units);
-    }
+    private readonly record struct Part(string Text, object? Value, string? Format, bool IsValue = false);
 }

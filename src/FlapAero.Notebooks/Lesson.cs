@@ -59,7 +59,7 @@ public sealed partial class Lesson
     public Said Say(Words markdown)
     {
         ArgumentNullException.ThrowIfNull(markdown);
-        return new Said(markdown, Units);
+        return new Said(markdown.In(Units));
     }
 
     /// <summary>A table: a row an element, a column a function of it.</summary>
@@ -105,7 +105,7 @@ public sealed partial class Lesson
         return new Table(caption, headings, [.. rows.Select(row => (IReadOnlyList<string>)[.. row.Select(value => Words.Of(value, null, Units))])]);
     }
 
-    /// <summary>A prediction against the result, in the prediction's unit.</summary>
+    /// <summary>A prediction against the result, in the prediction's unit or what stands for it in the lesson's units.</summary>
     /// <typeparam name="T">The kind of quantity.</typeparam>
     /// <param name="what">What was predicted.</param>
     /// <param name="guess">The prediction; zero where none was written down.</param>
@@ -113,7 +113,7 @@ public sealed partial class Lesson
     /// <returns>By how much and which way the prediction was off.</returns>
     /// <exception cref="ArgumentException">The result is not finite.</exception>
     public Compared Compare<T>(string what, T guess, T actual) where T : IQuantity =>
-        Comparison.Of(what, guess, actual);
+        Comparison.Of(what, guess, actual, Units);
 
     /// <summary>A prediction of a plain number against the result.</summary>
     /// <param name="what">What was predicted.</param>
@@ -124,6 +124,6 @@ public sealed partial class Lesson
     public Compared Compare(string what, double guess, double actual)
     {
         Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");
-        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result) : Comparison.OfNoNumber(what, result);
+        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result, Units) : Comparison.OfNoNumber(what, result);
     }
 }

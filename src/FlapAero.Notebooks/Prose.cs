@@ -19,7 +19,7 @@ internal static partial class Prose
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UseMathematics().UsePipeTables().DisableHtml().Build();
 
-    internal static string Html(Words words, UnitSystem units = UnitSystem.Aviation)
+    internal static string Html(Words words)
     {
         var values = new List<string>();
         string markdown = words.Join(
@@ -28,8 +28,7 @@ internal static partial class Prose
             {
                 values.Add(value);
                 return $"{Open}{(values.Count - 1).ToString(CultureInfo.InvariantCulture)}{Close}";
-            },
-            units);
+            });
         string html = Markdown.ToHtml(markdown, Pipeline).Trim();
         if (html.Contains("%EE%80%80", StringComparison.OrdinalIgnoreCase))
             throw new ArgumentException("A value stands in the address of a link: only text and maths take values.", nameof(words));

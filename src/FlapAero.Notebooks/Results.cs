@@ -26,7 +26,7 @@ public sealed class Said : LessonResult
     private readonly string _html;
     private readonly string _text;
 
-    internal Said(Words words, UnitSystem units) => (_html, _text) = (Prose.Html(words, units), words.ToString(units));
+    internal Said(Words words) => (_html, _text) = (Prose.Html(words), words.ToString());
 
     /// <inheritdoc/>
     public override string ToHtml() => $"<div class=\"said\">{_html}</div>";
