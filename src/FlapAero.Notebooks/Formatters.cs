@@ -15,6 +15,7 @@ internal static class Formatters
     {
         Register<Figure>(figure => figure.ToHtml(), figure => figure.ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
+        Register<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(
             quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity))}</span>",
