@@ -11,6 +11,8 @@ internal static class Assets
 
     public static string Style => Read(typeof(Assets).Assembly, "assets/page.css");
 
+    public static string BriefingStyle => Read(typeof(Assets).Assembly, "assets/briefing.css");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     /// <summary>The plotly.js that Plotly.NET carries, so that page and library cannot disagree on its version.</summary>

@@ -13,9 +13,9 @@ internal static class BriefingFacts
         yield return new FactsPart("flight", null,
         [
             ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),
-            ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above the sea"),
+            ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above sea level"),
             ("Air", $"{QuantityText.Of(flight.Air.Temperature)}, pressure altitude {Height(flight.Air.PressureAltitude)}, density altitude {Height(flight.Air.DensityAltitude)}"),
-            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; limit by the manual: ______ kt"),
+            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; limit by the manual ____ kt"),
         ]);
         yield return Verdict(briefing);
         BriefedCase up = briefing.Flapless;
@@ -26,7 +26,7 @@ internal static class BriefingFacts
             ("Downwind, level", Knots(circuit.Level.Indicated), Engine(circuit.Level.EngineSpeed)),
             ("Power reduced, to base", Knots(circuit.Downwind.Indicated), Engine(circuit.Downwind.EngineSpeed)),
             ("Final", Knots(up.Speeds.ApproachIndicated), $"{Engine(circuit.Final.EngineSpeed)}; {band}"),
-            ("Wheels down by", MetresAvailable(runway.EndOfFirstThird), "from the threshold, or go around"),
+            ("Wheels down by", MetresAvailable(runway.EndOfFirstThird), $"{FeetAvailable(runway.EndOfFirstThird)}, past the threshold"),
         ]);
     }
 
@@ -37,15 +37,15 @@ internal static class BriefingFacts
         string stop = Metres(landing.Result.StopDistance), margin = Metres(landing.WithMargin), there = MetresAvailable(runway.LengthAvailable);
         string touch = Metres(landing.Result.TouchdownDistance), third = MetresAvailable(runway.EndOfFirstThird);
         string from = QuantityText.Of(runway.ThresholdHeight, "ft 0");
-        string needed = $"A runway of {Distance(landing.RunwayNeeded)} would do.";
+        string needed = $"It takes a runway of {Distance(landing.RunwayNeeded)}. The manual decides.";
         return landing.Fit switch
         {
             RunwayFit.DoesNotStop => new(
                 "does-not-fit", "Do not land here without flaps.",
-                $"The aeroplane stops {stop} after passing {from} over the threshold; the runway has {there}. {needed}"),
+                $"By this model it stops {stop} after passing {from} over the threshold; the runway has {there}. {needed}"),
             RunwayFit.NotWithMargin => new(
                 "does-not-fit", "Do not land here without flaps.",
-                $"It is {stop} from {from} to the stop, {margin} with the margin; the runway has {there}. {needed}"),
+                $"By this model it is {stop} from {from} to the stop, {margin} with the margin; the runway has {there}. {needed}"),
             RunwayFit.TouchesPastFirstThird => new(
                 "does-not-fit", "As briefed, this ends in a go-around.",
                 $"The distance fits ({margin} with the margin, the runway has {there}), but the wheels touch at {touch}, past the first third, which ends at {third}. {needed}"),

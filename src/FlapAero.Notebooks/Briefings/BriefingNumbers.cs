@@ -24,11 +24,17 @@ internal static class BriefingNumbers
     /// <summary>The same in metres alone.</summary>
     public static string Metres(Length distance) => QuantityText.Of(Length.FromMeters(Math.Ceiling(distance.Meters - Rounding)), "m 0");
 
+    /// <summary>The same in feet alone.</summary>
+    public static string Feet(Length distance) => QuantityText.Of(Length.FromFeet(Math.Ceiling(distance.Feet - Rounding)), "ft 0");
+
     /// <summary>A distance that is there, rounded down, with feet beside.</summary>
     public static string Available(Length distance) => Both(Math.Floor(distance.Meters + Rounding), Math.Floor(distance.Feet + Rounding));
 
     /// <summary>The same in metres alone.</summary>
     public static string MetresAvailable(Length distance) => QuantityText.Of(Length.FromMeters(Math.Floor(distance.Meters + Rounding)), "m 0");
+
+    /// <summary>The same in feet alone.</summary>
+    public static string FeetAvailable(Length distance) => QuantityText.Of(Length.FromFeet(Math.Floor(distance.Feet + Rounding)), "ft 0");
 
     /// <summary>A height or altitude to the nearest ten feet, as an altimeter is read.</summary>
     public static string Height(Length height) => QuantityText.Of(Length.FromFeet(Tens(height.Feet)), "ft 0");
@@ -40,7 +46,7 @@ internal static class BriefingNumbers
     public static string PastAbeam(Length past)
     {
         string miles = QuantityText.Of(Length.FromNauticalMiles(Math.Abs(past.NauticalMiles)), "nmi 0.0");
-        return Math.Abs(past.NauticalMiles) < 0.05 ? "abeam" : past.Meters > 0 ? miles + " past abeam" : miles + " before abeam";
+        return Math.Abs(past.NauticalMiles) < 0.05 ? "abeam" : miles + (past.Meters > 0 ? " past abeam" : " before");
     }
 
     /// <summary>A direction in three digits.</summary>

@@ -8,7 +8,7 @@ public sealed class BriefingSheet : LessonResult
 {
     /// <summary>What every sheet says of itself.</summary>
     public const string Caution =
-        "Training aid. A model computed every number here. The aeroplane's approved manual, the local rules and a qualified instructor decide.";
+        "Training aid: a model's numbers. The aeroplane's approved manual, the local rules and a qualified instructor decide.";
 
     private readonly IReadOnlyList<SheetPart> _parts;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 using static FlapAero.Notebooks.BriefingNumbers;
 
@@ -37,21 +38,21 @@ internal static class BriefingTables
         Circuit circuit = briefed.Circuit;
         (string From, BriefedLeg Leg, Length Height)[] points =
         [
-            ("Downwind, level", briefed.Level, briefed.Level.Begin),
-            ($"Reduce power, {PastAbeam(circuit.PowerReducedPastAbeam)}", briefed.Downwind, briefed.Downwind.Begin),
-            ($"Turn base, {QuantityText.Of(circuit.AngleBehindWing, "0")} behind the wing", briefed.Base, circuit.TurnToBase.Begin.Height),
+            ("Level downwind", briefed.Level, briefed.Level.Begin),
+            ($"Power back, {PastAbeam(circuit.PowerReducedPastAbeam)}", briefed.Downwind, briefed.Downwind.Begin),
+            ($"Turn base, {QuantityText.Of(circuit.AngleBehindWing, "0")} behind wing", briefed.Base, circuit.TurnToBase.Begin.Height),
             ("Turn final", briefed.Base, circuit.TurnToFinal.Begin.Height),
             ("Final, lined up", briefed.Final, briefed.Final.Begin),
         ];
         string[] flaps = withFlaps ? ["Flaps"] : [];
         return new(name, caption,
-            ["Where", .. flaps, "Needle", "Engine", "Height", "On QNH"],
+            ["From", .. flaps, "Needle, kt", "Engine, rpm", "Height, ft", "QNH, ft"],
             [
                 .. points.Select(point => (IReadOnlyList<string>)
                 [
                     point.From, .. withFlaps ? [point.Leg.Flight.Configuration.Flaps.Name] : Array.Empty<string>(),
-                    Knots(point.Leg.Indicated), Engine(point.Leg.EngineSpeed), Height(point.Height),
-                    Height(point.Height + briefing.Request.Runway.Elevation),
+                    Bare(Knots(point.Leg.Indicated)), Bare(Engine(point.Leg.EngineSpeed)), Bare(Height(point.Height)),
+                    Bare(Height(point.Height + briefing.Request.Runway.Elevation)),
                 ]),
             ]);
     }
@@ -60,25 +61,38 @@ internal static class BriefingTables
     {
         BriefingRequest flight = briefing.Request;
         Length available = flight.Runway.LengthAvailable;
-        string margin = QuantityText.Of(flight.Margin.Factor, "0.00");
-        IReadOnlyList<string> Row(string name, Func<BriefedCase, string> value) => [name, value(briefing.Flapless), value(briefing.FullFlaps)];
-        return new("landings", $"Landing from {QuantityText.Of(flight.Runway.ThresholdHeight, "ft 0")} over the threshold; aim {Metres(briefing.AimingPoint)} past it",
-            ["Distance", "Without flaps", $"Flaps {flight.Aeroplane.FullFlaps.Name}"],
+        string margin = QuantityText.Of(flight.Margin.Factor, "0.00"), full = flight.Aeroplane.FullFlaps.Name;
+        IReadOnlyList<string> Row(string name, Func<BriefedLanding, Length> used) =>
+        [
+            name, .. new[] { briefing.Flapless.Landing, briefing.FullFlaps.Landing }
+                .SelectMany(landing => new[] { Bare(Metres(used(landing))), Bare(Feet(used(landing))) }),
+        ];
+        string[] there = [Bare(MetresAvailable(available)), Bare(FeetAvailable(available))];
+        return new("landings", $"{QuantityText.Of(flight.Runway.ThresholdHeight, "ft 0")} over the threshold, aiming {Metres(briefing.AimingPoint)} past it",
+            ["Distance", "Flaps up, m", "Flaps up, ft", $"Flaps {full}, m", $"Flaps {full}, ft"],
             [
-                Row("To the round-out", c => Distance(c.Landing.ToRoundOut)),
-                Row("Float", c => Distance(c.Landing.Float)),
-                Row("Wheels down at", c => Distance(c.Landing.Result.TouchdownDistance)),
-                Row("Roll", c => Distance(c.Landing.Result.GroundRoll)),
-                Row("To the stop", c => Distance(c.Landing.Result.StopDistance)),
-                Row($"With the margin, × {margin}", c => Distance(c.Landing.WithMargin)),
-                Row("Runway there is", _ => Available(available)),
-                Row("Left over", c => Left(c.Landing.WithMargin, available)),
+                Row("To the round-out", landing => landing.ToRoundOut),
+                Row("Float", landing => landing.Float),
+                Row("Wheels down at", landing => landing.Result.TouchdownDistance),
+                Row("Roll", landing => landing.Result.GroundRoll),
+                Row("To the stop", landing => landing.Result.StopDistance),
+                Row($"Margin, × {margin}", landing => landing.WithMargin),
+                ["Runway", .. there, .. there],
+                [
+                    "Left over", .. new[] { briefing.Flapless.Landing, briefing.FullFlaps.Landing }.SelectMany(landing => new[]
+                    {
+                        Left(Metres(landing.WithMargin), MetresAvailable(available)), Left(Feet(landing.WithMargin), FeetAvailable(available)),
+                    }),
+                ],
             ]);
     }
 
-    private static string Left(Length used, Length available)
-    {
-        double left = Math.Floor(available.Meters + 1e-6) - Math.Ceiling(used.Meters - 1e-6);
-        return left >= 0 ? QuantityText.Of(Length.FromMeters(left), "m 0") : QuantityText.Of(Length.FromMeters(-left), "m 0") + " short";
-    }
+    /// <summary>What is left of the runway as printed: what is printed can be subtracted by hand.</summary>
+    private static string Left(string used, string available) => QuantityText.Of(Plain(available) - Plain(used), "0");
+
+    /// <summary>The number without its unit, which the heading has.</summary>
+    private static string Bare(string text) => text[..text.LastIndexOf(QuantityText.NoBreakSpace)];
+
+    private static double Plain(string text) => double.Parse(
+        Bare(text).Replace(QuantityText.NarrowNoBreakSpace.ToString(), "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
 }

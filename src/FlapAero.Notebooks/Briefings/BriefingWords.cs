@@ -11,9 +11,8 @@ internal static class BriefingWords
         yield return Gates(briefing);
         yield return Calls(briefing);
         yield return new NotePart("failure", "What has failed?",
-            "Flaps alone: their motor or its circuit. Flaps with lamps, ammeter or radio: the electrical supply. Then switch off what is not "
-            + "needed, keep the battery for the radio, and plan to land without it. Fuses and breakers only as the manual says. Flaps "
-            + "that stopped on one side: leave the lever where it is.");
+            "Only the flaps: their motor or its circuit. Lamps, ammeter or radio with them: the electrical supply; then switch off what is "
+            + "not needed, keep the battery for the radio and expect to lose it. Fuses and breakers only as the manual says.");
         yield return Assumptions(briefing);
         yield return new BlanksPart("signatures", ["Student", "Date", "Instructor", "Signature"]);
     }
@@ -24,10 +23,10 @@ internal static class BriefingWords
         Speed approach = Whole(briefing.Flapless.Speeds.ApproachIndicated);
         return new("gates", "Go around if",
         [
-            $"at {Height(BriefingTechnique.StabilisedBy)} ({Height(BriefingTechnique.StabilisedBy + runway.Elevation)} on QNH) not on the centreline, on the path and steady at {Knots(approach)};",
-            $"on final the needle leaves {Knots(approach - BriefingTechnique.SlowBy)} to {Knots(approach + BriefingTechnique.FastBy)} and does not come back at once;",
-            $"the wheels are not down by {Available(runway.EndOfFirstThird)}, the first third; landmark there: ______________",
-            "it bounces, drifts, or anyone doubts. Full power first; there are no flaps to raise.",
+            $"at {Height(BriefingTechnique.StabilisedBy)} ({Height(BriefingTechnique.StabilisedBy + runway.Elevation)} on QNH) not on centreline, on path and steady at {Knots(approach)};",
+            $"on final the needle leaves {Knots(approach - BriefingTechnique.SlowBy)} to {Knots(approach + BriefingTechnique.FastBy)} and does not come back;",
+            $"the wheels are not down by {Available(runway.EndOfFirstThird)} (first third); landmark: ____________",
+            "it bounces, it drifts, or anyone doubts. Full power; no flaps to raise.",
         ]);
     }
 
@@ -37,12 +36,12 @@ internal static class BriefingWords
         string Number(Speed speed) => QuantityText.Of(Whole(speed).Knots, "0");
         return new("calls", "Say aloud",
         [
-            "On finding it: “No flaps. I fly the circuit, then the landing.”",
-            "Radio, downwind: call sign, “downwind, landing without flaps”.",
+            "On finding it: “No flaps. I fly the aeroplane first.”",
+            "Radio, downwind: “downwind, landing without flaps”.",
             $"Power reduced: “{Engine(circuit.Downwind.EngineSpeed)}, speed {Number(circuit.Downwind.Indicated)}.”",
             $"Lined up: “Speed {Number(circuit.Final.Indicated)}, flat path, no diving for it.”",
-            $"At {Height(BriefingTechnique.StabilisedBy)}: “Stable” or “Going around”, the same word on the radio.",
-            "Over the threshold: “Idle. Hold it off, let it float, nose up.”",
+            $"At {Height(BriefingTechnique.StabilisedBy)}: “stable” or “going around” (radio too).",
+            "Threshold: “Idle. Hold it off, let it float.”",
         ]);
     }
 

@@ -1,0 +1,45 @@
+using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
+
+namespace FlapAero.Handouts.Briefings;
+
+/// <summary>A briefing sheet as a page of its own: one sheet of paper, no script, nothing fetched.</summary>
+public static class BriefingPage
+{
+    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
+    /// <summary>The page.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="paper">The paper that it is printed on.</param>
+    /// <returns>A whole HTML page, the same bytes for the same sheet.</returns>
+    public static string ToHtml(BriefingSheet sheet, Paper paper)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        BriefingRequest flight = sheet.Briefing.Request;
+        string title = $"{BriefingSheet.Title}, {flight.Aeroplane.Name}, runway {flight.Runway.Name}";
+        string html = $"""
+            <!DOCTYPE html>
+            <html lang="en">
+            <head>
+            <meta charset="utf-8">
+            <meta http-equiv="Content-Security-Policy" content="{Policy}">
+            <meta name="viewport" content="width=device-width, initial-scale=1">
+            <title>{Markup.Escape(title)}</title>
+            <link rel="icon" href="data:,">
+            <style>
+            @page {"{"} size: {(paper == Paper.A4 ? "A4" : "Letter")} {"}"}
+            {Assets.BriefingStyle.Trim()}
+            </style>
+            </head>
+            <body>
+            <main>
+            {sheet.ToHtmlFragment(headingLevel: 1)}
+            </main>
+            </body>
+            </html>
+
+            """;
+        return html.Replace("\r\n", "\n", StringComparison.Ordinal);
+    }
+}
