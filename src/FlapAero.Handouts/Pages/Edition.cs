@@ -1,11 +1,20 @@
 namespace FlapAero.Handouts.Pages;
 
-/// <summary>For whom a page is.</summary>
+/// <summary>What is made of a lesson, each for somebody else.</summary>
 internal enum Edition
 {
-    /// <summary>The class: no answers, no notes.</summary>
-    Class,
+    /// <summary>The student's page: no answers, no notes.</summary>
+    Student,
 
-    /// <summary>The instructor: everything.</summary>
+    /// <summary>The instructor's page: everything.</summary>
     Instructor,
+
+    /// <summary>The answer key: every answer with its tolerance, and nothing else.</summary>
+    Key,
+
+    /// <summary>The problem sheets, each with a key of its own.</summary>
+    Sheets,
+
+    /// <summary>The student's notebook: no answers, no notes.</summary>
+    Notebook,
 }
