@@ -26,7 +26,7 @@ internal static class HandoutsCommand
             HelpName = "DIR",
         };
         var command = new Command("handouts",
-            "Runs the lessons and makes pages of them, for the class and for the instructor. If any cell fails, nothing is written.")
+            "Runs the lessons and makes pages of them, for students and for the instructor. If any cell fails, nothing is written.")
         {
             outFolder, lessons, notebooks,
         };

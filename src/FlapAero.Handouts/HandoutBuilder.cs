@@ -61,8 +61,8 @@ public sealed class HandoutBuilder
         foreach (LessonNotebook notebook in wanted)
         {
             RanLesson lesson = await LessonRunner.RunAsync(notebook, _newKernel, progress, cancellationToken).ConfigureAwait(false);
-            foreach (Edition edition in Enum.GetValues<Edition>())
-                pages.Add(PageShell.FileName(notebook, edition), new LessonPage(lesson, edition, mathematics).ToHtml());
+            foreach (Artefact artefact in LessonArtefacts.Of(lesson, mathematics, new ArtefactChoice(new HashSet<Edition> { Edition.Student, Edition.Instructor })))
+                pages.Add(artefact.Name, artefact.Content);
         }
         return pages;
     }

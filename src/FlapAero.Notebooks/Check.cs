@@ -46,7 +46,9 @@ public sealed class Mistake
 /// <summary>The verdict on an answer, in words. Immutable.</summary>
 public sealed class CheckResult : LessonResult
 {
-    internal CheckResult(CheckOutcome outcome, string words) => (Outcome, Words) = (outcome, words);
+    private readonly Func<AnswerKey>? _key;
+
+    internal CheckResult(CheckOutcome outcome, string words, Func<AnswerKey>? key = null) => (Outcome, Words, _key) = (outcome, words, key);
 
     /// <summary>What was found.</summary>
     public CheckOutcome Outcome { get; }
@@ -54,10 +56,16 @@ public sealed class CheckResult : LessonResult
     /// <summary>The verdict: what the answer is, and what is wrong with it. The expected value is never in it.</summary>
     public string Words { get; }
 
-    /// <inheritdoc/>
+    /// <summary>
+    /// The verdict for a page. What the answer key says goes with it as an attribute, for the handouts to take out; a
+    /// sealed check has no key.
+    /// </summary>
+    /// <returns>HTML.</returns>
     public override string ToHtml() =>
-        $"<div class=\"check\" data-outcome=\"{Outcome.ToString().ToLowerInvariant()}\">{SecurityElement.Escape(Words)}</div>";
+        $"<div class=\"check\" data-outcome=\"{Outcome.ToString().ToLowerInvariant()}\"{_key?.Invoke().ToAttribute()}>{SecurityElement.Escape(Words)}</div>";
 
     /// <inheritdoc/>
     public override string ToString() => Words;
+
+    internal CheckResult With(Func<AnswerKey> key) => new(Outcome, Words, key);
 }

@@ -35,22 +35,3 @@ internal static class Comparison
         return $" ({QuantityText.Of(share, share < 0.1 ? "% 0.0" : "% 0")})";
     }
 }
-
-/// <summary>Puts a problem together and refuses one that cannot be solved.</summary>
-internal static class ProblemText
-{
-    internal static Problem Of(string title, Charts.Words question, Charts.Words hint, IQuantity answer, IQuantity tolerance, Charts.Words solution)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(title);
-        foreach ((string name, Charts.Words words) in ((string, Charts.Words)[])[("question", question), ("hint", hint), ("solution", solution)])
-            if (words is null || words.ToString().Trim().Length == 0)
-                throw new ArgumentException($"The problem \"{title}\" has no {name}.", name);
-        Enum unit = tolerance.Unit;
-        double value = answer.As(unit), margin = tolerance.As(unit);
-        if (margin <= 0)
-            throw new ArgumentException($"The tolerance of the problem \"{title}\" must be above zero: a value read or rounded is never exact.", nameof(tolerance));
-        string pattern = Diagnosis.DecimalsOf(margin);
-        string text = $"{QuantityText.Of(value, pattern)} ± {QuantityText.InOwnUnit(Quantity.From(margin, unit), pattern)}";
-        return new Problem(title.Trim(), question, hint, text, QuantityText.Abbreviation(tolerance.Unit), solution);
-    }
-}

@@ -7,7 +7,7 @@ namespace FlapAero.Notebooks;
 /// What a lesson's cells call: prose with numbers, tables, predictions against results, checks and problems. Immutable.
 /// </summary>
 /// <example><code>var lesson = Lesson.Begin();</code></example>
-public sealed class Lesson
+public sealed partial class Lesson
 {
     private Lesson(int seed, Aeroplane aeroplane)
     {
@@ -105,62 +105,4 @@ public sealed class Lesson
         Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");
         return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result) : Comparison.OfNoNumber(what, result);
     }
-
-    /// <summary>Tests a student's answer and says in words what is wrong with it, never what would be right.</summary>
-    /// <typeparam name="T">The kind of quantity.</typeparam>
-    /// <param name="what">What was asked.</param>
-    /// <param name="answer">The answer; zero where there is none yet.</param>
-    /// <param name="expected">What is right; not zero.</param>
-    /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
-    /// <param name="mistakes">The lesson's common errors, tried in order.</param>
-    /// <returns>The verdict; a wrong answer is a verdict too, not an exception.</returns>
-    /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
-    public CheckResult Check<T>(string what, T answer, T expected, T tolerance, params Mistake[] mistakes) where T : IQuantity =>
-        new Diagnosis(what, answer, expected, tolerance, mistakes).Verdict();
-
-    /// <summary>Tests a plain number, such as a coefficient, and says in words what is wrong with it.</summary>
-    /// <param name="what">What was asked.</param>
-    /// <param name="answer">The answer; zero where there is none yet.</param>
-    /// <param name="expected">What is right; not zero.</param>
-    /// <param name="tolerance">How far off is still right.</param>
-    /// <param name="mistakes">The lesson's common errors, tried in order.</param>
-    /// <returns>The verdict.</returns>
-    /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
-    public CheckResult Check(string what, double answer, double expected, double tolerance, params Mistake[] mistakes)
-    {
-        Scalar right = FiniteNumber.Of(expected, $"The expected value of the check \"{what}\"");
-        Scalar margin = FiniteNumber.Of(tolerance, $"The tolerance of the check \"{what}\"");
-        return double.IsFinite(answer) ? new Diagnosis(what, Scalar.FromAmount(answer), right, margin, mistakes).Verdict() : Diagnosis.OfNoNumber(what);
-    }
-
-    /// <summary>The numbers of one of the lesson's problems, drawn from the lesson's seed.</summary>
-    /// <param name="problem">Which problem, so that each has numbers of its own.</param>
-    /// <returns>A fresh draw; the same seed and problem give the same numbers.</returns>
-    public Draw Draw(int problem = 1) => new(unchecked(Seed * 1_000_003 + problem));
-
-    /// <summary>A problem with a hint, an answer and its worked solution.</summary>
-    /// <typeparam name="T">The kind of quantity.</typeparam>
-    /// <param name="title">The title.</param>
-    /// <param name="question">The question, with the numbers that were drawn.</param>
-    /// <param name="hint">A first step.</param>
-    /// <param name="answer">The answer, computed.</param>
-    /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
-    /// <param name="solution">The way to the answer, with its numbers.</param>
-    /// <returns>The problem.</returns>
-    /// <exception cref="ArgumentException">The answer is not finite, the tolerance is not positive, or a text is missing.</exception>
-    public Problem Problem<T>(string title, Words question, Words hint, T answer, T tolerance, Words solution) where T : IQuantity =>
-        ProblemText.Of(title, question, hint, answer, tolerance, solution);
-
-    /// <summary>A problem whose answer is a plain number.</summary>
-    /// <param name="title">The title.</param>
-    /// <param name="question">The question, with the numbers that were drawn.</param>
-    /// <param name="hint">A first step.</param>
-    /// <param name="answer">The answer, computed.</param>
-    /// <param name="tolerance">How far off is still right.</param>
-    /// <param name="solution">The way to the answer, with its numbers.</param>
-    /// <returns>The problem.</returns>
-    /// <exception cref="ArgumentException">The answer is not finite, the tolerance is not positive, or a text is missing.</exception>
-    public Problem Problem(string title, Words question, Words hint, double answer, double tolerance, Words solution) =>
-        ProblemText.Of(title, question, hint, FiniteNumber.Of(answer, $"The answer of the problem \"{title}\""),
-            FiniteNumber.Of(tolerance, $"The tolerance of the problem \"{title}\""), solution);
 }

@@ -48,32 +48,3 @@ public sealed class Compared : LessonResult
     /// <inheritdoc/>
     public override string ToString() => _text;
 }
-
-/// <summary>A problem with its answer and worked solution. Immutable.</summary>
-public sealed class Problem : LessonResult
-{
-    private readonly Words _question;
-    private readonly Words _hint;
-    private readonly Words _solution;
-
-    internal Problem(string title, Words question, Words hint, string answer, string unit, Words solution) =>
-        (Title, _question, _hint, Answer, Unit, _solution) = (title, question, hint, answer, unit, solution);
-
-    /// <summary>The title.</summary>
-    public string Title { get; }
-
-    /// <summary>The answer with its tolerance and unit, for example <c>51.1 ± 0.5 kt</c>.</summary>
-    public string Answer { get; }
-
-    /// <summary>The unit that the answer is wanted in; empty for a plain number.</summary>
-    public string Unit { get; }
-
-    /// <inheritdoc/>
-    public override string ToHtml() =>
-        $"<section class=\"problem\" data-unit=\"{SecurityElement.Escape(Unit)}\"><h3>{SecurityElement.Escape(Title)}</h3><div class=\"question\">{Prose.Html(_question)}</div>"
-        + $"<details class=\"hint\"><summary>Hint</summary>{Prose.Html(_hint)}</details>"
-        + $"<div class=\"solution\"><p class=\"answer\">{SecurityElement.Escape(Answer)}</p>{Prose.Html(_solution)}</div></section>";
-
-    /// <inheritdoc/>
-    public override string ToString() => $"{Title}\n{_question}\nHint: {_hint}\nAnswer: {Answer}\n{_solution}";
-}

@@ -25,6 +25,30 @@ internal static class UnitWords
         _ => [],
     };
 
+    /// <summary>How else a student may write the unit, in small letters.</summary>
+    internal static IReadOnlyList<string> AlsoWritten(Enum unit) => unit switch
+    {
+        SpeedUnit.Knot => ["kts", "kn", "knot"],
+        SpeedUnit.MeterPerSecond => ["mps", "meters per second"],
+        SpeedUnit.MilePerHour => ["mph", "mi/h", "miles per hour"],
+        SpeedUnit.KilometerPerHour => ["kmh", "kph"],
+        SpeedUnit.FootPerMinute => ["fpm"],
+        SpeedUnit.FootPerSecond => ["fps"],
+        LengthUnit.Foot => ["foot", "'"],
+        LengthUnit.Meter => ["meters", "metre", "meter"],
+        MassUnit.Pound => ["lbs", "pound"],
+        MassUnit.Kilogram => ["kgs", "kilo", "kilos"],
+        AngleUnit.Degree => ["deg", "degree"],
+        AngleUnit.Radian => ["radian"],
+        TemperatureUnit.DegreeCelsius => ["c", "celsius"],
+        TemperatureUnit.DegreeFahrenheit => ["f", "fahrenheit"],
+        RotationalSpeedUnit.RevolutionPerMinute => ["rpm"],
+        DurationUnit.Second => ["sec", "second"],
+        DurationUnit.Minute => ["minute"],
+        RatioUnit.Percent => ["percent", "pct"],
+        _ => [],
+    };
+
     /// <summary>The unit in a sentence, for example "metres per second".</summary>
     internal static string Of(Enum unit) => unit switch
     {

@@ -7,7 +7,7 @@ namespace FlapAero.Handouts.Tests;
 
 public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixture<WholePages>, IClassFixture<Browser>
 {
-    public static TheoryData<string> All => [WholePages.Class, WholePages.Instructor, WholePages.Index];
+    public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];
 
     [Theory]
     [MemberData(nameof(All))]
@@ -23,7 +23,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     [Fact]
     public async Task Page_WithScript_DrawsEachFigureInPlaceOfItsStillDrawing()
     {
-        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 1280);
         await tab.WaitForFiguresAsync();
 
         Assert.Equal(2, await tab.AskAsync<int>("document.querySelectorAll('.plot-live[role=img].js-plotly-plot').length"));
@@ -37,14 +37,14 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     {
         await using Tab tab = await browser.OpenAsync("about:blank", 1280);
         await tab.Page.SetJavaScriptEnabledAsync(false);
-        await tab.Page.GoToAsync(pages.Address(WholePages.Class));
+        await tab.Page.GoToAsync(pages.Address(WholePages.Student));
 
         Assert.Equal(2, await tab.AskAsync<int>("[...document.querySelectorAll('.plot-drawing')].filter(d => d.offsetHeight > 100).length"));
     }
 
     [Theory]
-    [InlineData(WholePages.Class, 1280)]
-    [InlineData(WholePages.Class, 390)]
+    [InlineData(WholePages.Student, 1280)]
+    [InlineData(WholePages.Student, 390)]
     [InlineData(WholePages.Instructor, 1280)]
     [InlineData(WholePages.Index, 390)]
     public async Task Page_Opened_PassesAxe(string name, int width)
@@ -63,11 +63,11 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     }
 
     [Theory]
-    [InlineData(WholePages.Class, 390, 1)]
-    [InlineData(WholePages.Class, 320, 1)]
+    [InlineData(WholePages.Student, 390, 1)]
+    [InlineData(WholePages.Student, 320, 1)]
     [InlineData(WholePages.Instructor, 320, 1)]
     [InlineData(WholePages.Index, 320, 1)]
-    [InlineData(WholePages.Class, 1280, 2)]
+    [InlineData(WholePages.Student, 1280, 2)]
     [InlineData(WholePages.Instructor, 390, 2)]
     public async Task Page_NarrowOrEnlarged_DoesNotScrollSideways(string name, int width, int enlarged)
     {
@@ -87,7 +87,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     [Fact]
     public async Task Page_OnAProjector_HasLettersOfEighteenPixelsAtLeast()
     {
-        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 1280);
         await tab.WaitForFiguresAsync();
 
         string[] small = await tab.AskAsync<string[]>("""
@@ -103,7 +103,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     [Fact]
     public async Task Page_ByKeyboard_ReachesSkipLinkAndFoldsWithVisibleFocus()
     {
-        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 1280);
         await tab.WaitForFiguresAsync();
         var stops = new List<string>();
         for (int n = 0; n < 60 && !stops.Contains("end"); n++)
@@ -131,14 +131,14 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     [Fact]
     public async Task Page_WideTableOnAPhone_IsAStopOfTheKeyboard()
     {
-        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 320);
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 320);
 
         Assert.True(await tab.AskAsync<bool>("[...document.querySelectorAll('.scroll')].some(e => e.scrollWidth > e.clientWidth + 1)"));
         Assert.True(await tab.AskAsync<bool>("[...document.querySelectorAll('.scroll')].every(e => e.hasAttribute('tabindex') === (e.scrollWidth > e.clientWidth + 1))"));
     }
 
     [Theory]
-    [InlineData(WholePages.Class)]
+    [InlineData(WholePages.Student)]
     [InlineData(WholePages.Instructor)]
     public async Task Page_Printed_HasEachFigureOnceAndAnswersAsTheEditionWants(string name)
     {
@@ -160,7 +160,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     [InlineData("Letter")]
     public async Task Page_ToPdf_HasEachFigureOnce(string paper)
     {
-        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Class), 1280);
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 1280);
         await tab.WaitForFiguresAsync();
 
         byte[] pdf = await tab.Page.PdfDataAsync(new PuppeteerSharp.PdfOptions { Format = paper == "A4" ? PaperFormat.A4 : PaperFormat.Letter, PreferCSSPageSize = false });

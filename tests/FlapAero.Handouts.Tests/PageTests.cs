@@ -6,7 +6,7 @@ namespace FlapAero.Handouts.Tests;
 
 public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePages>
 {
-    public static TheoryData<string> All => [WholePages.Class, WholePages.Instructor, WholePages.Index];
+    public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];
 
     [Theory]
     [MemberData(nameof(All))]
@@ -60,7 +60,7 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     }
 
     [Theory]
-    [InlineData(WholePages.Class)]
+    [InlineData(WholePages.Student)]
     [InlineData(WholePages.Instructor)]
     public void Page_Lesson_FiguresHaveCaptionAlternativeDrawingAndNumbers(string name)
     {
@@ -81,15 +81,15 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     [Fact]
     public void Page_Lesson_CarriesPlotlyOnlyWithAFigure()
     {
-        Assert.Contains("plotly.js v2.28.0", pages.Text(WholePages.Class), StringComparison.Ordinal);
+        Assert.Contains("plotly.js v2.28.0", pages.Text(WholePages.Student), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text("05-other.html"), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text(WholePages.Index), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void ClassPage_Answers_AreNowhereInTheFile()
+    public void StudentPage_Answers_AreNowhereInTheFile()
     {
-        string text = pages.Text(WholePages.Class);
+        string text = pages.Text(WholePages.Student);
         // plotly.js has numbers of its own; what is ours stands before it.
         string ours = text[..text.IndexOf("plotly.js v", StringComparison.Ordinal)];
 
@@ -97,13 +97,13 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
         Assert.DoesNotContain(WholeLesson.Solution, ours, StringComparison.Ordinal);
         Assert.DoesNotContain(WholeLesson.InstructorWords, ours, StringComparison.Ordinal);
         Assert.DoesNotContain("data-outcome", ours, StringComparison.Ordinal);
-        Assert.Empty(pages.Document(WholePages.Class).QuerySelectorAll(".solution, .check, .answer, .instructor"));
+        Assert.Empty(pages.Document(WholePages.Student).QuerySelectorAll(".solution, .check, .answer, .instructor"));
     }
 
     [Fact]
-    public void ClassPage_AnswerCell_ShowsTheStudentsCodeAWriteInAndTheCheckLine()
+    public void StudentPage_AnswerCell_ShowsTheStudentsCodeAWriteInAndTheCheckLine()
     {
-        IElement answer = Assert.Single(pages.Document(WholePages.Class).QuerySelectorAll(".cell.reply"));
+        IElement answer = Assert.Single(pages.Document(WholePages.Student).QuerySelectorAll(".cell.reply"));
 
         Assert.Equal("var mine = 0.0; // your answer in knots", answer.QuerySelector("pre code")!.TextContent);
         Assert.Equal("Slowest speed  kt", answer.QuerySelector(".write-in label")!.TextContent);
@@ -112,9 +112,9 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     }
 
     [Fact]
-    public void ClassPage_Prediction_IsOneBoxWithItsWriteIn()
+    public void StudentPage_Prediction_IsOneBoxWithItsWriteIn()
     {
-        IElement box = Assert.Single(pages.Document(WholePages.Class).QuerySelectorAll(".cell.predict"));
+        IElement box = Assert.Single(pages.Document(WholePages.Student).QuerySelectorAll(".cell.predict"));
 
         Assert.Equal("How much does the turn take?", box.QuerySelector("h2")!.TextContent);
         Assert.StartsWith("The stall speed grows by", box.QuerySelector(".write-in label")!.TextContent, StringComparison.Ordinal);
@@ -122,9 +122,9 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     }
 
     [Fact]
-    public void ClassPage_Code_StandsFoldedAndOnlyOfComputations()
+    public void StudentPage_Code_StandsFoldedAndOnlyOfComputations()
     {
-        IHtmlDocument document = pages.Document(WholePages.Class);
+        IHtmlDocument document = pages.Document(WholePages.Student);
 
         Assert.All(document.QuerySelectorAll("details.code"), d => Assert.False(d.HasAttribute("open")));
         Assert.Equal(3, document.QuerySelectorAll("details.code summary").Count(s => s.TextContent == "How this is computed"));
@@ -152,13 +152,13 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
         Assert.Equal(8, document.QuerySelectorAll("math").Length);
         Assert.All(document.QuerySelectorAll("math"), math => Assert.NotEmpty(math.GetAttribute("alttext")!));
         Assert.Equal(2, document.QuerySelectorAll("div.math math[display=block]").Length);
-        Assert.DoesNotContain("\\(", pages.Document(WholePages.Class).QuerySelector("main")!.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("\\(", pages.Document(WholePages.Student).QuerySelector("main")!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
     public void LessonPage_FormulaBeforeAComma_KeepsIt()
     {
-        IElement scenario = pages.Document(WholePages.Class).QuerySelector(".cell.scenario")!;
+        IElement scenario = pages.Document(WholePages.Student).QuerySelector(".cell.scenario")!;
 
         Assert.EndsWith(",", Assert.Single(scenario.QuerySelectorAll(".kept")).TextContent, StringComparison.Ordinal);
         Assert.EndsWith(" so", scenario.QuerySelector("p:has(.kept)")!.TextContent, StringComparison.Ordinal);
@@ -176,12 +176,12 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
 
     [Fact]
     public void LessonPage_MarkdownHtml_StaysText() =>
-        Assert.Contains("<sub> is no tag", pages.Document(WholePages.Class).QuerySelector("th em")!.ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("<sub> is no tag", pages.Document(WholePages.Student).QuerySelector("th em")!.ParentElement!.TextContent, StringComparison.Ordinal);
 
     [Fact]
     public void LessonPage_Links_LeadToPagesOrAreText()
     {
-        IElement sources = pages.Document(WholePages.Class).QuerySelector(".cell.sources")!;
+        IElement sources = pages.Document(WholePages.Student).QuerySelector(".cell.sources")!;
 
         Assert.Equal("05-other.html", Assert.Single(sources.QuerySelectorAll("a")).GetAttribute("href"));
         Assert.Contains("https://example.org/margin", sources.TextContent, StringComparison.Ordinal);
@@ -190,7 +190,7 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     [Fact]
     public void LessonPage_Contents_ListsEveryPart()
     {
-        IHtmlDocument document = pages.Document(WholePages.Class);
+        IHtmlDocument document = pages.Document(WholePages.Student);
 
         Assert.Equal(
             document.QuerySelectorAll("main h2").Select(h => (h.Id, h.TextContent)),
@@ -204,7 +204,7 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
         IHtmlCollection<IElement> lessons = pages.Document(WholePages.Index).QuerySelectorAll("ol.lessons > li");
 
         Assert.Equal(["4", "5"], lessons.Select(l => l.GetAttribute("value")));
-        Assert.Equal([WholePages.Class, WholePages.Instructor], lessons[0].QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
+        Assert.Equal([WholePages.Student, WholePages.Instructor], lessons[0].QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
         Assert.Contains("What the bank does to the stall.", lessons[0].TextContent, StringComparison.Ordinal);
         Assert.Contains("40 minutes", lessons[0].TextContent, StringComparison.Ordinal);
     }

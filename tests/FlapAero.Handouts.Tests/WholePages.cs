@@ -6,7 +6,7 @@ namespace FlapAero.Handouts.Tests;
 /// <summary>The pages of the whole lesson, built once for all tests that only read them.</summary>
 public sealed class WholePages : IAsyncLifetime
 {
-    public const string Class = "04-stall-in-turn.html";
+    public const string Student = "04-stall-in-turn.html";
     public const string Instructor = "04-stall-in-turn.instructor.html";
     public const string Index = "index.html";
 

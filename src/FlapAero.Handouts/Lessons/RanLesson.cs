@@ -7,5 +7,8 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
 {
     public LessonNotebook Notebook { get; } = notebook;
 
+    /// <summary>Its problem sheets; the first has the lesson's own seed.</summary>
+    public IReadOnlyList<RanSheet> Sheets { get; init; } = [];
+
     public IReadOnlyList<CellOutput> OutputsOf(LessonCell cell) => outputs.GetValueOrDefault(cell.Id, []);
 }

@@ -23,7 +23,7 @@ internal static class IndexPage
             string title = Markup.Escape(notebook.Title);
             list.Append(CultureInfo.InvariantCulture, $"""
                 <li value="{notebook.Number}">
-                <h3>{Link(notebook, Edition.Class, title, isThere)}</h3>
+                <h3>{Link(notebook, Edition.Student, title, isThere)}</h3>
                 <p>{Markup.Escape(notebook.Summary)}</p>
                 <p class="facts">{PageShell.Minutes(notebook)} · {Link(notebook, Edition.Instructor, $"the instructor's page<span class=\"apart\"> of {title}</span>", isThere)}</p>
                 </li>

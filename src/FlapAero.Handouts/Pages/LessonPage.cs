@@ -42,7 +42,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             <p class="facts">{PageShell.Minutes(Notebook)} · {PageShell.EditionName(edition)}</p>
             """;
         return PageShell.ToHtml(
-            $"{number}: {Notebook.Title} ({(ForInstructor ? "instructor's page" : "class's page")})", ForInstructor ? "instructor" : "class",
+            $"{number}: {Notebook.Title} ({(ForInstructor ? "instructor's page" : "student's page")})", ForInstructor ? "instructor" : "student",
             "Skip to the lesson", header, Note() + Contents(), _main.ToString(), _hasFigure);
     }
 
@@ -188,7 +188,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         foreach (CellOutput output in lesson.OutputsOf(cell))
         {
             Fragment part = Parse(cell, output.IsHtml ? output.Text : $"<pre class=\"text\">{Markup.Escape(output.Text)}</pre>");
-            // A check or a solution may only reach the class through its own role's rules, whatever cell puts it out.
+            // A check or a solution may only reach students through its own role's rules, whatever cell puts it out.
             if (!ForInstructor)
                 part.Remove(".check, .solution");
             if (!part.IsEmpty)

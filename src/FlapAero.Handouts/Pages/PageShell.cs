@@ -14,17 +14,27 @@ internal static class PageShell
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; base-uri 'none'; form-action 'none'";
 
-    public static string FileName(LessonNotebook notebook, Edition edition) =>
-        notebook.Stem + (edition == Edition.Class ? ".html" : ".instructor.html");
+    public static string FileName(LessonNotebook notebook, Edition edition) => notebook.Stem + edition switch
+    {
+        Edition.Student => ".html",
+        Edition.Instructor => ".instructor.html",
+        Edition.Key => ".key.html",
+        Edition.Notebook => ".ipynb",
+        _ => throw new ArgumentOutOfRangeException(nameof(edition), edition, "Sheets have numbers in their names."),
+    };
 
-    public static string EditionName(Edition edition) => edition == Edition.Class ? "The class's page" : "The instructor's page";
+    /// <summary>The name of a problem sheet or of its key.</summary>
+    public static string SheetName(LessonNotebook notebook, int number, bool isKey) =>
+        string.Create(CultureInfo.InvariantCulture, $"{notebook.Stem}.sheet-{number}{(isKey ? ".key" : "")}.html");
+
+    public static string EditionName(Edition edition) => edition == Edition.Student ? "The student's page" : "The instructor's page";
 
     public static string Minutes(LessonNotebook notebook) =>
         string.Create(CultureInfo.InvariantCulture, $"{notebook.Minutes} minutes");
 
     /// <summary>A whole page.</summary>
     /// <param name="title">The title of window and print.</param>
-    /// <param name="kind">The class of the body: class, instructor or index.</param>
+    /// <param name="kind">The class of the body: student, instructor, key, sheet or index.</param>
     /// <param name="skipTo">What the skip link says.</param>
     /// <param name="header">The inside of the page's header.</param>
     /// <param name="between">What stands between the caution and the main part.</param>

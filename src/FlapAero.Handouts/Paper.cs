@@ -1,4 +1,4 @@
-namespace FlapAero.Handouts.Printing;
+namespace FlapAero.Handouts;
 
 /// <summary>The paper that pages are printed on.</summary>
 public enum Paper

@@ -1,0 +1,10 @@
+namespace FlapAero.Handouts.Pages;
+
+/// <summary>Which artefacts are wanted, and for which paper.</summary>
+/// <param name="Editions">The wanted editions.</param>
+/// <param name="Paper">The paper that pages ask for.</param>
+internal sealed record ArtefactChoice(IReadOnlySet<Edition> Editions, Paper Paper = Paper.A4)
+{
+    /// <summary>Every edition.</summary>
+    public static ArtefactChoice All { get; } = new(new HashSet<Edition>(Enum.GetValues<Edition>()));
+}

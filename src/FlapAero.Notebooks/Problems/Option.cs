@@ -1,0 +1,40 @@
+using FlapAero.Charts;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>One option of a choice, with the reason for its being right or wrong. Immutable.</summary>
+public sealed class Option
+{
+    /// <summary>An option that is right or wrong as the numbers drawn have it.</summary>
+    /// <param name="isRight">Whether it is the right one.</param>
+    /// <param name="text">What it says.</param>
+    /// <param name="because">Why it is right, or why it is not.</param>
+    /// <exception cref="ArgumentException">A text is missing.</exception>
+    public Option(bool isRight, Words text, Words because)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(text?.ToString(), nameof(text));
+        ArgumentException.ThrowIfNullOrWhiteSpace(because?.ToString(), nameof(because));
+        (IsRight, Text, Because) = (isRight, text!, because!);
+    }
+
+    /// <summary>The right option.</summary>
+    /// <param name="text">What it says.</param>
+    /// <param name="because">Why it is right.</param>
+    /// <returns>The option.</returns>
+    public static Option Right(Words text, Words because) => new(true, text, because);
+
+    /// <summary>A wrong option.</summary>
+    /// <param name="text">What it says.</param>
+    /// <param name="because">Why it is not right: the error that leads to it.</param>
+    /// <returns>The option.</returns>
+    public static Option Wrong(Words text, Words because) => new(false, text, because);
+
+    /// <summary>Whether it is the right one.</summary>
+    public bool IsRight { get; }
+
+    /// <summary>What it says.</summary>
+    public Words Text { get; }
+
+    /// <summary>Why it is right, or why it is not.</summary>
+    public Words Because { get; }
+}

@@ -1,0 +1,59 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using FlapAero.Notebooks.Seals;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>Finds the numbers in a text that say an answer, in whatever writing: rounded, in another unit, with a comma.</summary>
+internal static partial class WrittenNumbers
+{
+    /// <summary>Abbreviations of any quantity: a number with one of them is no bare number.</summary>
+    private static readonly HashSet<string> AnyUnit = new(
+        ["kt", "m/s", "km/h", "mph", "ft/min", "ft/s", "ft", "m", "nm", "km", "mi", "lb", "kg", "°", "rad", "%", "°c", "°f", "k", "hpa", "inhg", "kg/m³", "rpm", "n", "lbf", "s", "min", "h", "kw", "hp", "m²", "ft²"],
+        StringComparer.Ordinal);
+
+    /// <summary>
+    /// The first writing of a number that would pass as the answer: with a unit of its kind within the tolerance, bare if it
+    /// is the answer rounded to no more than the tolerance; null if there is none. A number of another kind (degrees
+    /// where knots are asked) is none.
+    /// </summary>
+    public static string? FirstWithin(string text, double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
+        Find(text, units).Where(n => n.HasUnit ? Math.Abs(n.Value - value) <= tolerance : n.Says(value, tolerance)).Select(n => n.Text).FirstOrDefault();
+
+    /// <summary>The first writing of the answer with a unit: rounded, to no more than the tolerance; null if there is none.</summary>
+    public static IEnumerable<string> WithUnit(string text, double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
+        Find(text, units).Where(n => n.HasUnit && n.Says(value, tolerance)).Select(n => n.Text);
+
+    private static IEnumerable<Written> Find(string text, IReadOnlyList<UnitSpelling> units)
+    {
+        foreach (Match match in Number().Matches(Plain(text)))
+        {
+            string digits = match.Groups["number"].Value.Replace(',', '.');
+            double number = double.Parse(digits, CultureInfo.InvariantCulture);
+            int point = digits.IndexOf('.', StringComparison.Ordinal);
+            double half = 0.5 * Math.Pow(10, point < 0 ? 0 : point + 1 - digits.Length) * (1 + 1e-9);
+            string written = match.Groups["unit"].Value.TrimEnd('.');
+            UnitSpelling? unit = written.Length == 0 ? null : units.FirstOrDefault(u => u.IsWritten(written));
+            if (unit is not null && unit.Sign.Length > 0)
+                yield return new Written(match.Value.Trim(), unit.ToWanted(number), Math.Abs(half * unit.Factor), true);
+            else if (!AnyUnit.Contains(written.ToLowerInvariant()))
+                yield return new Written(match.Groups["number"].Value, number, half, false);
+        }
+    }
+
+    /// <summary>No-break spaces as spaces, thousands closed up, the proper minus as a hyphen, and the simplest maths as text.</summary>
+    private static string Plain(string text) => Thousands().Replace(text, "")
+        .Replace(QuantityText.NoBreakSpace, ' ').Replace(QuantityText.Minus, '-').Replace("&nbsp;", " ", StringComparison.Ordinal).Replace("\\u00a0", " ", StringComparison.OrdinalIgnoreCase);
+
+    private readonly record struct Written(string Text, double Value, double Half, bool HasUnit)
+    {
+        /// <summary>Whether the number is the answer, rounded no coarser than the tolerance.</summary>
+        public bool Says(double answer, double tolerance) => Half <= tolerance * (1 + 1e-9) && Math.Abs(Value - answer) <= Half;
+    }
+
+    [GeneratedRegex(@"(?<![\w.,])-?(?<number>\d+(?:[.,]\d+)?)(?![\w]*\d)(?![.,]\d) ?(?<unit>°[CF]?|%|knots|[A-Za-z]+(?:/[A-Za-z]+)?[²³]?)?", RegexOptions.CultureInvariant)]
+    private static partial Regex Number();
+
+    [GeneratedRegex(@"(?<=\d)[\u202F,](?=\d{3}(?!\d))", RegexOptions.CultureInvariant)]
+    private static partial Regex Thousands();
+}

@@ -1,0 +1,37 @@
+namespace FlapAero.Notebooks.Seals;
+
+/// <summary>The options of a choice, each with its verdict closed under its own letter.</summary>
+/// <param name="What">What was asked.</param>
+/// <param name="Salt">The salt, in hexadecimal.</param>
+/// <param name="Rounds">The rounds of the slow hash.</param>
+/// <param name="Verdicts">A verdict a letter: <c>+</c> or <c>-</c>, then the words.</param>
+internal sealed record ChoiceSeal(string What, string Salt, int Rounds, IReadOnlyList<string> Verdicts)
+{
+    public static ChoiceSeal Of(string what, string question, IReadOnlyList<(bool IsRight, string Because)> options)
+    {
+        string salt = SlowHash.SaltOf($"{what}\n{question}");
+        // As long as the longest: a length would tell one option from another.
+        int length = options.Max(option => option.Because.Length) + 1;
+        return new ChoiceSeal(what, salt, SlowHash.Rounds, [.. options.Select((option, i) =>
+            Hash(i, salt, SlowHash.Rounds).Close(((option.IsRight ? '+' : '-') + option.Because).PadRight(length)))]);
+    }
+
+    public static ChoiceSeal Parse(string text) => SealText.Parse<ChoiceSeal>(text, s => s is { What: not null, Salt: not null, Verdicts.Count: > 0, Rounds: > 0 });
+
+    public CheckResult Verdict(string choice)
+    {
+        string letter = choice.Trim().TrimEnd('.', ')').ToLowerInvariant();
+        if (letter.Length == 0) return new CheckResult(CheckOutcome.Open, $"{What}: not answered yet.");
+        int at = letter.Length == 1 ? letter[0] - 'a' : -1;
+        if (at < 0 || at >= Verdicts.Count)
+            return new CheckResult(CheckOutcome.Wrong, $"{What}: \"{choice.Trim()}\" is none of the options: write a letter from a to {Letter(Verdicts.Count - 1)}.");
+        string verdict = Hash(at, Salt, Rounds).Open(Verdicts[at]);
+        return verdict[0] == '+'
+            ? new CheckResult(CheckOutcome.Passed, $"{What}: {letter} is right. {verdict[1..].Trim()}")
+            : new CheckResult(CheckOutcome.Wrong, $"{What}: {letter} is not right. {verdict[1..].Trim()}");
+    }
+
+    public static char Letter(int index) => (char)('a' + index);
+
+    private static SlowHash Hash(int index, string salt, int rounds) => new($"option:{Letter(index)}", salt, rounds);
+}
