@@ -1,5 +1,4 @@
 using FlapAero.Handouts.Pages;
-using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Briefings;
@@ -18,6 +17,8 @@ public static class BriefingPage
         ArgumentNullException.ThrowIfNull(sheet);
         BriefingRequest flight = sheet.Briefing.Request;
         string title = $"{BriefingSheet.Title}, {flight.Aeroplane.Name}, runway {flight.Runway.Name}";
+        // A4 is taller: the same sheet may be larger on it.
+        string size = paper == Paper.A4 ? "@page { size: A4 }\n:root { --print: 8.6pt }" : "@page { size: Letter }\n:root { --print: 8.2pt }";
         string html = $"""
             <!DOCTYPE html>
             <html lang="en">
@@ -28,7 +29,7 @@ public static class BriefingPage
             <title>{Markup.Escape(title)}</title>
             <link rel="icon" href="data:,">
             <style>
-            @page {"{"} size: {(paper == Paper.A4 ? "A4" : "Letter")} {"}"}
+            {size}
             {Assets.BriefingStyle.Trim()}
             </style>
             </head>

@@ -57,9 +57,19 @@ internal static class BriefingWords
             $"Speeds {Plain(BriefingTechnique.LevelMultiple, "0.0")}, {Plain(BriefingTechnique.DescentMultiple, "0.0")} and {Plain(BriefingTechnique.FinalMultiple, "0.0")} × the stall of the leg's own flaps, never slower than the leg after it; "
             + $"half the gust factor on final, carried over the threshold. Engine speeds are the steady ones. Downwind {QuantityText.Of(flight.Spacing, "nmi 0.0#")} out, {(flight.Hand == CircuitHand.Left ? "left" : "right")}-hand; "
             + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(DemoLandings.PathAngle)} over the ground. "
-            + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); throttle closed over {QuantityText.Of(DemoLandings.PowerCutTime, "0")} from the threshold; "
+            + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); throttle closed over {QuantityText.Of(DemoLandings.PowerCutTime, "0")} from the threshold{KeptPower(briefing)}; "
             + $"round-out τ {QuantityText.Of(DemoLandings.FlareTimeConstant)} to {QuantityText.Of(DemoLandings.HoldOffHeight, "m 0.0")}; touchdown at {Plain(DemoLandings.TouchdownLiftFraction, "% 0")} of the greatest lift; "
             + $"nose up to {Plain(DemoLandings.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}. Margin: {flight.Margin.Origin}. "
             + "Speeds and distances are rounded up, runways down. Crosswind, bounce and brake fade are not in the model.");
+    }
+
+    private static string KeptPower(Briefing briefing)
+    {
+        string[] kept =
+        [
+            .. briefing.Flapless.Landing.KeepsPowerToRoundOut ? ["without flaps"] : Array.Empty<string>(),
+            .. briefing.FullFlaps.Landing.KeepsPowerToRoundOut ? ["with flaps"] : Array.Empty<string>(),
+        ];
+        return kept.Length == 0 ? "" : $", {string.Join(" and ", kept)} from the round-out (sooner is too slow to round out)";
     }
 }

@@ -21,8 +21,9 @@ public enum RunwayFit
 /// <summary>A landing from the height over the threshold to the stop, held against the runway. Immutable.</summary>
 public sealed class BriefedLanding
 {
-    internal BriefedLanding(LandingSetup setup, LandingResult result, BriefingRequest request)
+    internal BriefedLanding(LandingSetup setup, LandingResult result, BriefingRequest request, bool keepsPowerToRoundOut)
     {
+        KeepsPowerToRoundOut = keepsPowerToRoundOut;
         Setup = setup;
         Result = result;
         WithMargin = result.StopDistance * request.Margin.Factor;
@@ -39,6 +40,12 @@ public sealed class BriefedLanding
 
     /// <summary>What came of it.</summary>
     public LandingResult Result { get; }
+
+    /// <summary>
+    /// Whether the throttle closes from the round-out on, not from the threshold as is usual: closed that early, the aeroplane would be
+    /// too slow to round out.
+    /// </summary>
+    public bool KeepsPowerToRoundOut { get; }
 
     /// <summary>From the threshold to where the round-out begins.</summary>
     public Length ToRoundOut => Result.Stages[0].Length;

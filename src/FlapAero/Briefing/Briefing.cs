@@ -79,7 +79,7 @@ public sealed class Briefing
     /// <param name="request">The flight.</param>
     /// <returns>The briefing, or every reason why there is none.</returns>
     /// <exception cref="ArgumentNullException">No request.</exception>
-    /// <example><code>Briefing.For(DemoBriefings.Flight).Made.Flapless.Speeds.Reference.Calibrated.Knots // 67.9</code></example>
+    /// <example><code>Briefing.For(DemoBriefings.Flight).Made.Flapless.Speeds.Reference.Calibrated.Knots // 68.0</code></example>
     public static BriefingOutcome For(BriefingRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);

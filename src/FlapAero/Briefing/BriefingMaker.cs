@@ -64,7 +64,19 @@ internal sealed class BriefingMaker
             },
         };
         LandingReport report = FlapAero.Landing.Fly(setup);
-        if (report.Result is { } result) return new(setup, result, _request);
+        bool keepsPower = report.Refusal == LandingRefusal.LiftLimitBeforeRoundOut;
+        if (keepsPower)
+        {
+            // Light, or into wind, with much drag: idle from the threshold on leaves no speed to round out with.
+            Speed sink = speeds.Configuration.OnPathOverGround(speeds.Approach, setup.Technique.PathAngle, setup.Runway.Headwind).SinkRate;
+            setup = setup with
+            {
+                Technique = setup.Technique with { PowerCutHeight = DemoLandings.HoldOffHeight + sink * DemoLandings.FlareTimeConstant },
+            };
+            report = FlapAero.Landing.Fly(setup);
+        }
+
+        if (report.Result is { } result) return new(setup, result, _request, keepsPower);
         _refusals.Add($"Landing {name}: {report.Explanation}");
         return null;
     }
