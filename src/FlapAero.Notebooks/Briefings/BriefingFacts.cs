@@ -15,7 +15,7 @@ internal static class BriefingFacts
             ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),
             ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above sea level"),
             ("Air", $"{QuantityText.Of(flight.Air.Temperature)}, pressure altitude {Height(flight.Air.PressureAltitude)}, density altitude {Height(flight.Air.DensityAltitude)}"),
-            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; limit by the manual ____ kt"),
+            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; manual's limit ____ kt"),
         ]);
         yield return Verdict(briefing);
         BriefedCase up = briefing.Flapless;

@@ -19,16 +19,16 @@ internal static class BriefingTables
     {
         string additive = QuantityText.Of(briefing.GustAdditive, "kt 0.#");
         string caption = briefing.GustAdditive.Knots > 0
-            ? $"Speeds at this weight; final has {additive} added for the gusts"
-            : "Speeds at this weight; no gusts, nothing added on final";
+            ? $"Speeds at this weight, kt; final has {additive} added for the gusts"
+            : "Speeds at this weight, kt; no gusts, nothing added on final";
         return new("speeds", caption,
-            ["Flaps", "Stall, needle", "Stall, CAS", "1.3 × stall, CAS", "Final, CAS", "Final, needle", "Highest, needle"],
+            ["Flaps", "Stall, needle", "Stall, CAS", "1.3 × stall, CAS", "Final, needle", "Limit, needle"],
             [
                 .. briefing.Speeds.Select(speeds => (IReadOnlyList<string>)
                 [
-                    speeds.Configuration.Flaps.Name, Knots(speeds.StallIndicated), Knots(speeds.Stall.Calibrated),
-                    Knots(speeds.Reference.Calibrated), Knots(speeds.Approach.Calibrated), Knots(speeds.ApproachIndicated),
-                    KnotsAtMost(speeds.Configuration.Flaps.MaximumSpeed),
+                    speeds.Configuration.Flaps.Name, Bare(Knots(speeds.StallIndicated)), Bare(Knots(speeds.Stall.Calibrated)),
+                    Bare(Knots(speeds.Reference.Calibrated)), Bare(Knots(speeds.ApproachIndicated)),
+                    Bare(KnotsAtMost(speeds.Configuration.Flaps.MaximumSpeed)),
                 ]),
             ]);
     }
@@ -38,7 +38,7 @@ internal static class BriefingTables
         Circuit circuit = briefed.Circuit;
         (string From, BriefedLeg Leg, Length Height)[] points =
         [
-            ("Level downwind", briefed.Level, briefed.Level.Begin),
+            ("At circuit height", briefed.Level, briefed.Level.Begin),
             ($"Power back, {PastAbeam(circuit.PowerReducedPastAbeam)}", briefed.Downwind, briefed.Downwind.Begin),
             ($"Turn base, {QuantityText.Of(circuit.AngleBehindWing, "0")} behind wing", briefed.Base, circuit.TurnToBase.Begin.Height),
             ("Turn final", briefed.Base, circuit.TurnToFinal.Begin.Height),
