@@ -106,6 +106,7 @@ internal sealed class KernelProcess : IDisposable
         try
         {
             _process.Kill(entireProcessTree: true);
+            _process.WaitForExit(TimeSpan.FromSeconds(5));
         }
         catch (Exception e) when (e is InvalidOperationException or Win32Exception)
         {
