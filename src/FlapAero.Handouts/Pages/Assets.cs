@@ -11,6 +11,9 @@ internal static class Assets
 
     public static string Style => Read(typeof(Assets).Assembly, "assets/page.css");
 
+    /// <summary>Checks answers on a page.</summary>
+    public static string Answers => Read(typeof(Assets).Assembly, "assets/answers.js");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     /// <summary>The plotly.js that Plotly.NET carries, so that page and library cannot disagree on its version.</summary>
