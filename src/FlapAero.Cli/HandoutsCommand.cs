@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Printing;
 
 namespace FlapAero.Cli;
 

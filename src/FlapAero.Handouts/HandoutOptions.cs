@@ -1,3 +1,5 @@
+using FlapAero.Handouts.Printing;
+
 namespace FlapAero.Handouts;
 
 /// <summary>Where the notebooks are, where the pages go, what is wanted of which lessons, and for which class.</summary>

@@ -1,6 +1,7 @@
 using System.Text;
 using FlapAero.Handouts.Cache;
 using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
 
 namespace FlapAero.Handouts.Lessons;
 
