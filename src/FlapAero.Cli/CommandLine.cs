@@ -14,6 +14,7 @@ internal static class CommandLine
             HandoutsCommand.Create(output, error, workingFolder),
             LandingsCommand.Create(output, error, workingFolder),
             BriefCommand.Create(output, error, workingFolder),
+            LessonKernelCommand.Create(),
         };
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

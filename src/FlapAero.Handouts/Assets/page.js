@@ -12,7 +12,7 @@
     live.setAttribute("aria-label", still.getAttribute("aria-label") || "");
     figure.insertBefore(live, still);
     figure.classList.add("is-drawn");
-    const layout = fit(plot.layout || {}, live.clientWidth);
+    const layout = fit(plot.layout || {}, live.clientWidth || document.body.clientWidth);
     const config = Object.assign({}, plot.config, { responsive: true, displayModeBar: false });
     Promise.resolve(Plotly.newPlot(live, plot.data, layout, config)).then(() => {
       // Larger text or an opened fold narrows a figure without the window changing.
@@ -54,11 +54,16 @@
   // On paper nothing can be opened, so what is printed is opened for the printer and closed after.
   const opened = [];
   const openForPrint = () => {
-    for (const details of document.querySelectorAll("details.answer, details.hint, body.instructor details")) {
+    for (const details of document.querySelectorAll("details.after, details.answer, details.hint, body.instructor details")) {
       if (details.open) continue;
       details.open = true;
       opened.push(details);
     }
+  };
+  // A link into a fold opens it, in browsers that do not by themselves.
+  const openForLink = () => {
+    const target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    for (let fold = target && target.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
   };
   const closeAfterPrint = () => {
     for (const details of opened.splice(0)) details.open = false;
@@ -66,6 +71,8 @@
 
   for (const figure of document.querySelectorAll("figure.plot")) draw(figure);
   tabStops();
+  openForLink();
+  addEventListener("hashchange", openForLink);
   addEventListener("resize", tabStops);
   document.addEventListener("toggle", tabStops, true);
   addEventListener("beforeprint", openForPrint);

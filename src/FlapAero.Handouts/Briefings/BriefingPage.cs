@@ -1,4 +1,5 @@
 using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Briefings;

@@ -1,3 +1,5 @@
+using FlapAero.Handouts.Printing;
+
 namespace FlapAero.Handouts.Pages;
 
 /// <summary>Which artefacts are wanted, and for which paper.</summary>

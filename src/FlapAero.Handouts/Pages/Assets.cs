@@ -13,6 +13,9 @@ internal static class Assets
 
     public static string BriefingStyle => Read(typeof(Assets).Assembly, "assets/briefing.css");
 
+    /// <summary>Checks answers on a page.</summary>
+    public static string Answers => Read(typeof(Assets).Assembly, "assets/answers.js");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     /// <summary>The plotly.js that Plotly.NET carries, so that page and library cannot disagree on its version.</summary>

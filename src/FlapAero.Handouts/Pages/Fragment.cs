@@ -56,6 +56,20 @@ internal sealed partial class Fragment
             element.Remove();
     }
 
+    /// <summary>Takes the answer key off the elements that carry it.</summary>
+    public void RemoveKeys()
+    {
+        foreach (IElement element in _root.QuerySelectorAll(LessonKey.Carrier))
+            element.RemoveAttribute("data-key");
+    }
+
+    /// <summary>Takes away all that only the instructor may see, whatever cell puts it out.</summary>
+    public void RemoveAnswers()
+    {
+        Remove(".check, .solution");
+        RemoveKeys();
+    }
+
     /// <summary>Puts each match behind a summary: the words are there, but a projector does not give them away.</summary>
     public void Hide(string selector, string cssClass, string summary)
     {

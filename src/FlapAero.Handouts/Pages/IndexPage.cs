@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Printing;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -14,29 +15,57 @@ internal static class IndexPage
 
     /// <summary>The page.</summary>
     /// <param name="notebooks">All lessons.</param>
-    /// <param name="isThere">Whether a page of that name is there to be linked to.</param>
-    public static string ToHtml(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere)
+    /// <param name="isThere">Whether a file of that name is there to be linked to.</param>
+    /// <param name="paper">The paper that the page asks for.</param>
+    public static string ToHtml(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, Paper paper = Paper.A4)
     {
         var list = new StringBuilder("<h2 id=\"lessons\">Lessons</h2>\n<ol class=\"lessons\">\n");
         foreach (LessonNotebook notebook in notebooks)
         {
-            string title = Markup.Escape(notebook.Title);
+            string title = Markup.Escape(notebook.Title), page = PageShell.FileName(notebook, Edition.Student);
             list.Append(CultureInfo.InvariantCulture, $"""
                 <li value="{notebook.Number}">
-                <h3>{Link(notebook, Edition.Student, title, isThere)}</h3>
+                <h3>{(isThere(page) ? $"<a href=\"{page}\">{title}</a>" : title + " (not made yet)")}</h3>
                 <p>{Markup.Escape(notebook.Summary)}</p>
-                <p class="facts">{PageShell.Minutes(notebook)} · {Link(notebook, Edition.Instructor, $"the instructor's page<span class=\"apart\"> of {title}</span>", isThere)}</p>
-                </li>
+                <p class="facts">{PageShell.Minutes(notebook)}</p>
+                {Files("For students", notebook, ForStudents(notebook, isThere), isThere)}{Files("For the instructor", notebook, ForInstructor(notebook, isThere), isThere)}</li>
 
                 """);
         }
         list.Append("</ol>\n");
-        return PageShell.ToHtml("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString(), hasFigure: false);
+        return PageShell.ToHtml(new PageFrame("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString()) { Paper = paper });
     }
 
-    private static string Link(LessonNotebook notebook, Edition edition, string words, Func<string, bool> isThere)
+    private static IEnumerable<(string Name, string Words)> ForStudents(LessonNotebook notebook, Func<string, bool> isThere) =>
+    [
+        (PageShell.FileName(notebook, Edition.Student), "student's page"),
+        (PageShell.FileName(notebook, Edition.Notebook), "student's notebook"),
+        .. Sheets(notebook, isThere, isKey: false).Select((name, i) => (name, string.Create(CultureInfo.InvariantCulture, $"problem sheet {i + 1}"))),
+    ];
+
+    private static IEnumerable<(string Name, string Words)> ForInstructor(LessonNotebook notebook, Func<string, bool> isThere) =>
+    [
+        (PageShell.FileName(notebook, Edition.Instructor), "instructor's page"),
+        (PageShell.FileName(notebook, Edition.Key), "answer key"),
+        .. Sheets(notebook, isThere, isKey: true).Select((name, i) => (name, string.Create(CultureInfo.InvariantCulture, $"key to sheet {i + 1}"))),
+    ];
+
+    private static IEnumerable<string> Sheets(LessonNotebook notebook, Func<string, bool> isThere, bool isKey)
     {
-        string name = PageShell.FileName(notebook, edition);
-        return isThere(name) ? $"<a href=\"{name}\">{words}</a>" : $"{words} (not made yet)";
+        for (int number = 1; isThere(PageShell.SheetName(notebook, number, isKey)); number++)
+            yield return PageShell.SheetName(notebook, number, isKey);
+    }
+
+    /// <summary>The files of one reader; a PDF stands beside its page.</summary>
+    private static string Files(string reader, LessonNotebook notebook, IEnumerable<(string Name, string Words)> files, Func<string, bool> isThere)
+    {
+        string apart = $"<span class=\"apart\"> of {Markup.Escape(notebook.Title)}</span>";
+        var links = new List<string>();
+        foreach ((string name, string words) in files.Where(f => isThere(f.Name)))
+        {
+            string pdf = Path.ChangeExtension(name, ".pdf");
+            links.Add($"<a href=\"{name}\">{words}{apart}</a>" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
+        }
+        return links.Count == 0 ? "" : $"<p class=\"files\"><strong>{reader}:</strong> {string.Join(", ", links)}</p>\n";
     }
 }

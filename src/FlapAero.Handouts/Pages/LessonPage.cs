@@ -1,8 +1,7 @@
 using System.Globalization;
-using System.Text;
-using AngleSharp.Dom;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Printing;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -12,13 +11,11 @@ namespace FlapAero.Handouts.Pages;
 /// for a cell that opens a part of the lesson, and an h3 for a computation, which belongs to the part before it; a commit
 /// and a check belong to the cell before them and have none. Problems stand as h3 under one h2.
 /// </remarks>
-internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics)
+internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics, Paper paper)
 {
-    private readonly IdRegistry _ids = new();
-    private readonly StringBuilder _main = new();
-    private readonly List<(string Id, string Text)> _contents = [];
-    private int _level = 1;
-    private bool _hasFigure;
+    private readonly PageBody _body = new(mathematics);
+    private bool _isFolded;
+    private bool _hasAnswers;
 
     private LessonNotebook Notebook => lesson.Notebook;
 
@@ -26,7 +23,6 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     public string ToHtml()
     {
-        _ids.Claim("content");
         LessonCell? before = null;
         foreach (LessonCell cell in Notebook.Cells.Where(IsOnPage))
         {
@@ -34,33 +30,32 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             before = cell;
         }
         if (before is not null)
-            _main.Append("</div>\n");
+            _body.Add("</div>\n");
+        Unfold();
         string number = string.Create(CultureInfo.InvariantCulture, $"Lesson {Notebook.Number}");
         string header = $"""
             <p class="course"><a href="index.html">FlapAero</a> · {number}</p>
             <h1>{Markup.Escape(Notebook.Title)}</h1>
             <p class="facts">{PageShell.Minutes(Notebook)} · {PageShell.EditionName(edition)}</p>
             """;
-        return PageShell.ToHtml(
+        return PageShell.ToHtml(new PageFrame(
             $"{number}: {Notebook.Title} ({(ForInstructor ? "instructor's page" : "student's page")})", ForInstructor ? "instructor" : "student",
-            "Skip to the lesson", header, Note() + Contents(), _main.ToString(), _hasFigure);
+            "Skip to the lesson", header, Note() + _body.Contents(), _body.ToHtml())
+        {
+            HasFigure = _body.HasFigure,
+            HasAnswers = _hasAnswers,
+            Paper = paper,
+        });
     }
 
     private bool IsOnPage(LessonCell cell) =>
         cell.Role != CellRole.Setup && (ForInstructor || cell.Role != CellRole.Instructor);
 
-    private string Note() => !ForInstructor ? "" :
-        "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
-        + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
-        + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n";
-
-    private string Contents()
-    {
-        var nav = new StringBuilder("<nav aria-labelledby=\"contents\">\n<p id=\"contents\">Contents</p>\n<ol>\n");
-        foreach ((string id, string text) in _contents)
-            nav.Append(CultureInfo.InvariantCulture, $"<li><a href=\"#{id}\">{Markup.Escape(text)}</a></li>\n");
-        return nav.Append("</ol>\n</nav>\n").ToString();
-    }
+    private string Note() => ForInstructor
+        ? "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
+            + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
+            + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n"
+        : _hasAnswers ? $"<p class=\"facts note\">{TryIt.Note}</p>\n" : "";
 
     private void Write(LessonCell cell, LessonCell? before)
     {
@@ -69,14 +64,18 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         if (!joins)
         {
             if (before is not null)
-                _main.Append("</div>\n");
-            _main.Append(CultureInfo.InvariantCulture, $"<div class=\"cell {CssClass(cell.Role)}\">\n");
+                _body.Add("</div>\n");
+            if (!TeachesResult(cell.Role))
+                Unfold();
+            else if (before?.Role == CellRole.Commit)
+                FoldResult();
+            _body.Add($"<div class=\"cell {CssClass(cell.Role)}\">\n");
             Tag(cell);
         }
         switch (cell.Role)
         {
             case CellRole.Commit:
-                WriteIn(cell);
+                _body.Add(TryIt.Line(cell.Label, cell.Unit));
                 break;
             case CellRole.Answer:
                 WriteAnswer(cell);
@@ -91,6 +90,24 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
                 WriteContent(cell);
                 break;
         }
+    }
+
+    private static bool TeachesResult(CellRole role) => role is CellRole.Explain or CellRole.Compute or CellRole.Commit or CellRole.Check;
+
+    /// <summary>What follows a prediction tells its answer: on the student's screen it stays folded until the prediction is made.</summary>
+    private void FoldResult()
+    {
+        if (ForInstructor || _isFolded)
+            return;
+        _body.Add("<details class=\"after\"><summary>I have written my prediction: show what the model says</summary>\n");
+        _isFolded = true;
+    }
+
+    private void Unfold()
+    {
+        if (_isFolded)
+            _body.Add("</details>\n");
+        _isFolded = false;
     }
 
     /// <summary>The role's name, but where the class would meet that of a page or of an output.</summary>
@@ -113,7 +130,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             _ => null,
         };
         if (words is not null && words != cell.Title)
-            _main.Append(CultureInfo.InvariantCulture, $"<p class=\"tag\">{words}</p>\n");
+            _body.Add($"<p class=\"tag\">{words}</p>\n");
     }
 
     private void WriteContent(LessonCell cell)
@@ -123,7 +140,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             // The title and the caution, a quotation there, stand in the page's header.
             parts[0].Remove("h1, blockquote");
         else if (parts.Count == 0 || !parts[0].StartsWithHeading)
-            Heading(cell.Title, cell.Role == CellRole.Compute ? 3 : 2);
+            _body.Heading(cell.Title, cell.Role == CellRole.Compute ? 3 : 2);
         foreach (Fragment part in parts)
             Append(cell, part);
         if (cell.Role is CellRole.Compute or CellRole.Change)
@@ -132,27 +149,36 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     private void WriteAnswer(LessonCell cell)
     {
-        Heading(cell.Title, 2);
+        _body.Heading(cell.Title, 2);
         if (ForInstructor)
         {
-            WriteIn(cell);
+            _body.Add(TryIt.Line(cell.Label, cell.Unit));
             Fold("The answer, and how it is computed", () =>
             {
-                _main.Append(Markup.Code(cell.Source));
+                _body.Add(Markup.Code(cell.Source));
                 foreach (Fragment part in Outputs(cell))
                     Append(cell, part);
             });
             return;
         }
-        _main.Append("<div class=\"in-notebook\">\n<p>In the notebook:</p>\n").Append(Markup.Code(cell.StudentSource)).Append("</div>\n");
-        WriteIn(cell);
+        _body.Add($"<div class=\"in-notebook\">\n<p>In the notebook:</p>\n{Markup.Code(cell.StudentSource)}</div>\n");
+        if (LessonKey.Behind(lesson, cell) is { } key)
+        {
+            _hasAnswers = true;
+            _body.Add(TryIt.Number(_body.ClaimId("answer-" + cell.Id), cell.Label, key));
+        }
+        else
+        {
+            _body.Add(TryIt.Line(cell.Label, cell.Unit));
+        }
     }
 
     private void WriteCheck(LessonCell cell)
     {
         if (!ForInstructor)
         {
-            _main.Append("<p class=\"check-line\">Check it in the notebook.</p>\n");
+            if (LessonKey.In(lesson.OutputsOf(cell), LessonRunner.Where(Notebook, cell)).Count == 0)
+                _body.Add("<p class=\"check-line\">Check it in the notebook.</p>\n");
             return;
         }
         Fold("What the check says to the right answer", () =>
@@ -165,21 +191,19 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     private void WriteProblem(LessonCell cell)
     {
-        List<Fragment> parts = Outputs(cell);
-        if (!(_contents.Count > 0 && _contents[^1].Text.StartsWith("Problem", StringComparison.OrdinalIgnoreCase)))
-            Heading("Problems", 2);
-        if (parts.Count == 0 || !parts.Any(p => p.Headings.Any()))
-            Heading(cell.Title, 3);
-        foreach (Fragment part in parts)
-        {
-            if (ForInstructor)
-                part.Hide(".solution", "answer", "Answer and worked solution");
-            Append(cell, part);
-        }
+        var problem = new ProblemPart(Notebook, cell, lesson.OutputsOf(cell));
+        if (!_body.LastPart.StartsWith("Problem", StringComparison.OrdinalIgnoreCase))
+            _body.Heading("Problems", 2);
+        if (!problem.HasHeading)
+            _body.Heading(cell.Title, 3);
         if (ForInstructor)
+        {
+            problem.WriteForInstructor(_body);
             Code(cell.Source);
-        else
-            WriteIn("Your answer", parts.SelectMany(p => p.All(".problem")).FirstOrDefault()?.GetAttribute("data-unit") ?? "");
+            return;
+        }
+        _hasAnswers |= problem.Keys.Count > 0;
+        problem.WriteForStudent(_body);
     }
 
     private List<Fragment> Outputs(LessonCell cell)
@@ -189,8 +213,10 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         {
             Fragment part = Parse(cell, output.IsHtml ? output.Text : $"<pre class=\"text\">{Markup.Escape(output.Text)}</pre>");
             // A check or a solution may only reach students through its own role's rules, whatever cell puts it out.
-            if (!ForInstructor)
-                part.Remove(".check, .solution");
+            if (ForInstructor)
+                part.RemoveKeys();
+            else
+                part.RemoveAnswers();
             if (!part.IsEmpty)
                 parts.Add(part);
         }
@@ -199,48 +225,15 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     private Fragment Parse(LessonCell cell, string html) => Fragment.Parse(html, LessonRunner.Where(Notebook, cell));
 
-    private void Append(LessonCell cell, Fragment part)
-    {
-        string html = part.ToHtml(_ids, mathematics);
-        foreach (IElement heading in part.Headings)
-        {
-            int level = heading.LocalName[1] - '0';
-            if (level == 1 || level > _level + 1)
-                throw new HandoutException(string.Create(CultureInfo.InvariantCulture,
-                    $"{LessonRunner.Where(Notebook, cell)}: its heading \"{heading.TextContent.Trim()}\" has level {level}; allowed here are 2 to {_level + 1}, since a heading may go only one level deeper than the one before."));
-            Note(level, heading.Id!, heading.TextContent.Trim());
-        }
-        _hasFigure |= part.HasFigure;
-        _main.Append(html);
-    }
-
-    private void Heading(string text, int level)
-    {
-        level = Math.Min(level, _level + 1);
-        string id = _ids.Claim(Markup.Slug(text));
-        Note(level, id, text);
-        _main.Append(CultureInfo.InvariantCulture, $"<h{level} id=\"{id}\">{Markup.Escape(text)}</h{level}>\n");
-    }
-
-    private void Note(int level, string id, string text)
-    {
-        _level = level;
-        if (level == 2)
-            _contents.Add((id, text));
-    }
+    private void Append(LessonCell cell, Fragment part) => _body.Add(part, LessonRunner.Where(Notebook, cell));
 
     private void Code(string source) =>
-        _main.Append("<details class=\"code\"><summary>How this is computed</summary>\n").Append(Markup.Code(source)).Append("</details>\n");
+        _body.Add($"<details class=\"code\"><summary>How this is computed</summary>\n{Markup.Code(source)}</details>\n");
 
     private void Fold(string summary, Action inside)
     {
-        _main.Append(CultureInfo.InvariantCulture, $"<details class=\"answer\"><summary>{summary}</summary>\n");
+        _body.Add($"<details class=\"answer\"><summary>{summary}</summary>\n");
         inside();
-        _main.Append("</details>\n");
+        _body.Add("</details>\n");
     }
-
-    private void WriteIn(LessonCell cell) => WriteIn(cell.Label, cell.Unit);
-
-    private void WriteIn(string label, string unit) => _main.Append(CultureInfo.InvariantCulture,
-        $"<p class=\"write-in\"><label>{Markup.Escape(label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {Markup.Escape(unit)}</label></p>\n");
 }

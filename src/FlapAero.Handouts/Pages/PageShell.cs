@@ -33,48 +33,45 @@ internal static class PageShell
         string.Create(CultureInfo.InvariantCulture, $"{notebook.Minutes} minutes");
 
     /// <summary>A whole page.</summary>
-    /// <param name="title">The title of window and print.</param>
-    /// <param name="kind">The class of the body: student, instructor, key, sheet or index.</param>
-    /// <param name="skipTo">What the skip link says.</param>
-    /// <param name="header">The inside of the page's header.</param>
-    /// <param name="between">What stands between the caution and the main part.</param>
-    /// <param name="main">The inside of the main part.</param>
-    /// <param name="hasFigure">Whether figures need plotly.js.</param>
-    public static string ToHtml(string title, string kind, string skipTo, string header, string between, string main, bool hasFigure)
+    public static string ToHtml(PageFrame frame)
     {
+        (string title, string kind, string skipTo, string header, string between, string main) = frame;
         var page = new StringBuilder();
-        page.Append(CultureInfo.InvariantCulture, $"""
+        page.Append(CultureInfo.InvariantCulture, $$"""
             <!DOCTYPE html>
             <html lang="en">
             <head>
             <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{Policy}">
+            <meta http-equiv="Content-Security-Policy" content="{{Policy}}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{Markup.Escape(title)}</title>
-            <link rel="icon" href="{Icon}">
+            <title>{{Markup.Escape(title)}}</title>
+            <link rel="icon" href="{{Icon}}">
             <style>
-            {Assets.Style.Trim()}
+            {{Assets.Style.Trim()}}
+            @page { size: {{frame.Paper}} }
             </style>
             </head>
-            <body class="{kind}">
-            <a class="skip" href="#content">{Markup.Escape(skipTo)}</a>
+            <body class="{{kind}}">
+            <a class="skip" href="#content">{{Markup.Escape(skipTo)}}</a>
             <header>
-            {header.Trim()}
+            {{header.Trim()}}
             </header>
-            <aside class="caution" aria-label="Caution"><p><strong>Caution.</strong> {Markup.Escape(Caution.Text)}</p></aside>
-            {between.Trim()}
+            <aside class="caution" aria-label="Caution"><p><strong>Caution.</strong> {{Markup.Escape(Caution.Text)}}</p></aside>
+            {{between.Trim()}}
             <main id="content" tabindex="-1">
-            {main.Trim()}
+            {{main.Trim()}}
             </main>
             <footer>
-            <p>{Markup.Escape(Caution.Short)}</p>
+            <p>{{Markup.Escape(Caution.Short)}}</p>
             <p>Each lesson ends with its sources, by the keys of FlapAero's list of references; what is common practice without a source is marked so.</p>
             <p>FlapAero, under the MIT licence: copy it, change it, hand it out.</p>
             </footer>
 
             """);
-        if (hasFigure)
+        if (frame.HasFigure)
             page.Append("<script>").Append(Markup.InScript(Assets.Plotly).Trim()).Append("</script>\n");
+        if (frame.HasAnswers)
+            page.Append("<script>\n").Append(Markup.InScript(Assets.Answers).Trim()).Append("\n</script>\n");
         page.Append("<script>\n").Append(Markup.InScript(Assets.Script).Trim()).Append("\n</script>\n</body>\n</html>\n");
         return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FlapAero.Handouts.Printing;
 
 /// <summary>Finds a Chromium, Chrome or Edge on this machine; any of them prints.</summary>
@@ -18,6 +20,15 @@ public static class InstalledBrowser
     /// <returns>The full path.</returns>
     /// <exception cref="BrowserMissingException">There is none; the message says what to install.</exception>
     public static string Find() => Find(Environment.GetEnvironmentVariable(Variable), Environment.GetEnvironmentVariable("PATH"), UsualPlaces());
+
+    /// <summary>What tells one installed browser from another without starting it: where it is, how large and how old.</summary>
+    /// <remarks>For the cache's keys alone; Debian's is a script, so its program counts too.</remarks>
+    internal static string Identity()
+    {
+        string path = Find();
+        IEnumerable<FileInfo> files = UsualPlaces().Prepend(path).Distinct(StringComparer.Ordinal).Select(place => new FileInfo(place)).Where(file => file.Exists);
+        return string.Join(' ', files.Select(file => string.Create(CultureInfo.InvariantCulture, $"{file.FullName} {file.Length} {file.LastWriteTimeUtc.Ticks}")));
+    }
 
     internal static string Find(string? named, string? path, IEnumerable<string> usualPlaces)
     {

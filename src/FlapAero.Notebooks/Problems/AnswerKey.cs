@@ -54,7 +54,7 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
         Enum unit = tolerance.Unit;
         double value = expected.As(unit), margin = tolerance.As(unit);
         string pattern = Diagnosis.DecimalsOf(margin);
-        return new AnswerKey(what, Written(value, margin, unit, pattern), SealText.Of(NumberSeal.Of(what, question, expected, tolerance, mistakes)))
+        return new AnswerKey(what, Written(value, margin, unit), SealText.Of(NumberSeal.Of(what, question, expected, tolerance, mistakes)))
         {
             Value = value,
             Tolerance = margin,
@@ -66,8 +66,9 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
     }
 
     /// <summary>The answer with its tolerance, such as <c>51.1 ± 0.5 kt</c>.</summary>
-    public static string Written(double value, double tolerance, Enum unit, string pattern) =>
-        $"{QuantityText.Of(value, pattern)} ± {QuantityText.InOwnUnit(Quantity.From(tolerance, unit), pattern)}";
+    public static string Written(double value, double tolerance, Enum unit) =>
+        // A decimal finer than half the tolerance: rounded coarser, the printed range would not be the one that is checked.
+        $"{QuantityText.Of(value, Diagnosis.DecimalsOf(tolerance / 2))} ± {QuantityText.InOwnUnit(Quantity.From(tolerance, unit), Diagnosis.DecimalsOf(tolerance))}";
 
     /// <summary>As an attribute of an HTML element.</summary>
     public string ToAttribute() => $" data-key=\"{SecurityElement.Escape(JsonSerializer.Serialize(this, Options))}\"";

@@ -14,7 +14,7 @@ namespace FlapAero.Notebooks.Seals;
 internal sealed class SlowHash
 {
     /// <summary>So many that a check tries its dozen of guesses within 0.3 s in a browser.</summary>
-    public const int Rounds = 2000;
+    public const int Rounds = 4000;
 
     private const int TagBytes = 16;
 

@@ -1,4 +1,4 @@
-namespace FlapAero.Handouts;
+namespace FlapAero.Handouts.Printing;
 
 /// <summary>The paper that pages are printed on.</summary>
 public enum Paper

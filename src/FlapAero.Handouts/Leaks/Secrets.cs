@@ -1,0 +1,63 @@
+using System.Text.RegularExpressions;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Pages;
+using FlapAero.Notebooks;
+
+namespace FlapAero.Handouts.Leaks;
+
+/// <summary>What a lesson keeps from students, and what it tells them.</summary>
+/// <param name="Keys">The answers of its checks and of the problems of one seed.</param>
+/// <param name="Words">Sentences and lines of code that students do not get, normal and long enough to be told from others.</param>
+/// <param name="Told">All that the lesson itself says: cells that teach, questions, hints, options, labels.</param>
+internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyList<string> Words, string Told)
+{
+    /// <summary>Of a lesson with the problems of its own seed.</summary>
+    public static Secrets Of(RanLesson lesson) => Of(lesson, lesson.OutputsOf);
+
+    /// <summary>Of a lesson with the problems of a sheet.</summary>
+    public static Secrets Of(RanLesson lesson, RanSheet sheet) =>
+        Of(lesson, cell => cell.Role == CellRole.Problem ? sheet.Outputs.GetValueOrDefault(cell.Id, []) : lesson.OutputsOf(cell));
+
+    private static Secrets Of(RanLesson lesson, Func<LessonCell, IReadOnlyList<CellOutput>> outputs)
+    {
+        var keys = new List<AnswerKey>();
+        var kept = new List<string>();
+        var told = new List<string> { lesson.Notebook.Title, lesson.Notebook.Summary };
+        foreach (LessonCell cell in lesson.Notebook.Cells)
+        {
+            told.AddRange([cell.Title, cell.Label, cell.Unit, cell.StudentSource]);
+            if (cell.Role is not (CellRole.Answer or CellRole.Check or CellRole.Problem or CellRole.Instructor))
+            {
+                told.Add(cell.Source);
+                told.AddRange(outputs(cell).Select(o => o.IsHtml ? ArtefactText.OfHtml(o.Text) : o.Text));
+                continue;
+            }
+            kept.Add(cell.Source);
+            foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
+            {
+                Fragment part = Fragment.Parse(output.Text, LessonRunner.Where(lesson.Notebook, cell));
+                keys.AddRange(part.All(LessonKey.Carrier).Select(LessonKey.Of));
+                kept.AddRange(part.All(".solution, .check").Select(WithoutMaths));
+                told.AddRange(part.All(".question, .options, .hint").Select(ArtefactText.Of));
+            }
+        }
+        kept.AddRange(keys.SelectMany(k => k.Mistakes.Concat(k.Choices).Select(line => line.Because).Append(k.Reason)));
+        string all = ArtefactText.Normal(string.Join('\n', told));
+        string[] words = [.. kept.SelectMany(text => Sentence().Split(text)).Select(ArtefactText.Normal)
+            .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal)).Distinct()];
+        return new Secrets(keys, words, string.Join('\n', told));
+    }
+
+    private static string WithoutMaths(AngleSharp.Dom.IElement element)
+    {
+        var copy = (AngleSharp.Dom.IElement)element.Clone();
+        copy.RemoveAttribute("data-key");
+        foreach (AngleSharp.Dom.IElement formula in copy.QuerySelectorAll(".math"))
+            formula.TextContent = "\n";
+        return ArtefactText.Of(copy);
+    }
+
+    [GeneratedRegex(@"(?<=[.;:?!])\s+|\n|\$+", RegexOptions.CultureInvariant)]
+    private static partial Regex Sentence();
+}

@@ -1,0 +1,22 @@
+using FlapAero.Handouts.Printing;
+
+namespace FlapAero.Handouts.Pages;
+
+/// <summary>What one page puts into the shell that all pages share.</summary>
+/// <param name="Title">The title of window and print.</param>
+/// <param name="Kind">The class of the body: student, instructor, key, sheet or index.</param>
+/// <param name="SkipTo">What the skip link says.</param>
+/// <param name="Header">The inside of the page's header.</param>
+/// <param name="Between">What stands between the caution and the main part.</param>
+/// <param name="Main">The inside of the main part.</param>
+internal sealed record PageFrame(string Title, string Kind, string SkipTo, string Header, string Between, string Main)
+{
+    /// <summary>Whether figures need plotly.js.</summary>
+    public bool HasFigure { get; init; }
+
+    /// <summary>Whether answers are checked on the page.</summary>
+    public bool HasAnswers { get; init; }
+
+    /// <summary>The paper that the page asks for.</summary>
+    public Paper Paper { get; init; }
+}

@@ -1,0 +1,162 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Notebooks;
+
+namespace FlapAero.Handouts.Pages;
+
+/// <summary>
+/// The student's copy of a notebook. Answers are blank, the instructor's cells are gone, checks hold a seal in place of the
+/// answer, and a problem is its question with the numbers of the run, since code that draws them would compute the answer too.
+/// </summary>
+internal sealed partial class StudentNotebook
+{
+    private static readonly JsonSerializerOptions Layout = new()
+    {
+        WriteIndented = true,
+        IndentSize = 1,
+        NewLine = "\n",
+        // A notebook is a file of its own: nothing in it can end a script.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    private readonly RanLesson _lesson;
+    private readonly JsonArray _cells = [];
+    private int _problems;
+
+    private StudentNotebook(RanLesson lesson) => _lesson = lesson;
+
+    /// <summary>The notebook's text: nbformat 4.5, without outputs.</summary>
+    /// <exception cref="HandoutException">A check stands behind no answer that the student's copy declares.</exception>
+    public static string Of(RanLesson lesson)
+    {
+        var copy = new StudentNotebook(lesson);
+        LessonCell? answer = null;
+        foreach (LessonCell cell in lesson.Notebook.Cells)
+        {
+            copy.Add(cell, answer);
+            answer = cell.Role == CellRole.Answer ? cell : null;
+        }
+        LessonNotebook notebook = lesson.Notebook;
+        var root = new JsonObject
+        {
+            ["cells"] = copy._cells,
+            ["metadata"] = new JsonObject
+            {
+                ["flapaero"] = new JsonObject { ["lesson"] = notebook.Number, ["title"] = notebook.Title, ["summary"] = notebook.Summary, ["minutes"] = notebook.Minutes },
+                ["kernelspec"] = new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" },
+                ["language_info"] = new JsonObject { ["file_extension"] = ".cs", ["mimetype"] = "text/x-csharp", ["name"] = "C#", ["pygments_lexer"] = "csharp", ["version"] = "14.0" },
+            },
+            ["nbformat"] = 4,
+            ["nbformat_minor"] = 5,
+        };
+        return root.ToJsonString(Layout) + "\n";
+    }
+
+    private void Add(LessonCell cell, LessonCell? answer)
+    {
+        switch (cell.Role)
+        {
+            case CellRole.Instructor:
+                break;
+            case CellRole.Answer:
+                AddAnswer(cell.Id, cell.Title, cell.StudentSource, cell.Label, cell.Unit);
+                break;
+            case CellRole.Check:
+                AnswerKey? key = LessonKey.In(_lesson.OutputsOf(cell), Where(cell)).FirstOrDefault();
+                if (key is not null)
+                    AddCheck(cell.Id, cell.Title, VariableOf(answer, cell), key);
+                break;
+            case CellRole.Problem:
+                AddProblem(cell);
+                break;
+            default:
+                JsonObject copy = Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, cell.IsCode, cell.Source);
+                if (cell.Role == CellRole.Commit)
+                    Label(copy, cell.Label, cell.Unit);
+                _cells.Add(copy);
+                break;
+        }
+    }
+
+    private void AddProblem(LessonCell cell)
+    {
+        foreach (AnswerKey key in LessonKey.In(_lesson.OutputsOf(cell), Where(cell)))
+        {
+            string part = ++_problems == 1 ? "## Problems\n\n" : "";
+            string stem = cell.Id.Length > 50 ? cell.Id[..50] : cell.Id;
+            string reason = key.Reason.Length > 0 ? "\n\nGive your reason in a sentence." : "";
+            string options = key.Choices.Count == 0 ? "" : "\n\n" + string.Join('\n', key.Choices.Select((c, i) => $"- **{(char)('a' + i)}.** {c.Text}"));
+            string hints = string.Concat(key.Hints.Select((hint, i) => $"\n\n<details><summary>{ProblemTexts.HintName(i, key.Hints.Count)}</summary>\n\n{hint}\n\n</details>"));
+            _cells.Add(Cell(cell.Id, "explain", key.What, false, $"{part}### {key.What}\n\n{key.Question}{options}{reason}{hints}"));
+            string variable = System.FormattableString.Invariant($"problem{_problems}");
+            string comment = key.Choices.Count > 0 ? "the letter of your answer" + (key.Reason.Length > 0 ? "; your reason: " : "") : "your answer" + (key.Sign.Length > 0 ? $", in {key.Sign}" : "");
+            AddAnswer(stem + "-answer", $"My answer: {key.What}", $"var {variable} = {key.Blank};   // {comment}", "Your answer", key.Sign);
+            AddCheck(stem + "-check", $"Is it right: {key.What}", variable, key);
+        }
+    }
+
+    private void AddAnswer(string id, string title, string source, string label, string unit)
+    {
+        JsonObject cell = Cell(id, "answer", title, true, source);
+        Label(cell, label, unit)["student"] = source;
+        _cells.Add(cell);
+    }
+
+    /// <summary>A check is locked: the two standard words of nbformat's metadata say so to the editor.</summary>
+    private void AddCheck(string id, string title, string variable, AnswerKey key)
+    {
+        JsonObject cell = Cell(id, "check", title, true, $"lesson.CheckSealed({variable},\n    \"{key.Seal}\")");
+        JsonObject metadata = cell["metadata"]!.AsObject();
+        metadata["deletable"] = false;
+        metadata["editable"] = false;
+        _cells.Add(cell);
+    }
+
+    /// <summary>The last variable that the student's answer cell declares, which is the one that its check tests.</summary>
+    private string VariableOf(LessonCell? answer, LessonCell check)
+    {
+        Match? last = answer is null ? null : Declaration().Matches(answer.StudentSource).LastOrDefault();
+        if (last is not null && Regex.IsMatch(check.Source, $@"\b{last.Groups["name"].Value}\b"))
+            return last.Groups["name"].Value;
+        throw new HandoutException($"{Where(check)} tests nothing that the cell before it declares; a check stands behind an answer cell and tests the last variable of its \"student\" text.");
+    }
+
+    private static JsonObject Cell(string id, string role, string title, bool isCode, string source)
+    {
+        var cell = new JsonObject
+        {
+            ["cell_type"] = isCode ? "code" : "markdown",
+            ["id"] = id,
+            ["metadata"] = new JsonObject { ["flapaero"] = new JsonObject { ["role"] = role, ["title"] = title } },
+            ["source"] = new JsonArray([.. LinesOf(source).Select(line => (JsonNode)line)]),
+        };
+        if (isCode)
+        {
+            cell["execution_count"] = null;
+            cell["outputs"] = new JsonArray();
+        }
+        return cell;
+    }
+
+    private static JsonObject Label(JsonObject cell, string label, string unit)
+    {
+        JsonObject ours = cell["metadata"]!["flapaero"]!.AsObject();
+        ours["label"] = label;
+        ours["unit"] = unit;
+        return ours;
+    }
+
+    private static IEnumerable<string> LinesOf(string source)
+    {
+        string[] lines = source.Split('\n');
+        return lines.Select((line, i) => i < lines.Length - 1 ? line + "\n" : line);
+    }
+
+    private string Where(LessonCell cell) => LessonRunner.Where(_lesson.Notebook, cell);
+
+    [GeneratedRegex(@"^[ \t]*(?:var|[A-Za-z]\w*)[ \t]+(?<name>[A-Za-z_]\w*)[ \t]*=(?!=)", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
+    private static partial Regex Declaration();
+}

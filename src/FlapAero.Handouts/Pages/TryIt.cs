@@ -1,0 +1,74 @@
+using System.Globalization;
+using AngleSharp.Dom;
+using FlapAero.Notebooks;
+
+namespace FlapAero.Handouts.Pages;
+
+/// <summary>
+/// The place for an answer on a student's page. With a script it checks the answer against its seal; without one, and on
+/// paper, it is a line to write on.
+/// </summary>
+internal static class TryIt
+{
+    /// <summary>Said on every page that checks answers.</summary>
+    public const string Note =
+        "This page checks your answers by itself, without a network. It does not hold them in a form that can be read; whoever is "
+        + "determined can still find them by trying every value. It is for practice, not for an examination.";
+
+    /// <summary>A line to write on that nothing checks.</summary>
+    public static string Line(string label, string unit) =>
+        $"<p class=\"write-in\"><label>{Markup.Escape(label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {Markup.Escape(unit)}</label></p>\n";
+
+    /// <summary>A number with its check.</summary>
+    /// <param name="id">An id of the page for the input.</param>
+    /// <param name="label">What is to be written in.</param>
+    /// <param name="key">What is right.</param>
+    public static string Number(string id, string label, AnswerKey key)
+    {
+        string unit = key.Sign.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" <span class=\"unit\" id=\"{id}-unit\">{Markup.Escape(key.Sign)}</span>");
+        return string.Create(CultureInfo.InvariantCulture, $"""
+            <form class="try" data-kind="number" data-seal="{key.Seal}">
+            <p class="write-in"><label for="{id}">{Markup.Escape(label)}</label> <input id="{id}" type="text" inputmode="decimal" autocomplete="off" aria-describedby="{(unit.Length > 0 ? id + "-unit " : "")}{id}-verdict">{unit} <button type="submit" hidden>Check<span class="apart">: {Markup.Escape(label)}</span></button></p>
+            <p class="verdict" id="{id}-verdict" role="status" aria-live="polite"></p>
+            </form>
+
+            """);
+    }
+
+    /// <summary>Makes the options of a problem into buttons to choose from, and puts the check round them.</summary>
+    public static void Choice(IElement problem, string id, AnswerKey key)
+    {
+        IElement options = problem.QuerySelector(".options")!;
+        IDocument document = problem.Owner!;
+        int at = 0;
+        foreach (IElement option in options.Children.ToArray())
+        {
+            string inside = option.ChildElementCount == 1 && option.FirstElementChild!.LocalName == "p" ? option.FirstElementChild.InnerHtml : option.InnerHtml;
+            option.InnerHtml = string.Create(CultureInfo.InvariantCulture, $"<label><input type=\"radio\" name=\"{id}\" value=\"{(char)('a' + at++)}\"> <span>{inside}</span></label>");
+        }
+        IElement form = document.CreateElement("form");
+        form.ClassName = "try";
+        form.SetAttribute("data-kind", "choice");
+        form.SetAttribute("data-seal", key.Seal);
+        options.Replace(form);
+        IElement group = document.CreateElement("fieldset");
+        group.InnerHtml = $"<legend class=\"apart\">Your answer: {Markup.Escape(key.What)}</legend>";
+        group.Append(options);
+        form.Append(group);
+        if (problem.QuerySelector("p.reason") is { } reason)
+        {
+            reason.ClassName = "reason";
+            reason.InnerHtml = $"<label for=\"{id}-reason\">{reason.TextContent.Trim()}</label><textarea id=\"{id}-reason\" rows=\"3\"></textarea><span class=\"rules\" aria-hidden=\"true\"></span>";
+            form.Append(reason);
+        }
+        IElement button = document.CreateElement("p");
+        button.ClassName = "press";
+        button.InnerHtml = $"<button type=\"submit\" hidden>Check<span class=\"apart\">: {Markup.Escape(key.What)}</span></button>";
+        IElement verdict = document.CreateElement("p");
+        verdict.ClassName = "verdict";
+        verdict.Id = id + "-verdict";
+        verdict.SetAttribute("role", "status");
+        verdict.SetAttribute("aria-live", "polite");
+        form.Append(button, verdict);
+    }
+}

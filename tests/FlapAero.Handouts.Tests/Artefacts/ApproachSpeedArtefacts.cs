@@ -1,0 +1,69 @@
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Tests.RepositoryLessons;
+
+namespace FlapAero.Handouts.Tests.Artefacts;
+
+/// <summary>Everything that is made of the project's approach-speed lesson, from one run with three sheets.</summary>
+public sealed class ApproachSpeedArtefacts : IAsyncLifetime
+{
+    public const string Stem = "04-approach-speed";
+    public const string Student = Stem + ".html";
+    public const string Instructor = Stem + ".instructor.html";
+    public const string Key = Stem + ".key.html";
+    public const string Sheet = Stem + ".sheet-2.html";
+    public const string SheetKey = Stem + ".sheet-2.key.html";
+    public const string Notebook = Stem + ".ipynb";
+    public const string Index = "index.html";
+
+    private static readonly int[] Seeds = [1, 4711, -20];
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-").FullName;
+
+    internal RanLesson Lesson { get; private set; } = null!;
+
+    internal IReadOnlyList<Artefact> All { get; private set; } = [];
+
+    public async ValueTask InitializeAsync()
+    {
+        LessonNotebook notebook = LessonCopies.Named("approach-speed");
+        using var kernel = new InteractiveKernel();
+        var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>();
+        foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
+            outputs[cell.Id] = (await RunAsync(kernel, cell.Id, cell.Source)).Outputs;
+        var sheets = new List<RanSheet>();
+        foreach (int seed in Seeds)
+        {
+            await RunAsync(kernel, "seed", $"lesson = Lesson.Begin(seed: {seed});");
+            var problems = new Dictionary<string, IReadOnlyList<CellOutput>>();
+            foreach (LessonCell cell in notebook.Cells.Where(c => c.Role == CellRole.Problem))
+                problems[cell.Id] = (await RunAsync(kernel, cell.Id, cell.Source)).Outputs;
+            sheets.Add(new RanSheet(sheets.Count + 1, seed, problems));
+        }
+        Lesson = new RanLesson(notebook, outputs) { Sheets = sheets };
+        using var mathematics = new Mathematics();
+        All = LessonArtefacts.Of(Lesson, mathematics, ArtefactChoice.All);
+        HashSet<string> names = [.. All.Select(a => a.Name), Stem + ".pdf"];
+        All = [.. All, new Artefact(Index, IndexPage.ToHtml([notebook], names.Contains), true, true)];
+        foreach (Artefact artefact in All)
+            await File.WriteAllTextAsync(Path.Combine(_folder, artefact.Name), artefact.Content, TestContext.Current.CancellationToken);
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        Directory.Delete(_folder, recursive: true);
+        return ValueTask.CompletedTask;
+    }
+
+    public string Address(string name) => new Uri(Path.Combine(_folder, name)).AbsoluteUri;
+
+    internal string Text(string name) => All.Single(a => a.Name == name).Content;
+
+    private static async Task<CellResult> RunAsync(InteractiveKernel kernel, string id, string code)
+    {
+        CellResult result = await kernel.RunAsync(code, TestContext.Current.CancellationToken);
+        Assert.True(result.Failure is null, $"{id}: {result.Failure}");
+        return result;
+    }
+}
