@@ -17,6 +17,7 @@ internal static class Formatters
         Register<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
         Register<MovingFigure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
+        Register<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(
             quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",

@@ -33,7 +33,7 @@ public sealed class HandoutsCommandTests : IDisposable
         Assert.Equal(["01-turn.html", "01-turn.instructor.html", "index.html"], Directory.GetFiles(pages).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal("", _error.ToString());
         Assert.StartsWith("turn: 0 of 3 cells\n", _output.ToString(), StringComparison.Ordinal);
-        Assert.Contains("turn: 3 of 3 cells\n3 pages written; start with ", _output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("turn: 3 of 3 cells\n3 files made; start with ", _output.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

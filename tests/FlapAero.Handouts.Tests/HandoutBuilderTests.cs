@@ -17,7 +17,7 @@ public sealed class HandoutBuilderTests
 
         Assert.Equal("Lesson 1, turn, cell \"A sum that fails\" (bad) failed: no such speed (Exception)", message);
         Assert.Equal(before, await File.ReadAllBytesAsync(folder.Page("01-turn.html"), TestContext.Current.CancellationToken));
-        Assert.Equal(["01-turn.html", "01-turn.instructor.html", "index.html"], Directory.GetFileSystemEntries(folder.Output).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(["01-turn.html", "01-turn.instructor.html", "index.html"], Directory.GetFiles(folder.Output).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public sealed class HandoutBuilderTests
 
         await folder.BuildAsync(seen);
 
-        Assert.Equal(Enumerable.Range(0, 4).Select(done => new HandoutProgress("turn", done, 3)), seen.Reports);
+        Assert.Equal(Enumerable.Range(0, 4).Select(done => new HandoutProgress("turn", done, 3, done == 3 ? 0 : 1)), seen.Reports);
     }
 
     [Theory]
