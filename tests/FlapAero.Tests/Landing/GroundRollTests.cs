@@ -75,7 +75,7 @@ public sealed class GroundRollTests
         AssertRefused(Rolled(Even with { IdleThrust = 0.9 * friction, BrakingFriction = 0.05 }, 30, 29.9), LandingRefusal.DoesNotStop, 15, 0);
         // Drag slows it at first, and at the end of the stage no longer.
         LandingInput draggy = Even with { ZeroLiftDrag = 0.1, IdleThrust = 1.3 * friction };
-        Assert.Equal(LandingRefusal.DoesNotSlowOnTheRoll, Rolled(draggy, 30, 29.9).Refusal);
+        AssertRefused(Rolled(draggy, 30, 29.9), LandingRefusal.DoesNotSlowOnTheRoll, 29.9, 15);
     }
 
     // A ramp that lasts to the stop: V̇ = (T(t) − D − μ F_N − W sin ε)/m by small steps of the classical method.

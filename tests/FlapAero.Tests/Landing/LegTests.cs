@@ -51,6 +51,17 @@ public sealed class LegTests
         Assert.False(ScalarLane.Any(leg.Open) || ScalarLane.Any(leg.Stuck));
     }
 
+    // The last stretch, as long as the window lets it be: V = sin t passes 0.7 at arcsin 0.7, and the way is the time.
+    [Theory]
+    [InlineData(0.6, 0.3, 5e-5), InlineData(0.05, 0.75, 1e-9)]
+    public void Fly_LastStretchInOneGo_KeepsTheTimeInStep(double window, double step, double allowed)
+    {
+        LegState<ScalarLane, PathMotion<ScalarLane>> leg = Sine(0.7, 1e-6, Far, step, window, out int steps);
+        Assert.Equal(1, steps);
+        Assert.Equal(Math.Asin(0.7), leg.Time.Value, allowed);
+        Assert.Equal(leg.Time.Value, leg.Distance.Value, 1e-12);
+    }
+
     [Fact]
     public void Fly_EndGrazed_IsNoEndlessSearch()
     {
