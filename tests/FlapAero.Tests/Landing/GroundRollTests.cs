@@ -10,7 +10,13 @@ public sealed class GroundRollTests
     // Without drag, lift and thrust the deceleration is μ g.
     private static readonly LandingInput Even = Usual with
     {
-        ZeroLiftDrag = 0, NoseHighLift = 0, LevelLift = 0, IdleThrust = 0, RollingFriction = 0.1, BrakingFriction = 0.2, NoseLowerSpeedFraction = 0.5,
+        ZeroLiftDrag = 0,
+        NoseHighLift = 0,
+        LevelLift = 0,
+        IdleThrust = 0,
+        RollingFriction = 0.1,
+        BrakingFriction = 0.2,
+        NoseLowerSpeedFraction = 0.5,
     };
 
     [Fact]
