@@ -27,7 +27,8 @@ public sealed class ForcedLandingTests
     public void Solve_InStillAir_RollsByTheClosedForm()
     {
         LandingInput still = Input with { Headwind = 0, PowerCutTime = 0, NoseHighLift = 0.3 };
-        LandingOutcome forced = ForcedLanding.Solve(still, 0.6);
+        LandingOutcome forced = ForcedLanding.Solve(still, 0.7);
+        Assert.Equal(LandingRefusal.None, forced.Refusal);
         Textbook book = new(still);
         double mu = still.RollingFriction, c = mu * book.Weight - still.IdleThrust, e = (book.Drag(1, 0.3, still.WingHeight) - mu * book.Dynamic(1) * 0.3);
         double from = forced.TouchdownSpeed * forced.TouchdownSpeed - forced.TouchdownSink * forced.TouchdownSink;
