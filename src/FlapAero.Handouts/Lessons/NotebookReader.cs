@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using FlapAero.Handouts.Pages;
 using FlapAero.Notebooks;
+using Prose = FlapAero.Handouts.Pages.Prose;
 
 namespace FlapAero.Handouts.Lessons;
 

@@ -32,6 +32,8 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 
     public T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0) - rates.Speed;
 
+    public T EndSize(in PathMotion<T> motion) => motion.Speed;
+
     public T Sound(int node, in PathMotion<T> motion) => ~T.Of(0);
 
     public T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
@@ -57,6 +59,8 @@ internal readonly struct SineStage(double end, double frequency, Count count) : 
     public ScalarLane End(int node, in PathMotion<ScalarLane> motion) => motion.Speed - end;
 
     public ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => rates.Speed;
+
+    public ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1;
 
     public ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) => ScalarLane.True;
 
@@ -84,6 +88,8 @@ internal readonly struct ThrustStage(Count count) : IStage<ScalarLane, PathMotio
 
     public ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) => 0;
 
+    public ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1;
+
     public ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) => ScalarLane.True;
 
     public ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) => Math.Abs(error.Speed.Value);
@@ -105,6 +111,8 @@ internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion
     public Lanes4 End(int node, in PathMotion<Lanes4> motion) => Lanes4.Of(-1);
 
     public Lanes4 EndRate(int node, in PathMotion<Lanes4> motion, in PathMotion<Lanes4> rates) => Lanes4.Of(0);
+
+    public Lanes4 EndSize(in PathMotion<Lanes4> motion) => Lanes4.Of(1);
 
     public Lanes4 Sound(int node, in PathMotion<Lanes4> motion) => Lanes4.Less(Lanes4.Of(0), motion.Speed);
 
@@ -134,6 +142,8 @@ internal readonly struct Counted<TStage>(TStage stage, Count count) : IStage<Sca
 
     public ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) =>
         _stage[0].EndRate(node, motion, rates);
+
+    public ScalarLane EndSize(in PathMotion<ScalarLane> motion) => _stage[0].EndSize(motion);
 
     public ScalarLane Sound(int node, in PathMotion<ScalarLane> motion) => _stage[0].Sound(node, motion);
 
