@@ -8,16 +8,11 @@ internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplan
 {
     private const string Begin = "Lesson.Begin()";
 
-    public static LessonInput Standard { get; } = new(1, 1, null);
-
     /// <summary>The code of a cell, its lesson begun with these choices.</summary>
     public string Begun(string source) => source.Replace(Begin, Call(Seed), StringComparison.Ordinal);
 
     /// <summary>What a lesson that is running submits to begin again, for another sheet.</summary>
     public string BegunAgain(int seed) => $"lesson = {Call(seed)};";
-
-    /// <summary>Whether the choices reach a lesson with this setup.</summary>
-    public bool Reaches(string setup) => setup.Contains(Begin, StringComparison.Ordinal);
 
     // A JSON string is a C# string, too. The text travels with the code: the kernel's process needs no file and no folder.
     private string Call(int seed) => string.Create(CultureInfo.InvariantCulture, $"Lesson.Begin(seed: {seed}{AeroplaneArgument()})");
