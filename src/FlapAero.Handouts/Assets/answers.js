@@ -167,7 +167,7 @@ const answers = (() => {
     }
     if (isRight(seal, value / 2)) return wrong(`${answer} is twice what it should be: look for a factor of two.`);
     if (isRight(seal, 2 * value)) return wrong(`${answer} is half of what it should be: look for a factor of two.`);
-    return { isKnown: false, verdict: ["wrong", `${answer} is not right: work it again, or read a hint.`] };
+    return { isKnown: false, verdict: ["wrong", `${answer} is not right: work it again.`] };
   };
 
   const checkChoice = (seal, letter) => {

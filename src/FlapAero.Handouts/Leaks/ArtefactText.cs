@@ -39,7 +39,8 @@ internal static partial class ArtefactText
     /// <summary>One writing of a text, so that two can be compared: spaces, dashes, marks of Markdown, entities.</summary>
     public static string Normal(string text)
     {
-        string plain = Marks().Replace(text, "").Replace('\u2212', '-').Replace('\u2019', '\'').ToLowerInvariant();
+        // A PDF joins letters: its "fl" is one sign.
+        string plain = Marks().Replace(text.Normalize(NormalizationForm.FormKC), "").Replace('\u2212', '-').Replace('\u2019', '\'').ToLowerInvariant();
         return BeforePoint().Replace(Spaces().Replace(plain, " "), "$1").Trim();
     }
 

@@ -30,8 +30,9 @@ internal static partial class LeakSearch
         foreach (AnswerKey key in secrets.Keys.Where(k => k.Value is not null))
         {
             IReadOnlyList<UnitSpelling> units = UnitsOf(key);
-            HashSet<string> told = [.. Written(secrets.Told, key, units)];
-            leaks.AddRange(Written(text, key, units).Where(n => !told.Contains(n)).Distinct().Select(n => $"{name} has the answer of \"{key.What}\": {n}"));
+            string[] written = [.. Written(text, key, units).Distinct()];
+            HashSet<string> told = written.Length == 0 ? [] : [.. Written(secrets.Told, key, units)];
+            leaks.AddRange(written.Where(n => !told.Contains(n)).Select(n => $"{name} has the answer of \"{key.What}\": {n}"));
         }
         return leaks;
     }

@@ -64,7 +64,9 @@ internal static class IndexPage
         foreach ((string name, string words) in files.Where(f => isThere(f.Name)))
         {
             string pdf = Path.ChangeExtension(name, ".pdf");
-            links.Add($"<a href=\"{name}\">{words}{apart}</a>" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
+            // The notebook finds the library by a path that begins at its own folder.
+            string place = name.EndsWith(".ipynb", StringComparison.Ordinal) ? " (put it in a folder beside FlapAero's notebooks)" : "";
+            links.Add($"<a href=\"{name}\">{words}{apart}</a>{place}" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
         }
         return links.Count == 0 ? "" : $"<p class=\"files\"><strong>{reader}:</strong> {string.Join(", ", links)}</p>\n";
     }

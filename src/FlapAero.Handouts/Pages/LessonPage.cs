@@ -14,7 +14,12 @@ namespace FlapAero.Handouts.Pages;
 internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics, Paper paper)
 {
     private readonly PageBody _body = new(mathematics);
+    /// <summary>Paper folds nothing: it says so.</summary>
+    private const string OnPaper =
+        "<aside class=\"facts on-paper\" aria-label=\"On paper\"><p>On paper, what the model says follows each prediction: cover it until yours is written.</p></aside>\n";
+
     private bool _isFolded;
+    private bool _hasFold;
     private bool _hasAnswers;
 
     private LessonNotebook Notebook => lesson.Notebook;
@@ -55,7 +60,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         ? "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
             + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
             + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n"
-        : _hasAnswers ? $"<p class=\"facts note\">{TryIt.Note}</p>\n" : "";
+        : (_hasAnswers ? TryIt.Note : "") + (_hasFold ? OnPaper : "");
 
     private void Write(LessonCell cell, LessonCell? before)
     {
@@ -101,6 +106,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             return;
         _body.Add("<details class=\"after\"><summary>I have written my prediction: show what the model says</summary>\n");
         _isFolded = true;
+        _hasFold = true;
     }
 
     private void Unfold()

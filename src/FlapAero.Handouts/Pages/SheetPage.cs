@@ -35,7 +35,7 @@ internal static class SheetPage
             <p class="signed"><label>Name <input type="text" class="name" autocomplete="off"></label> <label>Date <input type="text" class="date" autocomplete="off"></label></p>
             <p class="facts">Sheet {sheet.Number}, seed {sheet.Seed}</p>
             """);
-        return PageShell.ToHtml(new PageFrame($"{lesson}: {title}", "sheet", "Skip to the problems", header, $"<p class=\"facts note\">{TryIt.Note}</p>", body.ToHtml())
+        return PageShell.ToHtml(new PageFrame($"{lesson}: {title}", "sheet", "Skip to the problems", header, TryIt.Note, body.ToHtml())
         {
             HasFigure = body.HasFigure,
             HasAnswers = true,

@@ -12,8 +12,8 @@ internal static class TryIt
 {
     /// <summary>Said on every page that checks answers.</summary>
     public const string Note =
-        "This page checks your answers by itself, without a network. It does not hold them in a form that can be read; whoever is "
-        + "determined can still find them by trying every value. It is for practice, not for an examination.";
+        "<aside class=\"facts note\" aria-label=\"About the checks\"><p>This page checks your answers by itself, without a network. It does not hold them in a form that can be read; whoever is "
+        + "determined can still find them by trying every value. It is for practice, not for an examination.</p></aside>\n";
 
     /// <summary>A line to write on that nothing checks.</summary>
     public static string Line(string label, string unit) =>

@@ -51,7 +51,7 @@ internal static partial class WrittenNumbers
         public bool Says(double answer, double tolerance) => Half <= tolerance * (1 + 1e-9) && Math.Abs(Value - answer) <= Half;
     }
 
-    [GeneratedRegex(@"(?<![\w.,])-?(?<number>\d+(?:[.,]\d+)?)(?![\w]*\d)(?![.,]\d)(?: ?(?:±|\+/-|\\pm) ?\d+(?:[.,]\d+)?)? ?(?<unit>°[CF]?|%|knots|[A-Za-z]+(?:/[A-Za-z]+)?[²³]?)?", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![\w.,]|[A-Za-z]-)-?(?<number>\d+(?:[.,]\d+)?)(?![\w]*\d)(?![.,]\d)(?: ?(?:±|\+/-|\\pm) ?\d+(?:[.,]\d+)?)? ?(?<unit>°[CF]?|%|knots|[A-Za-z]+(?:/[A-Za-z]+)?[²³]?)?", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
 
     [GeneratedRegex(@"(?<=\d)[\u202F,](?=\d{3}(?!\d))", RegexOptions.CultureInvariant)]

@@ -11,9 +11,9 @@ internal sealed record ChoiceSeal(string What, string Salt, int Rounds, IReadOnl
     {
         string salt = SlowHash.SaltOf($"{what}\n{question}");
         // As long as the longest: a length would tell one option from another.
-        int length = options.Max(option => option.Because.Length) + 1;
+        int length = options.Max(option => Bytes(option.Because));
         return new ChoiceSeal(what, salt, SlowHash.Rounds, [.. options.Select((option, i) =>
-            Hash(i, salt, SlowHash.Rounds).Close(((option.IsRight ? '+' : '-') + option.Because).PadRight(length)))]);
+            Hash(i, salt, SlowHash.Rounds).Close((option.IsRight ? '+' : '-') + option.Because + new string(' ', length - Bytes(option.Because))))]);
     }
 
     public static ChoiceSeal Parse(string text) => SealText.Parse<ChoiceSeal>(text, s => s is { What: not null, Salt: not null, Verdicts.Count: > 0, Rounds: > 0 });
@@ -32,6 +32,8 @@ internal sealed record ChoiceSeal(string What, string Salt, int Rounds, IReadOnl
     }
 
     public static char Letter(int index) => (char)('a' + index);
+
+    private static int Bytes(string text) => System.Text.Encoding.UTF8.GetByteCount(text);
 
     private static SlowHash Hash(int index, string salt, int rounds) => new($"option:{Letter(index)}", salt, rounds);
 }

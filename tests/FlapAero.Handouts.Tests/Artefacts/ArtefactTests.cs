@@ -1,21 +1,125 @@
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Leaks;
+using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Tests.RepositoryLessons;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests.Artefacts;
 
-/// <summary>Which files are made, and what is in each.</summary>
+/// <summary>Which files are made of a lesson, and what is in each.</summary>
 public sealed class ArtefactTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
 {
     [Fact]
     public void Of_AllEditions_NamesEachFileAndWhoItIsFor()
     {
-        if (Environment.GetEnvironmentVariable("KEEP") is { } keep) foreach (Artefact a in lesson.All) File.WriteAllText(Path.Combine(keep, a.Name), a.Content);
-        string[] names = [.. lesson.All.Select(a => a.Name)];
-        Assert.Equal(
-            [
-                ApproachSpeedArtefacts.Student, ApproachSpeedArtefacts.Instructor, ApproachSpeedArtefacts.Key,
-                "04-approach-speed.sheet-1.html", "04-approach-speed.sheet-1.key.html", ApproachSpeedArtefacts.Sheet, ApproachSpeedArtefacts.SheetKey,
-                "04-approach-speed.sheet-3.html", "04-approach-speed.sheet-3.key.html", ApproachSpeedArtefacts.Notebook, ApproachSpeedArtefacts.Index,
-            ],
-            names);
+        (string, bool, bool)[] expected =
+        [
+            (ApproachSpeedArtefacts.Student, true, true), (ApproachSpeedArtefacts.Instructor, false, true), (ApproachSpeedArtefacts.Key, false, true),
+            .. Enumerable.Range(1, 3).SelectMany(k => new[] { ($"04-approach-speed.sheet-{k}.html", true, true), ($"04-approach-speed.sheet-{k}.key.html", false, true) }),
+            (ApproachSpeedArtefacts.Notebook, true, false), (ApproachSpeedArtefacts.Index, true, true),
+        ];
+
+        Assert.Equal(expected, lesson.All.Select(a => (a.Name, a.IsForStudents, a.IsPrintable)));
+        Assert.All(lesson.All, a => Assert.DoesNotContain("\r", a.Content, StringComparison.Ordinal));
+        Assert.All(lesson.All.Where(a => a.IsForStudents), a => Assert.DoesNotContain("data-key", a.Content, StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Of_Letter_AsksForThatPaper()
+    {
+        using var mathematics = new Mathematics();
+        var choice = new ArtefactChoice(new HashSet<Edition> { Edition.Key, Edition.Sheets }, Paper.Letter);
+
+        IReadOnlyList<Artefact> made = LessonArtefacts.Of(lesson.Lesson, mathematics, choice);
+
+        Assert.Equal(7, made.Count);
+        Assert.All(made, a => Assert.Contains("@page { size: Letter }", a.Content, StringComparison.Ordinal));
+        Assert.All(lesson.All.Where(a => a.IsPrintable), a => Assert.Contains("@page { size: A4 }", a.Content, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Key_Lesson_HasEveryAnswerToleranceMistakeAndSolution()
+    {
+        IHtmlDocument key = Page(ApproachSpeedArtefacts.Key);
+        string text = key.QuerySelector("main")!.TextContent;
+        Secrets secrets = Secrets.Of(lesson.Lesson);
+
+        Assert.Equal(8, secrets.Keys.Count);
+        Assert.All(secrets.Keys, k => Assert.Contains(k.Answer, text, StringComparison.Ordinal));
+        Assert.All(secrets.Keys.SelectMany(k => k.Mistakes), line => Assert.Contains(line.Because, text, StringComparison.Ordinal));
+        Assert.Equal(6, key.QuerySelectorAll(".solution").Length);
+        Assert.Equal(3, key.QuerySelectorAll("main ul > li").Count(li => li.TextContent.Contains("the model gives", StringComparison.Ordinal)));
+        Assert.Contains("not for handing out", key.QuerySelector("aside.for-instructor")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheets_Seeds_DifferAndMatchTheirKeys()
+    {
+        foreach (RanSheet sheet in lesson.Lesson.Sheets)
+        {
+            IHtmlDocument page = Page($"04-approach-speed.sheet-{sheet.Number}.html"), key = Page($"04-approach-speed.sheet-{sheet.Number}.key.html");
+            string seed = FormattableString.Invariant($"seed {sheet.Seed}");
+            Assert.Contains(seed, page.QuerySelector("header")!.TextContent, StringComparison.Ordinal);
+            Assert.Contains(seed, key.QuerySelector("header")!.TextContent, StringComparison.Ordinal);
+            Assert.Equal(page.QuerySelectorAll(".question").Select(q => q.TextContent), key.QuerySelectorAll(".question").Select(q => q.TextContent));
+            Assert.Equal(6, key.QuerySelectorAll("p.answer").Length);
+            Assert.Empty(page.QuerySelectorAll(".solution, .answer"));
+        }
+        Assert.Equal(3, lesson.Lesson.Sheets.Select(s => string.Concat(Page($"04-approach-speed.sheet-{s.Number}.html").QuerySelectorAll(".question").Select(q => q.TextContent))).Distinct().Count());
+    }
+
+    [Fact]
+    public void Index_Lesson_LinksEveryFileUnderWhoItIsFor()
+    {
+        IHtmlDocument index = Page(ApproachSpeedArtefacts.Index);
+        string[] links = [.. index.QuerySelectorAll("p.files a").Select(a => a.GetAttribute("href")!)];
+
+        Assert.Equal(lesson.All.Where(a => a.Name != ApproachSpeedArtefacts.Index).Select(a => a.Name).Append("04-approach-speed.pdf").Order(StringComparer.Ordinal), links.Order(StringComparer.Ordinal));
+        Assert.All(index.QuerySelectorAll("p.files"), p => Assert.Equal(
+            p.TextContent.StartsWith("For the instructor", StringComparison.Ordinal),
+            p.QuerySelectorAll("a").All(a => a.GetAttribute("href")!.Contains("key", StringComparison.Ordinal) || a.GetAttribute("href")!.Contains("instructor", StringComparison.Ordinal))));
+    }
+
+    [Fact]
+    public void Notebook_Student_IsALessonWithoutAnswersAndWithLockedChecks()
+    {
+        LessonNotebook copy = LessonNotebook.Parse(ApproachSpeedArtefacts.Notebook, lesson.Text(ApproachSpeedArtefacts.Notebook));
+
+        Assert.DoesNotContain(copy.Cells, c => c.Role is CellRole.Instructor or CellRole.Problem);
+        Assert.Equal(8, copy.Cells.Count(c => c.Role == CellRole.Check));
+        Assert.All(copy.Cells.Where(c => c.Role == CellRole.Check), c => Assert.StartsWith("lesson.CheckSealed(", c.Source, StringComparison.Ordinal));
+        Assert.Contains("lesson.CheckSealed(mySpeed,", copy.Cells.Single(c => c.Id == "is-it-the-right-approach-speed").Source, StringComparison.Ordinal);
+        Assert.Equal(16, lesson.Text(ApproachSpeedArtefacts.Notebook).Split("\"deletable\": false").Length - 1 + lesson.Text(ApproachSpeedArtefacts.Notebook).Split("\"editable\": false").Length - 1);
+        Assert.Equal(6, copy.Cells.Count(c => c.Source.Contains("<summary>Hint 1 of", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task Notebook_Student_RunsOpenUntilAnsweredAndPassesThen()
+    {
+        LessonNotebook copy = LessonNotebook.Parse(ApproachSpeedArtefacts.Notebook, lesson.Text(ApproachSpeedArtefacts.Notebook));
+        Queue<AnswerKey> keys = new(Secrets.Of(lesson.Lesson).Keys);
+        using var kernel = new InteractiveKernel();
+        LessonCell? answer = null;
+        foreach (LessonCell cell in copy.Cells.Where(c => c.IsCode))
+        {
+            CellResult result = await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken);
+            Assert.True(result.Failure is null, $"{cell}: {result.Failure}");
+            if (cell.Role == CellRole.Answer)
+                answer = cell;
+            if (cell.Role != CellRole.Check)
+                continue;
+            Assert.Equal("open", LessonCopies.Check(result).Outcome);
+            AnswerKey key = keys.Dequeue();
+            string right = key.Value is { } value ? key.Blank.Replace("0.0", "0", StringComparison.Ordinal).Replace("0", value.ToString("R", System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal) : $"\"{key.Answer}\"";
+            await kernel.RunAsync(answer!.Source.Replace(key.Blank, right, StringComparison.Ordinal), TestContext.Current.CancellationToken);
+            Assert.Equal(("passed", cell.Id), (LessonCopies.Check(await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken)).Outcome, cell.Id));
+        }
+        Assert.Empty(keys);
+    }
+
+    private IHtmlDocument Page(string name) => new HtmlParser().ParseDocument(lesson.LightText(name));
 }

@@ -64,7 +64,7 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<App
     public void In_PageWithAPlantedLeak_FindsIt(string where, string planted)
     {
         Secrets secrets = Secrets.Of(lesson.Lesson);
-        string html = lesson.Text(ApproachSpeedArtefacts.Student);
+        string html = lesson.LightText(ApproachSpeedArtefacts.Student);
         AnswerKey number = Number(secrets);
         AnswerKey choice = secrets.Keys.First(k => k.Choices.Count > 0);
         string leak = Filled(planted, number, choice);

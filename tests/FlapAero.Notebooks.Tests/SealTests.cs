@@ -1,0 +1,94 @@
+using System.Text;
+using FlapAero.Notebooks.Seals;
+using UnitsNet;
+
+namespace FlapAero.Notebooks.Tests;
+
+public class SealTests
+{
+    private static readonly Lesson TheLesson = Lesson.Begin();
+    private static readonly Speed Expected = Speed.FromKnots(51.13);
+    private static readonly Speed Tolerance = Speed.FromKnots(0.5);
+    private static readonly Mistake[] Mistakes = [new(Speed.FromKnots(46.7), "The bank is missing."), new(Speed.FromKnots(102.3), "That is for four times the weight.")];
+    private static readonly string Seal = SealOf(Expected, Tolerance, Mistakes);
+
+    public static TheoryData<double> Knots =>
+        [.. new[] { 51.13, 50.63, 51.63, 50.62, 51.64, 46.7, 46.2, 102.3, 102.26, 25.565, -51.13, 26.3, 58.84, 94.69, 70, 0.3, 1e6, -1e6, 5178 }];
+
+    [Theory, MemberData(nameof(Knots))]
+    public void CheckSealed_AnyAnswer_SaysWhatTheOpenCheckSays(double knots)
+    {
+        CheckResult open = TheLesson.Check("Stall", Speed.FromKnots(knots), Expected, Tolerance, Mistakes);
+        CheckResult closed = TheLesson.CheckSealed(Speed.FromKnots(knots), Seal);
+
+        Assert.Equal(open.Outcome, closed.Outcome);
+        // The one thing that a seal does not know: on which side of the answer a guess lies.
+        bool isFar = open.Words.EndsWith("high.", StringComparison.Ordinal) || open.Words.EndsWith("low.", StringComparison.Ordinal);
+        Assert.Equal(isFar ? open.Words[..open.Words.IndexOf(" is ", StringComparison.Ordinal)] + " is not right: work it again." : open.Words, closed.Words);
+    }
+
+    [Fact]
+    public void CheckSealed_OtherUnitOrNothing_SaysSo()
+    {
+        Assert.Equal(CheckOutcome.Passed, TheLesson.CheckSealed(Speed.FromMetersPerSecond(26.3), Seal).Outcome);
+        Assert.Contains("given in metres per second", TheLesson.CheckSealed(Speed.FromMetersPerSecond(51.1), Seal).Words, StringComparison.Ordinal);
+        Assert.Equal(CheckOutcome.Open, TheLesson.CheckSealed(Speed.FromKnots(0), Seal).Outcome);
+        Assert.Contains("wanted is a Speed", TheLesson.CheckSealed(Length.FromFeet(51), Seal).Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1.6, 0.02)]
+    [InlineData(-3.4, 0.5)]
+    [InlineData(2043.7, 30)]
+    [InlineData(0.03, 0.001)]
+    public void CheckSealed_PlainNumber_IsRightToItsEdgesAndNoFurther(double expected, double tolerance)
+    {
+        string seal = SealText.Of(NumberSeal.Of("C", "", Scalar.FromAmount(expected), Scalar.FromAmount(tolerance), []));
+        Assert.All([-1, -0.999, 0, 0.999, 1], share => Assert.Equal(CheckOutcome.Passed, TheLesson.CheckSealed(expected + share * tolerance, seal).Outcome));
+        Assert.All([-1.001, 1.001], share => Assert.Equal(CheckOutcome.Wrong, TheLesson.CheckSealed(expected + share * tolerance, seal).Outcome));
+        Assert.Contains("not a finite number", TheLesson.CheckSealed(double.NaN, seal).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Seal_Decoded_HasNeitherTheAnswerNorTheWords()
+    {
+        string json = Encoding.UTF8.GetString(Convert.FromBase64String(Seal));
+
+        Assert.Contains("\"rounds\":4000", json, StringComparison.Ordinal);
+        Assert.DoesNotContain("51.", json, StringComparison.Ordinal);
+        Assert.DoesNotContain("46.", json, StringComparison.Ordinal);
+        Assert.DoesNotContain("bank", json, StringComparison.Ordinal);
+        Assert.Equal(Seal, SealOf(Expected, Tolerance, Mistakes));
+        Assert.NotEqual(NumberSeal.Parse(Seal).Right, NumberSeal.Parse(SealOf(Speed.FromKnots(53), Tolerance, Mistakes)).Right);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("no seal")]
+    [InlineData("e30=")]
+    public void CheckSealed_DamagedSeal_IsRefusedInWords(string seal)
+    {
+        Assert.Contains("damaged", Assert.Throws<ArgumentException>(() => TheLesson.CheckSealed(Speed.FromKnots(1), seal)).Message, StringComparison.Ordinal);
+        Assert.Contains("damaged", Assert.Throws<ArgumentException>(() => TheLesson.CheckSealed("a", seal)).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("b", CheckOutcome.Passed, "Turn: b is right. Weight cancels.")]
+    [InlineData(" B) ", CheckOutcome.Passed, "Turn: b is right. Weight cancels.")]
+    [InlineData("a", CheckOutcome.Wrong, "Turn: a is not right. Faster, but in the same ratio.")]
+    [InlineData("c", CheckOutcome.Wrong, "Turn: c is not right. Für Übermut.")]
+    [InlineData("d", CheckOutcome.Wrong, "write a letter from a to c")]
+    [InlineData("", CheckOutcome.Open, "not answered yet")]
+    public void CheckSealed_Choice_HasItsReason(string choice, CheckOutcome outcome, string words)
+    {
+        string seal = SealText.Of(ChoiceSeal.Of("Turn", "q", [(false, "Faster, but in the same ratio."), (true, "Weight cancels."), (false, "Für Übermut.")]));
+
+        CheckResult result = TheLesson.CheckSealed(choice, seal);
+
+        Assert.Equal(outcome, result.Outcome);
+        Assert.Contains(words, result.Words, StringComparison.Ordinal);
+        Assert.Single(ChoiceSeal.Parse(seal).Verdicts.Select(v => v.Length / 8).Distinct());
+    }
+
+    private static string SealOf(Speed expected, Speed tolerance, Mistake[] mistakes) => SealText.Of(NumberSeal.Of("Stall", "", expected, tolerance, mistakes));
+}
