@@ -49,6 +49,13 @@ internal sealed class HandoutsOptions
         HelpName = "FILE",
     };
 
+    public Option<string> Units { get; } = new("--units")
+    {
+        Description = "The units that values are shown in: aviation (kt, ft, lb) or si (m/s, m, kg).",
+        HelpName = "aviation|si",
+        DefaultValueFactory = _ => "aviation",
+    };
+
     public Option<string> Paper { get; } = new("--paper")
     {
         Description = "The paper that pages are printed on: a4 or letter.",
@@ -99,12 +106,13 @@ internal sealed class HandoutsOptions
         AllowWhole(TimeLimit, 1, LongestCellSeconds);
         AllowWhole(Processes, 1, 64);
         AllowNames(Editions, EditionNames);
+        AllowNames(Units, ["aviation", "si"]);
         AllowNames(Paper, ["a4", "letter"]);
     }
 
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Paper, Pdf, Out, Fresh, Notebooks, TimeLimit, Processes })
+        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Out, Fresh, Notebooks, TimeLimit, Processes })
             command.Add(option);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using FlapAero.Handouts.Cache;
 using FlapAero.Handouts.Kernels;
@@ -61,10 +60,10 @@ public sealed class HandoutBuilder : IDisposable
     {
         ArgumentNullException.ThrowIfNull(options);
         IReadOnlyList<LessonNotebook> notebooks = LessonNotebook.ReadFolder(options.NotebooksFolder);
-        IReadOnlyList<LessonNotebook> wanted = Wanted(notebooks, options.Lessons);
+        IReadOnlyList<LessonNotebook> wanted = LessonChoice.Of(notebooks, options.Lessons);
         AeroplaneText? aeroplane = options.AeroplaneFile is { } file ? AeroplaneText.Read(file) : null;
         int sheets = options.Editions.Contains(Edition.Sheets) ? options.Sheets : 1;
-        var input = new LessonInput(options.Seed, sheets, aeroplane);
+        var input = new LessonInput(options.Seed, sheets, aeroplane, options.Units);
         using OutputFolder output = OutputFolder.Open(options.OutputFolder);
         var cache = new ContentCache(options.CacheFolder);
 
@@ -87,18 +86,4 @@ public sealed class HandoutBuilder : IDisposable
             [.. wanted.SelectMany(n => plan.Unchanged.GetValueOrDefault(n) ?? [.. made.Single(m => m.Notebook == n).Files.Keys]), PageSetBuilder.Index],
             set.Outdated, notPrinted);
     }
-
-    private static IReadOnlyList<LessonNotebook> Wanted(IReadOnlyList<LessonNotebook> notebooks, IReadOnlyList<string> names)
-    {
-        if (names.Count == 0)
-            return notebooks;
-        List<string> unknown = [.. names.Where(name => !notebooks.Any(n => IsNamed(n, name)))];
-        if (unknown.Count > 0)
-            throw new UnknownLessonException(unknown, [.. notebooks.Select(n => n.Slug)]);
-        return [.. notebooks.Where(n => names.Any(name => IsNamed(n, name)))];
-    }
-
-    private static bool IsNamed(LessonNotebook notebook, string name) =>
-        name == notebook.Slug || name == notebook.Stem || name == notebook.FileName
-        || int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number == notebook.Number;
 }

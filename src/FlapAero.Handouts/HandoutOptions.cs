@@ -60,6 +60,9 @@ public sealed class HandoutOptions
     /// <summary>The file of the aeroplane that the lessons are about; null for the lessons' own.</summary>
     public string? AeroplaneFile { get; init; }
 
+    /// <summary>The units in which pages show their values.</summary>
+    public UnitSystem Units { get; init; } = UnitSystem.Aviation;
+
     /// <summary>The paper that pages are printed on.</summary>
     public Paper Paper { get; init; } = Paper.A4;
 

@@ -52,8 +52,9 @@ internal sealed class ContentCache(string? folder)
             }
             File.Move(beside, PathOf(key), overwrite: true);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
+            // No room, no right, or (the last of these) larger than the system allows.
             Forget(beside);
         }
     }

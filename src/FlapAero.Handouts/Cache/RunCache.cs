@@ -15,7 +15,7 @@ internal sealed class RunCache(ContentCache cache)
         try
         {
             return JsonSerializer.Deserialize<Run>(content) is { } run
-                ? new RanLesson(notebook, Outputs(run.Cells)) { Sheets = [.. run.Sheets.Select(s => new RanSheet(s.Number, s.Seed, Outputs(s.Cells)))] }
+                ? new RanLesson(notebook, Outputs(run.Cells)) { Input = input, Sheets = [.. run.Sheets.Select(s => new RanSheet(s.Number, s.Seed, Outputs(s.Cells)))] }
                 : null;
         }
         catch (JsonException)
@@ -31,7 +31,7 @@ internal sealed class RunCache(ContentCache cache)
     private static string KeyOf(LessonNotebook notebook, LessonInput input)
     {
         ContentKey key = new ContentKey("run").With(Build.Id).With(input.Seed).With(input.Sheets)
-            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "");
+            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString());
         foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
             key.With(cell.Id).With(cell.Role.ToString()).With(cell.Source);
         return key + ".run";

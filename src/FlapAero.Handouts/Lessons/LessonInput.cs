@@ -3,11 +3,12 @@ using System.Text.Json;
 
 namespace FlapAero.Handouts.Lessons;
 
-/// <summary>What a class may choose about a lesson: the seed of its problems, how many sheets of them, the aeroplane.</summary>
-internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplane)
+/// <summary>What a class may choose about a lesson: the seed of its problems, how many sheets of them, the aeroplane, the units.</summary>
+internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplane, UnitSystem Units = UnitSystem.Aviation)
 {
     private const string Begin = "Lesson.Begin()";
 
+    /// <summary>A lesson as its notebook has it.</summary>
     public static LessonInput Standard { get; } = new(1, 1, null);
 
     /// <summary>The code of a cell, its lesson begun with these choices.</summary>
@@ -16,12 +17,17 @@ internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplan
     /// <summary>What a lesson that is running submits to begin again, for another sheet.</summary>
     public string BegunAgain(int seed) => $"lesson = {Call(seed)};";
 
-    /// <summary>Whether the choices reach a lesson with this setup.</summary>
-    public bool Reaches(string setup) => setup.Contains(Begin, StringComparison.Ordinal);
+    private string Call(int seed) => $"Lesson.Begin({string.Join(", ", Arguments(seed))})";
 
-    // A JSON string is a C# string, too. The text travels with the code: the kernel's process needs no file and no folder.
-    private string Call(int seed) => string.Create(CultureInfo.InvariantCulture, $"Lesson.Begin(seed: {seed}{AeroplaneArgument()})");
-
-    private string AeroplaneArgument() => Aeroplane is null ? ""
-        : $", aeroplane: AeroplaneFile.Parse({JsonSerializer.Serialize(Aeroplane.Json)}, {JsonSerializer.Serialize(Aeroplane.Name)})";
+    /// <summary>What differs from the notebook's own: a lesson without choices is run as it stands.</summary>
+    private IEnumerable<string> Arguments(int seed)
+    {
+        if (seed != Standard.Seed)
+            yield return string.Create(CultureInfo.InvariantCulture, $"seed: {seed}");
+        // A JSON string is a C# string, too. The text travels with the code: the kernel's process needs no file and no folder.
+        if (Aeroplane is not null)
+            yield return $"aeroplane: AeroplaneFile.Parse({JsonSerializer.Serialize(Aeroplane.Json)}, {JsonSerializer.Serialize(Aeroplane.Name)})";
+        if (Units != Standard.Units)
+            yield return $"units: UnitSystem.{Units}";
+    }
 }

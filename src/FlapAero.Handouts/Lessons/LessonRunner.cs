@@ -18,7 +18,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     /// <param name="newKernel">Gives a fresh kernel.</param>
     /// <param name="progress">Told the steps done and the steps there are.</param>
     /// <param name="cancellationToken">Stops between cells, and waiting for one.</param>
-    /// <exception cref="HandoutException">A cell failed, a check did not pass, or the setup does not take the choices.</exception>
+    /// <exception cref="HandoutException">A cell failed, or a check did not pass.</exception>
     public static async Task<RanLesson> RunAsync(
         LessonNotebook notebook, LessonInput input, Func<ILessonKernel> newKernel, Action<int, int> progress, CancellationToken cancellationToken)
     {
@@ -32,8 +32,6 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     private async Task<RanLesson> RunAsync(CancellationToken cancellationToken)
     {
         LessonCell setup = notebook.Cells.First(cell => cell.Role == CellRole.Setup);
-        if (input != LessonInput.Standard && !input.Reaches(setup.Source))
-            throw new HandoutException($"{Where(notebook, setup)} has no Lesson.Begin(), so neither a seed nor sheets nor an aeroplane can be chosen for it.");
         progress(0, Steps);
         var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal);
         foreach (LessonCell cell in notebook.Cells)
@@ -43,7 +41,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
                 outputs.Add(cell.Id, await RunAsync(cell, cell == setup ? input.Begun(cell.Source) : cell.Source, "", cancellationToken).ConfigureAwait(false));
             progress(++_done, Steps);
         }
-        return new RanLesson(notebook, outputs) { Sheets = await RunSheetsAsync(setup, outputs, cancellationToken).ConfigureAwait(false) };
+        return new RanLesson(notebook, outputs) { Input = input, Sheets = await RunSheetsAsync(setup, outputs, cancellationToken).ConfigureAwait(false) };
     }
 
     private async Task<IReadOnlyList<RanSheet>> RunSheetsAsync(

@@ -29,7 +29,7 @@ internal sealed class MadeLesson
     public static string InputsOf(LessonNotebook notebook, LessonInput input, Paper paper)
     {
         ContentKey key = new ContentKey("lesson").With(Build.Id).With(paper.ToString()).With(input.Seed)
-            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "")
+            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString())
             .With(notebook.FileName).With(notebook.Title).With(notebook.Summary).With(notebook.Minutes);
         foreach (LessonCell cell in notebook.Cells)
             key.With(cell.Id).With(cell.Role.ToString()).With(cell.Title).With(cell.Source).With(cell.Label).With(cell.Unit).With(cell.StudentSource);

@@ -7,6 +7,9 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
 {
     public LessonNotebook Notebook { get; } = notebook;
 
+    /// <summary>The choices it was run with.</summary>
+    public LessonInput Input { get; init; } = LessonInput.Standard;
+
     /// <summary>Its problem sheets; the first has the lesson's own seed.</summary>
     public IReadOnlyList<RanSheet> Sheets { get; init; } = [];
 

@@ -170,8 +170,16 @@ internal sealed class OutputFolder : IDisposable
     private static void WriteThrough(string path, byte[] bytes)
     {
         using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
-        file.Write(bytes);
-        file.Flush(flushToDisk: true);
+        try
+        {
+            file.Write(bytes);
+            file.Flush(flushToDisk: true);
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            // So .NET calls a file that is larger than the system allows.
+            throw new IOException(e.Message, e);
+        }
     }
 
     private bool IsThere(string name, byte[] bytes)
@@ -204,7 +212,7 @@ internal sealed class OutputFolder : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new HandoutException($"The folder {_folder} cannot be written: {e.Message.TrimEnd('.')}. What stood there before still does. Make room or mend its rights, or name another with --out.", e);
+            throw new HandoutException($"The folder {_folder} cannot be written: {e.Message.ReplaceLineEndings(" ").TrimEnd('.')}. What stood there before still does. Make room or mend its rights, or name another with --out.", e);
         }
     }
 }
