@@ -53,7 +53,7 @@ public sealed class Axis
     }
 
     /// <summary>The same axis in another system of units, and the factor from this one's values to its.</summary>
-    internal (Axis Axis, double Factor) In(UnitSystem units)
+    internal (Axis Axis, double Factor) In(DisplayUnits units)
     {
         (string unit, double factor) = units.UnitFor(Unit);
         return factor == 1 ? (this, 1) : (new Axis(Name, Symbol, unit, Lowest * factor, Highest * factor), factor);

@@ -188,9 +188,9 @@ public sealed partial class Figure
     /// <summary>The figure in another system of units: axes, values and the quantities in its words.</summary>
     /// <param name="units">The units.</param>
     /// <returns>The same figure in these units.</returns>
-    public Figure In(UnitSystem units)
+    public Figure In(DisplayUnits units)
     {
-        if (units == UnitSystem.Aviation) return this;
+        if (units == DisplayUnits.Aviation) return this;
         (Axis x, double perX) = X.In(units);
         (Axis y, double perY) = Y.In(units);
         return With(

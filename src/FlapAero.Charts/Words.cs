@@ -51,7 +51,7 @@ public sealed class Words
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
     /// <param name="units">The units of the quantities.</param>
     /// <returns>The value in words.</returns>
-    public static string Of(object? value, string? format = null, UnitSystem units = UnitSystem.Aviation) => value switch
+    public static string Of(object? value, string? format = null, DisplayUnits units = DisplayUnits.Aviation) => value switch
     {
         null => "",
         Words words => words.In(units).ToString(),
@@ -80,9 +80,9 @@ public sealed class Words
     /// <summary>The sentence with its quantities in another system of units.</summary>
     /// <param name="units">The units.</param>
     /// <returns>The sentence in these units.</returns>
-    public Words In(UnitSystem units)
+    public Words In(DisplayUnits units)
     {
-        if (units == UnitSystem.Aviation) return this;
+        if (units == DisplayUnits.Aviation) return this;
         var words = new Words(0, _parts.Count);
         words._parts.AddRange(_parts.Select(part => part.IsValue ? part with { Text = Of(part.Value, part.Format, units) } : part));
         return words;

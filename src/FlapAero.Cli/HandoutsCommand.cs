@@ -61,7 +61,7 @@ internal static class HandoutsCommand
             Seed = parsed.GetValue(options.Seed),
             Sheets = parsed.GetValue(options.Sheets),
             AeroplaneFile = parsed.GetValue(options.Aeroplane) is { } file ? Path.GetFullPath(file, workingFolder) : null,
-            Units = parsed.GetValue(options.Units) == "si" ? UnitSystem.SI : UnitSystem.Aviation,
+            Units = parsed.GetValue(options.Units) == "si" ? DisplayUnits.SI : DisplayUnits.Aviation,
             Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
             Pdf = parsed.GetValue(options.Pdf),
             Fresh = parsed.GetValue(options.Fresh),

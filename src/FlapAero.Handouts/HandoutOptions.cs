@@ -61,7 +61,7 @@ public sealed class HandoutOptions
     public string? AeroplaneFile { get; init; }
 
     /// <summary>The units in which pages show their values.</summary>
-    public UnitSystem Units { get; init; } = UnitSystem.Aviation;
+    public DisplayUnits Units { get; init; } = DisplayUnits.Aviation;
 
     /// <summary>The paper that pages are printed on.</summary>
     public Paper Paper { get; init; } = Paper.A4;

@@ -5,7 +5,7 @@ namespace FlapAero.Notebooks;
 /// <summary>Says how far a prediction was off, in the prediction's unit.</summary>
 internal static class Comparison
 {
-    internal static Compared Of(string what, IQuantity guess, IQuantity actual, UnitSystem units = UnitSystem.Aviation)
+    internal static Compared Of(string what, IQuantity guess, IQuantity actual, DisplayUnits units = DisplayUnits.Aviation)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(what);
         Enum unit = units.UnitFor(guess.Unit);

@@ -11,7 +11,7 @@ namespace FlapAero.Notebooks;
 /// </summary>
 internal static class Formatters
 {
-    internal static void Register(UnitSystem units)
+    internal static void Register(DisplayUnits units)
     {
         Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
         Register<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());

@@ -17,7 +17,7 @@ public sealed partial class Lesson
         using FlapAero; using FlapAero.Charts; using FlapAero.Notebooks; using UnitsNet; var lesson = Lesson.Begin(); lesson
         """;
 
-    private Lesson(int seed, Aeroplane aeroplane, UnitSystem units)
+    private Lesson(int seed, Aeroplane aeroplane, DisplayUnits units)
     {
         Seed = seed;
         Aeroplane = aeroplane;
@@ -31,14 +31,14 @@ public sealed partial class Lesson
     public Aeroplane Aeroplane { get; }
 
     /// <summary>The units in which the lesson shows its quantities.</summary>
-    public UnitSystem Units { get; }
+    public DisplayUnits Units { get; }
 
     /// <summary>Begins a lesson: makes the kernel show figures, quantities and results; may be called any number of times.</summary>
     /// <param name="seed">The seed of the problems.</param>
     /// <param name="aeroplane">The aeroplane; <see cref="DemoAeroplanes.TrainerH4"/> where none is given.</param>
     /// <param name="units">The units in which quantities are shown.</param>
     /// <returns>The lesson.</returns>
-    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null, UnitSystem units = UnitSystem.Aviation)
+    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null, DisplayUnits units = DisplayUnits.Aviation)
     {
         SharedFSharpCore.Use();
         Formatters.Register(units);

@@ -35,7 +35,7 @@ public static partial class QuantityText
     /// <returns>The value with its unit, for example <c>51.1 kt</c>.</returns>
     /// <exception cref="ArgumentException">The format is neither a unit of this quantity nor a pattern, or the value is not finite.</exception>
     /// <example><code>QuantityText.Of(Speed.FromKnots(51.13)); // 51.1 kt</code></example>
-    public static string Of(IQuantity quantity, string? format = null, UnitSystem units = UnitSystem.Aviation)
+    public static string Of(IQuantity quantity, string? format = null, DisplayUnits units = DisplayUnits.Aviation)
     {
         ArgumentNullException.ThrowIfNull(quantity);
         (string unitText, string? pattern) = Split(format);

@@ -14,7 +14,7 @@ public sealed class FigureUnitsTests
     [Fact]
     public void In_SI_TakesAxesValuesAndWordsAlong()
     {
-        Figure si = Glide.In(UnitSystem.SI);
+        Figure si = Glide.In(DisplayUnits.SI);
 
         Assert.Equal(("m/s CAS", "m/s"), (si.X.Unit, si.Y.Unit));
         Assert.Equal(50 * 1852 / 3600.0, si.Lines[0].X[0], 1e-9);
@@ -26,7 +26,7 @@ public sealed class FigureUnitsTests
     }
 
     [Fact]
-    public void In_Aviation_IsTheFigureItself() => Assert.Same(Glide, Glide.In(UnitSystem.Aviation));
+    public void In_Aviation_IsTheFigureItself() => Assert.Same(Glide, Glide.In(DisplayUnits.Aviation));
 
     [Fact]
     public void In_SIOfAMovingFigure_TakesTheControlAlong()
@@ -37,7 +37,7 @@ public sealed class FigureUnitsTests
                 .Line("drift", [0, 10], [0, 10 * wind])
                 .Finding($"In {Speed.FromKnots(wind)} of wind it drifts."));
 
-        MovingFigure si = moving.In(UnitSystem.SI);
+        MovingFigure si = moving.In(DisplayUnits.SI);
 
         Assert.Equal("m/s", si.Control.Unit);
         Assert.Equal(5 * 1852 / 3600.0, si.Start, 1e-9);

@@ -4,7 +4,7 @@ namespace FlapAero.Notebooks.Tests;
 
 public sealed class UnitsTests
 {
-    private static readonly Lesson InSI = Lesson.Begin(units: UnitSystem.SI);
+    private static readonly Lesson InSI = Lesson.Begin(units: DisplayUnits.SI);
 
     [Fact]
     public void Say_InSI_ShowsItsQuantitiesInSI() =>

@@ -52,9 +52,9 @@ public sealed class MovingFigure
     /// <summary>The figure in another system of units, see <see cref="Figure.In"/>; also the value that moves.</summary>
     /// <param name="units">The units.</param>
     /// <returns>The same figure in these units.</returns>
-    public MovingFigure In(UnitSystem units)
+    public MovingFigure In(DisplayUnits units)
     {
-        if (units == UnitSystem.Aviation) return this;
+        if (units == DisplayUnits.Aviation) return this;
         (Axis control, double factor) = Control.In(units);
         Figure[] frames = [.. Frames.Select(frame => frame.In(units))];
         return new MovingFigure(new MovingControl(frames[StartIndex], control, [.. Values.Select(value => value * factor)], Start * factor), frames);

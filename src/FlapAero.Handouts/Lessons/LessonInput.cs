@@ -4,7 +4,7 @@ using System.Text.Json;
 namespace FlapAero.Handouts.Lessons;
 
 /// <summary>What a class may choose about a lesson: the seed of its problems, how many sheets of them, the aeroplane, the units.</summary>
-internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplane, UnitSystem Units = UnitSystem.Aviation)
+internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplane, DisplayUnits Units = DisplayUnits.Aviation)
 {
     private const string Begin = "Lesson.Begin()";
 
@@ -28,6 +28,6 @@ internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplan
         if (Aeroplane is not null)
             yield return $"aeroplane: AeroplaneFile.Parse({JsonSerializer.Serialize(Aeroplane.Json)}, {JsonSerializer.Serialize(Aeroplane.Name)})";
         if (Units != Standard.Units)
-            yield return $"units: UnitSystem.{Units}";
+            yield return $"units: DisplayUnits.{Units}";
     }
 }

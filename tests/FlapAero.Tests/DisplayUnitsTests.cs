@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace FlapAero.Tests;
 
-public sealed class UnitSystemTests
+public sealed class DisplayUnitsTests
 {
     [Fact]
     public void Of_InSI_TakesTheSystemsUnitWithItsUsualDecimals()
@@ -31,20 +31,20 @@ public sealed class UnitSystemTests
     [InlineData("", "", 1)]
     public void UnitFor_AnAbbreviation_GivesUnitAndFactor(string unit, string wanted, double factor)
     {
-        (string si, double by) = UnitSystem.SI.UnitFor(unit);
+        (string si, double by) = DisplayUnits.SI.UnitFor(unit);
         Assert.Equal(wanted, si);
         Assert.Equal(factor, by, 1e-12);
-        Assert.Equal((unit, 1), UnitSystem.Aviation.UnitFor(unit));
+        Assert.Equal((unit, 1), DisplayUnits.Aviation.UnitFor(unit));
     }
 
     [Fact]
     public void UnitFor_AUnit_IsTheSameTwice()
     {
-        Enum once = UnitSystem.SI.UnitFor(SpeedUnit.Knot);
-        Assert.Equal(once, UnitSystem.SI.UnitFor(once));
-        Assert.Equal(SpeedUnit.Knot, (SpeedUnit)UnitSystem.Aviation.UnitFor(SpeedUnit.Knot));
+        Enum once = DisplayUnits.SI.UnitFor(SpeedUnit.Knot);
+        Assert.Equal(once, DisplayUnits.SI.UnitFor(once));
+        Assert.Equal(SpeedUnit.Knot, (SpeedUnit)DisplayUnits.Aviation.UnitFor(SpeedUnit.Knot));
     }
 
     private static string Text(IQuantity quantity, string? format = null) =>
-        QuantityText.Of(quantity, format, UnitSystem.SI).Replace(QuantityText.NoBreakSpace, ' ');
+        QuantityText.Of(quantity, format, DisplayUnits.SI).Replace(QuantityText.NoBreakSpace, ' ');
 }
