@@ -52,6 +52,13 @@ public sealed class Axis
         return new Axis(Name, Symbol, Unit, Math.Min(Lowest ?? value, value), Math.Max(Highest ?? value, value));
     }
 
+    /// <summary>The same axis in another system of units, and the factor from this one's values to its.</summary>
+    internal (Axis Axis, double Factor) In(DisplayUnits units)
+    {
+        (string unit, double factor) = units.UnitFor(Unit);
+        return factor == 1 ? (this, 1) : (new Axis(Name, Symbol, unit, Lowest * factor, Highest * factor), factor);
+    }
+
     /// <summary>The title in plain text, for example <c>stall speed VS (kt CAS)</c>.</summary>
     /// <returns>The title.</returns>
     public override string ToString() => Notation.ToPlain(Title);

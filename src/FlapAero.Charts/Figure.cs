@@ -48,10 +48,14 @@ public sealed partial class Figure
     public IReadOnlyList<Mark> Marks { get; private init; } = [];
 
     /// <summary>What the figure shows; empty until given.</summary>
-    public string CaptionText { get; private init; } = "";
+    public string CaptionText => CaptionWords.ToString().Trim();
 
     /// <summary>What is to be seen in it, with its numbers: the alternative text; empty until given.</summary>
-    public string FindingText { get; private init; } = "";
+    public string FindingText => FindingWords.ToString().Trim();
+
+    private Words CaptionWords { get; init; } = "";
+
+    private Words FindingWords { get; init; } = "";
 
     /// <summary>Adds a line: a function at sampled values.</summary>
     /// <param name="name">Its name, which becomes the label at the line.</param>
@@ -169,7 +173,7 @@ public sealed partial class Figure
     public Figure Caption(Words words)
     {
         ArgumentNullException.ThrowIfNull(words);
-        return With(caption: words.ToString().Trim());
+        return With(caption: words);
     }
 
     /// <summary>Says what is to be seen, with its numbers: the text for those who do not see the figure.</summary>
@@ -178,18 +182,33 @@ public sealed partial class Figure
     public Figure Finding(Words words)
     {
         ArgumentNullException.ThrowIfNull(words);
-        return With(finding: words.ToString().Trim());
+        return With(finding: words);
+    }
+
+    /// <summary>The figure in another system of units: axes, values and the quantities in its words.</summary>
+    /// <param name="units">The units.</param>
+    /// <returns>The same figure in these units.</returns>
+    public Figure In(DisplayUnits units)
+    {
+        if (units == DisplayUnits.Aviation) return this;
+        (Axis x, double perX) = X.In(units);
+        (Axis y, double perY) = Y.In(units);
+        return With(
+            [.. Lines.Select(line => new Series(line.Name, [.. line.X.Select(value => value * perX)], [.. line.Y.Select(value => value * perY)], line.IsBars))],
+            [.. Levels.Select(level => new Level(level.Name, level.Y * perY))],
+            [.. Marks.Select(mark => new Mark(mark.Name, mark.X * perX, mark.Y * perY))],
+            CaptionWords.In(units), FindingWords.In(units), x, y);
     }
 
     private Figure With(
         IReadOnlyList<Series>? lines = null, IReadOnlyList<Level>? levels = null, IReadOnlyList<Mark>? marks = null,
-        string? caption = null, string? finding = null, Axis? x = null, Axis? y = null) => new(Title, x ?? X, y ?? Y)
+        Words? caption = null, Words? finding = null, Axis? x = null, Axis? y = null) => new(Title, x ?? X, y ?? Y)
         {
             Lines = lines ?? Lines,
             Levels = levels ?? Levels,
             Marks = marks ?? Marks,
-            CaptionText = caption ?? CaptionText,
-            FindingText = finding ?? FindingText,
+            CaptionWords = caption ?? CaptionWords,
+            FindingWords = finding ?? FindingWords,
         };
 
     private ArgumentException Refusal(string why) => new($"The figure \"{Title}\" is refused: {why}.");

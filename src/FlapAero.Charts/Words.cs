@@ -13,7 +13,7 @@ namespace FlapAero.Charts;
 [InterpolatedStringHandler]
 public sealed class Words
 {
-    private readonly List<(string Text, bool IsValue)> _parts = [];
+    private readonly List<Part> _parts = [];
 
     /// <summary>Called by the compiler for an interpolated string.</summary>
     /// <param name="literalLength">Length of the literal text.</param>
@@ -36,23 +36,26 @@ public sealed class Words
 
     /// <summary>Called by the compiler for literal text.</summary>
     /// <param name="text">The text.</param>
-    public void AppendLiteral(string text) => _parts.Add((text, false));
+    public void AppendLiteral(string text) => _parts.Add(new(text, null, null));
 
     /// <summary>Called by the compiler for a value.</summary>
     /// <typeparam name="T">The value's type.</typeparam>
     /// <param name="value">The value.</param>
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
-    public void AppendFormatted<T>(T value, string? format = null) => _parts.Add((Of(value, format), true));
+    public void AppendFormatted<T>(T value, string? format = null) => 
+        // Put into words at once too: a format that is not known is refused where it stands.
+        _parts.Add(new(Of(value, format), value, format, IsValue: true));
 
     /// <summary>A value in words: the one formatter of sentences, tables and figures.</summary>
     /// <param name="value">A quantity, a number, or anything else with a text of its own.</param>
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
+    /// <param name="units">The units of the quantities.</param>
     /// <returns>The value in words.</returns>
-    public static string Of(object? value, string? format = null) => value switch
+    public static string Of(object? value, string? format = null, DisplayUnits units = DisplayUnits.Aviation) => value switch
     {
         null => "",
-        Words words => words.ToString(),
-        IQuantity quantity => QuantityText.Of(quantity, format),
+        Words words => words.In(units).ToString(),
+        IQuantity quantity => QuantityText.Of(quantity, format, units),
         double number => QuantityText.Of(number, format),
         float number => QuantityText.Of(number, format),
         int or long or short or byte or uint => QuantityText.Of(Convert.ToDouble(value, CultureInfo.InvariantCulture), format ?? "0"),
@@ -70,11 +73,24 @@ public sealed class Words
         ArgumentNullException.ThrowIfNull(literal);
         ArgumentNullException.ThrowIfNull(value);
         var text = new StringBuilder();
-        foreach ((string part, bool isValue) in _parts) text.Append(isValue ? value(part) : literal(part));
+        foreach (Part part in _parts) text.Append(part.IsValue ? value(part.Text) : literal(part.Text));
         return text.ToString();
+    }
+
+    /// <summary>The sentence with its quantities in another system of units.</summary>
+    /// <param name="units">The units.</param>
+    /// <returns>The sentence in these units.</returns>
+    public Words In(DisplayUnits units)
+    {
+        if (units == DisplayUnits.Aviation) return this;
+        var words = new Words(0, _parts.Count);
+        words._parts.AddRange(_parts.Select(part => part.IsValue ? part with { Text = Of(part.Value, part.Format, units) } : part));
+        return words;
     }
 
     /// <summary>The sentence.</summary>
     /// <returns>The sentence.</returns>
     public override string ToString() => Join(text => text, text => text);
+
+    private readonly record struct Part(string Text, object? Value, string? Format, bool IsValue = false);
 }

@@ -16,6 +16,8 @@ internal static class CommandLine
             JupyterCommand.Create(output, error, workingFolder),
             CheckCommand.Create(output, error, workingFolder),
             ExportCommand.Create(output, error, workingFolder),
+            BriefCommand.Create(output, error, workingFolder),
+            LessonKernelCommand.Create(),
         };
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

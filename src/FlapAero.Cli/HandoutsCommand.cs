@@ -1,53 +1,43 @@
 using System.CommandLine;
 using System.Globalization;
 using FlapAero.Handouts;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Printing;
 
 namespace FlapAero.Cli;
 
-/// <summary><c>flapaero handouts</c>: the lessons as pages.</summary>
+/// <summary><c>flapaero handouts</c>: the lessons as pages, keys, sheets and notebooks.</summary>
 internal static class HandoutsCommand
 {
+    private const string Caution = "A training aid: the approved manual, local rules and a qualified instructor decide about a flight.";
+
     public static Command Create(TextWriter output, TextWriter error, string workingFolder)
     {
-        var outFolder = new Option<string?>("--out")
-        {
-            Description = "The folder for the pages. Without it: artifacts/handouts in the repository.",
-            HelpName = "DIR",
-        };
-        var lessons = new Option<string[]>("--lesson")
-        {
-            Description = "Only these lessons, each by its number, its name or its file. Without it: all.",
-            HelpName = "NAME",
-            AllowMultipleArgumentsPerToken = true,
-        };
-        var notebooks = new Option<string?>("--notebooks")
-        {
-            Description = "The folder of the lessons. Without it: notebooks in the repository.",
-            HelpName = "DIR",
-        };
+        var options = new HandoutsOptions();
         var command = new Command("handouts",
-            "Runs the lessons and makes pages of them, for students and for the instructor. If any cell fails, nothing is written.")
-        {
-            outFolder, lessons, notebooks,
-        };
-        command.SetAction((parsed, cancellationToken) => RunAsync(
-            parsed.GetValue(outFolder), parsed.GetValue(lessons) ?? [], parsed.GetValue(notebooks),
-            output, error, workingFolder, cancellationToken));
+            "Runs the lessons and makes of each the student's page, the instructor's page, the answer key, problem sheets with their keys, "
+            + "and the student's notebook. If any cell fails, nothing is written and what was there before stays. "
+            + "Lessons that have not changed are not run again. "
+            + "Exit code 0: done; 1: a lesson, a folder or the machine refused; 2: the call is wrong; 130: stopped. " + Caution);
+        options.AddTo(command);
+        command.SetAction((parsed, cancellationToken) => RunAsync(options, parsed, output, error, workingFolder, cancellationToken));
         return command;
     }
 
     private static async Task<int> RunAsync(
-        string? outFolder, string[] lessons, string? notebooks, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
+        HandoutsOptions options, ParseResult parsed, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
     {
         try
         {
-            string outPath = Folder(outFolder, workingFolder, "--out", "artifacts", "handouts");
-            var options = new HandoutOptions(Folder(notebooks, workingFolder, "--notebooks", "notebooks"), outPath, lessons);
-            IReadOnlyList<string> written = await ProgressLines.ForAsync(output,
-                progress => new HandoutBuilder().BuildAsync(options, progress, cancellationToken));
-            await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
-                $"{written.Count} pages written; start with {Path.Combine(outPath, "index.html")}"));
-            return ExitCode.Done;
+            HandoutOptions wanted = Read(options, parsed, workingFolder);
+            var limits = new KernelLimits(TimeSpan.FromSeconds(parsed.GetValue(options.TimeLimit)), KernelLimits.StandardCellOutput);
+            using var builder = new HandoutBuilder(LessonKernelCommand.ToCall(), limits, parsed.GetValue(options.Processes));
+            HandoutReport report = await ProgressLines.ForAsync(output, progress => builder.BuildAsync(wanted, progress, cancellationToken));
+            await TellAsync(report, wanted.OutputFolder, output);
+            if (report.NotPrinted is not { } why)
+                return ExitCode.Done;
+            await error.WriteLineAsync($"The pages are there, their PDFs are not. {why}");
+            return ExitCode.Failed;
         }
         catch (UnknownLessonException e)
         {
@@ -61,15 +51,58 @@ internal static class HandoutsCommand
         }
     }
 
+    private static HandoutOptions Read(HandoutsOptions options, ParseResult parsed, string workingFolder)
+    {
+        string outPath = Folder(parsed.GetValue(options.Out), workingFolder, "--out", "artifacts", "handouts");
+        string notebooks = Folder(parsed.GetValue(options.Notebooks), workingFolder, "--notebooks", "notebooks");
+        return new HandoutOptions(notebooks, outPath, parsed.GetValue(options.Lessons) ?? [])
+        {
+            Editions = options.EditionsIn(parsed),
+            Seed = parsed.GetValue(options.Seed),
+            Sheets = parsed.GetValue(options.Sheets),
+            AeroplaneFile = parsed.GetValue(options.Aeroplane) is { } file ? Path.GetFullPath(file, workingFolder) : null,
+            Units = parsed.GetValue(options.Units) == "si" ? DisplayUnits.SI : DisplayUnits.Aviation,
+            Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
+            Pdf = parsed.GetValue(options.Pdf),
+            Fresh = parsed.GetValue(options.Fresh),
+            CacheFolder = Repository(workingFolder) is { } root ? Path.Combine(root, "artifacts", "cache") : UserCache(),
+        };
+    }
+
+    private static async Task TellAsync(HandoutReport report, string folder, TextWriter output)
+    {
+        if (report.Removed.Count > 0)
+            await output.WriteLineAsync($"Removed, for they stem from another seed, aeroplane, paper or version of the lesson: {string.Join(", ", report.Removed)}.");
+        await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
+            $"{report.Files.Count} files made; start with {Path.Combine(folder, "index.html")}"));
+    }
+
     /// <summary>A named folder counts from the working folder, a default one from the repository's root.</summary>
     private static string Folder(string? named, string workingFolder, string option, params string[] standard)
     {
         if (named is not null)
             return Path.GetFullPath(named, workingFolder);
+        return Repository(workingFolder) is { } root ? Path.Combine([root, .. standard]) : throw new HandoutException(
+            $"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard place for {option}; call from inside the repository or name a folder with {option}.");
+    }
+
+    private static string? Repository(string workingFolder)
+    {
         for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
             if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
-                return Path.Combine([folder.FullName, .. standard]);
-        throw new HandoutException(
-            $"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard place for {option}; call from inside the repository or name a folder with {option}.");
+                return folder.FullName;
+        return null;
+    }
+
+    /// <summary>The place that each system has for what may be lost.</summary>
+    private static string? UserCache()
+    {
+        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+        string root = Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { Length: > 0 } named && Path.IsPathRooted(named) ? named
+            : OperatingSystem.IsWindows() ? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
+            : home.Length == 0 ? ""
+            : OperatingSystem.IsMacOS() ? Path.Combine(home, "Library", "Caches")
+            : Path.Combine(home, ".cache");
+        return root.Length == 0 ? null : Path.Combine(root, "flapaero");
     }
 }

@@ -1,83 +1,89 @@
-using System.Globalization;
+using System.Text;
+using FlapAero.Handouts.Cache;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Publishing;
 
 namespace FlapAero.Handouts;
 
 /// <summary>Makes the pages: reads, runs, builds all in memory, and only then writes.</summary>
-public sealed class HandoutBuilder
+public sealed class HandoutBuilder : IDisposable
 {
-    private readonly Func<ILessonKernel> _newKernel;
+    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    /// <summary>Makes a builder that runs lessons in this process.</summary>
+    private readonly Func<ILessonKernel> _newKernel;
+    private readonly int _sideBySide;
+    private readonly KernelProcessPool? _pool;
+
+    /// <summary>Makes a builder that runs lessons in this process, one after the other; a cell that never ends cannot be stopped there.</summary>
     public HandoutBuilder()
         : this(() => new InteractiveKernel())
     {
     }
 
-    /// <summary>Makes a builder over another kernel.</summary>
+    /// <summary>Makes a builder over another kernel; lessons run one after the other.</summary>
     /// <param name="newKernel">Gives a fresh kernel for each lesson.</param>
     public HandoutBuilder(Func<ILessonKernel> newKernel)
     {
         ArgumentNullException.ThrowIfNull(newKernel);
         _newKernel = newKernel;
+        _sideBySide = 1;
     }
 
-    /// <summary>Builds the pages of the wanted lessons and the index of all.</summary>
-    /// <param name="options">Where from, where to, and which.</param>
-    /// <param name="progress">Told of each cell, on the thread that runs the lessons.</param>
+    /// <summary>Makes a builder that runs lessons in processes of their own, side by side.</summary>
+    /// <param name="command">Starts <see cref="KernelServer"/>.</param>
+    /// <param name="limits">What a cell may take.</param>
+    /// <param name="sideBySide">The most lessons to run at once, 1 or more.</param>
+    public HandoutBuilder(KernelCommand command, KernelLimits limits, int sideBySide)
+    {
+        ArgumentNullException.ThrowIfNull(command);
+        ArgumentNullException.ThrowIfNull(limits);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sideBySide);
+        _pool = new KernelProcessPool(command, limits);
+        _newKernel = _pool.NewKernel;
+        _sideBySide = sideBySide;
+    }
+
+    /// <summary>Ends the processes.</summary>
+    public void Dispose() => _pool?.Dispose();
+
+    /// <summary>Builds what is wanted of the wanted lessons, and the index of all.</summary>
+    /// <param name="options">Where from, where to, what of which.</param>
+    /// <param name="progress">Told of each cell; calls come one at a time, from any thread.</param>
     /// <param name="cancellationToken">Stops before anything is written.</param>
-    /// <returns>The names of the files written, in their order.</returns>
-    /// <exception cref="HandoutException">A notebook, a cell, a check, a formula or a folder refused; nothing was written.</exception>
-    public async Task<IReadOnlyList<string>> BuildAsync(
-        HandoutOptions options, IProgress<HandoutProgress>? progress, CancellationToken cancellationToken)
+    /// <returns>What was done.</returns>
+    /// <exception cref="HandoutException">A notebook, a cell, a check, a formula, the aeroplane's file or a folder refused; nothing was written.</exception>
+    /// <exception cref="UnknownLessonException">A wanted lesson is not there.</exception>
+    public async Task<HandoutReport> BuildAsync(HandoutOptions options, IProgress<HandoutProgress>? progress, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(options);
         IReadOnlyList<LessonNotebook> notebooks = LessonNotebook.ReadFolder(options.NotebooksFolder);
-        IReadOnlyList<LessonNotebook> wanted = Wanted(notebooks, options.Lessons);
-        var output = new PageFiles(options.OutputFolder);
-        output.MakeSureOfFolder();
+        IReadOnlyList<LessonNotebook> wanted = LessonChoice.Of(notebooks, options.Lessons);
+        AeroplaneText? aeroplane = options.AeroplaneFile is { } file ? AeroplaneText.Read(file) : null;
+        int sheets = options.Editions.Contains(Edition.Sheets) ? options.Sheets : 1;
+        var input = new LessonInput(options.Seed, sheets, aeroplane, options.Units);
+        using OutputFolder output = OutputFolder.Open(options.OutputFolder);
+        var cache = new ContentCache(options.CacheFolder);
 
-        try
-        {
-            Dictionary<string, string> pages = await MakePagesAsync(wanted, progress, cancellationToken).ConfigureAwait(false);
-            pages.Add("index.html", IndexPage.ToHtml(notebooks, name => pages.ContainsKey(name) || output.Has(name)));
-            cancellationToken.ThrowIfCancellationRequested();
-            output.Write(pages);
-            return [.. pages.Keys];
-        }
-        finally
-        {
-            output.LeaveNoEmptyFolder();
-        }
+        var plan = new BuildPlan(wanted, input, options, output);
+        var runs = new LessonRuns(_newKernel, _sideBySide, new RunCache(cache), options.Fresh, wanted.Count, progress);
+        foreach (LessonNotebook unchanged in plan.Unchanged.Keys)
+            runs.Report(unchanged, 1, 1, isUnchanged: true);
+        List<MadeLesson> made = await runs.RunAsync(
+            plan.ToMake, input, new ArtefactChoice(options.Editions, options.Paper), cancellationToken).ConfigureAwait(false);
+        string? notPrinted = options.Pdf ? await PdfFiles.AddAsync(made, options, cache, progress, cancellationToken).ConfigureAwait(false) : null;
+
+        var set = new PageSetBuilder(output.Present);
+        foreach (MadeLesson lesson in made)
+            set.Add(lesson.Notebook.Stem, plan.Inputs[lesson.Notebook], notPrinted is null ? plan.Choice : "", lesson.Files);
+        set.AddIndex(Utf8.GetBytes(IndexPage.ToHtml(notebooks, name => set.WillHave(name, output), options.Paper)));
+        cancellationToken.ThrowIfCancellationRequested();
+        output.Write(set.Files, set.Outdated, set.ToSet());
+        cache.Tidy();
+        return new HandoutReport(
+            [.. wanted.SelectMany(n => plan.Unchanged.GetValueOrDefault(n) ?? [.. made.Single(m => m.Notebook == n).Files.Keys]), PageSetBuilder.Index],
+            set.Outdated, notPrinted);
     }
-
-    private async Task<Dictionary<string, string>> MakePagesAsync(
-        IReadOnlyList<LessonNotebook> wanted, IProgress<HandoutProgress>? progress, CancellationToken cancellationToken)
-    {
-        var pages = new Dictionary<string, string>(StringComparer.Ordinal);
-        using var mathematics = new Mathematics();
-        foreach (LessonNotebook notebook in wanted)
-        {
-            RanLesson lesson = await LessonRunner.RunAsync(notebook, _newKernel, progress, cancellationToken).ConfigureAwait(false);
-            foreach (Artefact artefact in LessonArtefacts.Of(lesson, mathematics, new ArtefactChoice(new HashSet<Edition> { Edition.Student, Edition.Instructor })))
-                pages.Add(artefact.Name, artefact.Content);
-        }
-        return pages;
-    }
-
-    private static IReadOnlyList<LessonNotebook> Wanted(IReadOnlyList<LessonNotebook> notebooks, IReadOnlyList<string> names)
-    {
-        if (names.Count == 0)
-            return notebooks;
-        List<string> unknown = [.. names.Where(name => !notebooks.Any(n => IsNamed(n, name)))];
-        if (unknown.Count > 0)
-            throw new UnknownLessonException(unknown, [.. notebooks.Select(n => n.Slug)]);
-        return [.. notebooks.Where(n => names.Any(name => IsNamed(n, name)))];
-    }
-
-    private static bool IsNamed(LessonNotebook notebook, string name) =>
-        name == notebook.Slug || name == notebook.Stem || name == notebook.FileName
-        || int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number == notebook.Number;
 }

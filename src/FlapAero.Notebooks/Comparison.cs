@@ -5,10 +5,10 @@ namespace FlapAero.Notebooks;
 /// <summary>Says how far a prediction was off, in the prediction's unit.</summary>
 internal static class Comparison
 {
-    internal static Compared Of(string what, IQuantity guess, IQuantity actual)
+    internal static Compared Of(string what, IQuantity guess, IQuantity actual, DisplayUnits units = DisplayUnits.Aviation)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(what);
-        Enum unit = guess.Unit;
+        Enum unit = units.UnitFor(guess.Unit);
         double predicted = guess.As(unit), result = actual.As(unit);
         string model = QuantityText.InOwnUnit(Quantity.From(result, unit));
         if (predicted == 0) return new Compared($"{what.Trim()}: the model gives {model}.");

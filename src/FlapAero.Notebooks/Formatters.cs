@@ -11,16 +11,17 @@ namespace FlapAero.Notebooks;
 /// </summary>
 internal static class Formatters
 {
-    internal static void Register()
+    internal static void Register(DisplayUnits units)
     {
         Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
-        Register<Figure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
-        Register<MovingFigure>(figure => figure.ToNotebookHtml(), figure => figure.ToString());
+        Register<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
+        Register<MovingFigure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
         Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
+        Register<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString());
         Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
         Register<IQuantity>(
-            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity))}</span>",
-            quantity => QuantityText.Of(quantity));
+            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",
+            quantity => QuantityText.Of(quantity, null, units));
     }
 
     /// <summary>What a notebook shows of a value where it shows plain text.</summary>

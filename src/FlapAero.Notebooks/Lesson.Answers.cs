@@ -66,11 +66,15 @@ public sealed partial class Lesson
         return ChoiceSeal.Parse(seal).Verdict(choice);
     }
 
-    private static CheckResult Judge(string what, IQuantity answer, IQuantity expected, IQuantity tolerance, IReadOnlyList<Mistake> mistakes)
+    private CheckResult Judge(string what, IQuantity answer, IQuantity expected, IQuantity tolerance, IReadOnlyList<Mistake> mistakes)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(what);
+        tolerance = Wanted(tolerance);
         var expectation = new Expectation(what.Trim(), expected, tolerance, mistakes);
         return new Diagnosis(what, answer, tolerance.Unit, tolerance.As(tolerance.Unit), expectation).Verdict()
             .With(() => AnswerKey.Of(what.Trim(), "", expected, tolerance, mistakes));
     }
+
+    /// <summary>The tolerance in the lesson's units: what it is given in is what the answer is wanted in.</summary>
+    private IQuantity Wanted(IQuantity tolerance) => tolerance.ToUnit(Units.UnitFor(tolerance.Unit));
 }

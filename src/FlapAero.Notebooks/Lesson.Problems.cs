@@ -51,7 +51,7 @@ public sealed partial class Lesson
     /// <returns>The problem.</returns>
     /// <exception cref="ArgumentException">The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hints give the answer away.</exception>
     public Problem Problem<T>(string title, Words question, IReadOnlyList<Words> hints, T answer, T tolerance, Words solution, params Mistake[] mistakes) where T : IQuantity =>
-        new ProblemTexts(title?.Trim() ?? "", question, hints, solution).Number(answer, tolerance, mistakes);
+        Texts(title, question, hints, solution).Number(answer, Wanted(tolerance), mistakes);
 
     /// <summary>A problem with hints in steps whose answer is a plain number.</summary>
     /// <param name="title">The title.</param>
@@ -64,7 +64,7 @@ public sealed partial class Lesson
     /// <returns>The problem.</returns>
     /// <exception cref="ArgumentException">The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hints give the answer away.</exception>
     public Problem Problem(string title, Words question, IReadOnlyList<Words> hints, double answer, double tolerance, Words solution, params Mistake[] mistakes) =>
-        new ProblemTexts(title?.Trim() ?? "", question, hints, solution).Number(
+        Texts(title, question, hints, solution).Number(
             FiniteNumber.Of(answer, $"The answer of the problem \"{title}\""), FiniteNumber.Of(tolerance, $"The tolerance of the problem \"{title}\""), mistakes);
 
     /// <summary>A choice among options, one of them right; their order is drawn from the lesson's seed.</summary>
@@ -76,7 +76,7 @@ public sealed partial class Lesson
     /// <returns>The problem.</returns>
     /// <exception cref="ArgumentException">There is not exactly one right option, two options say the same, or a text is missing.</exception>
     public Problem Choose(string title, Words question, IReadOnlyList<Option> options, IReadOnlyList<Words> hints, Words solution) =>
-        new ProblemTexts(title?.Trim() ?? "", question, hints, solution) { Options = options }.Choice(OrderOf(title));
+        (Texts(title, question, hints, solution) with { Options = InUnits(options) }).Choice(OrderOf(title));
 
     /// <summary>A decision: a choice among options and, in the student's own words, the reason for it.</summary>
     /// <param name="title">The title.</param>
@@ -90,8 +90,15 @@ public sealed partial class Lesson
     public Problem Decide(string title, Words question, IReadOnlyList<Option> options, Words reason, IReadOnlyList<Words> hints, Words solution)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(reason?.ToString(), nameof(reason));
-        return new ProblemTexts(title?.Trim() ?? "", question, hints, solution) { Options = options, Reason = reason }.Choice(OrderOf(title));
+        return (Texts(title, question, hints, solution) with { Options = InUnits(options), Reason = reason!.In(Units) }).Choice(OrderOf(title));
     }
+
+    /// <summary>The texts with their quantities in the lesson's units; a text that is missing is refused with the problem.</summary>
+    private ProblemTexts Texts(string? title, Words question, IReadOnlyList<Words> hints, Words solution) => new(
+        title?.Trim() ?? "", question?.In(Units)!, [.. hints.Select(hint => hint?.In(Units)!)], solution?.In(Units)!);
+
+    private IReadOnlyList<Option> InUnits(IReadOnlyList<Option> options) =>
+        [.. options.Select(option => new Option(option.IsRight, option.Text.In(Units), option.Because.In(Units)))];
 
     /// <summary>The seed of the order of options: of the lesson's seed and the title, the same on every machine.</summary>
     private int OrderOf(string? title) => BinaryPrimitives.ReadInt32LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes($"{Seed.ToString(System.Globalization.CultureInfo.InvariantCulture)}\n{title}")));

@@ -17,10 +17,11 @@ public sealed partial class Lesson
         using FlapAero; using FlapAero.Charts; using FlapAero.Notebooks; using UnitsNet; var lesson = Lesson.Begin(); lesson
         """;
 
-    private Lesson(int seed, Aeroplane aeroplane)
+    private Lesson(int seed, Aeroplane aeroplane, DisplayUnits units)
     {
         Seed = seed;
         Aeroplane = aeroplane;
+        Units = units;
     }
 
     /// <summary>The seed from which the lesson's problems draw their numbers.</summary>
@@ -29,15 +30,19 @@ public sealed partial class Lesson
     /// <summary>The aeroplane that the lesson is about.</summary>
     public Aeroplane Aeroplane { get; }
 
+    /// <summary>The units in which the lesson shows its quantities.</summary>
+    public DisplayUnits Units { get; }
+
     /// <summary>Begins a lesson: makes the kernel show figures, quantities and results; may be called any number of times.</summary>
     /// <param name="seed">The seed of the problems.</param>
     /// <param name="aeroplane">The aeroplane; <see cref="DemoAeroplanes.TrainerH4"/> where none is given.</param>
+    /// <param name="units">The units in which quantities are shown.</param>
     /// <returns>The lesson.</returns>
-    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null)
+    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null, DisplayUnits units = DisplayUnits.Aviation)
     {
         SharedFSharpCore.Use();
-        Formatters.Register();
-        return new Lesson(seed, aeroplane ?? DemoAeroplanes.TrainerH4);
+        Formatters.Register(units);
+        return new Lesson(seed, aeroplane ?? DemoAeroplanes.TrainerH4, units);
     }
 
     /// <summary>The lesson as the value of a cell: a line that says what it is about, and what draws figures in a notebook.</summary>
@@ -54,7 +59,7 @@ public sealed partial class Lesson
     public Said Say(Words markdown)
     {
         ArgumentNullException.ThrowIfNull(markdown);
-        return new Said(markdown);
+        return new Said(markdown.In(Units));
     }
 
     /// <summary>A table: a row an element, a column a function of it.</summary>
@@ -83,7 +88,7 @@ public sealed partial class Lesson
         ArgumentNullException.ThrowIfNull(rows);
         ArgumentNullException.ThrowIfNull(columns);
         return new Table(caption, [.. columns.Select(c => c.Heading)],
-            [.. rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => Words.Of(c.Value(row), c.Format.Length == 0 ? null : c.Format))])]);
+            [.. rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => Words.Of(c.Value(row), c.Format.Length == 0 ? null : c.Format, Units))])]);
     }
 
     /// <summary>A table given by its headings and its rows of values.</summary>
@@ -97,10 +102,10 @@ public sealed partial class Lesson
         ArgumentException.ThrowIfNullOrWhiteSpace(caption);
         ArgumentNullException.ThrowIfNull(headings);
         ArgumentNullException.ThrowIfNull(rows);
-        return new Table(caption, headings, [.. rows.Select(row => (IReadOnlyList<string>)[.. row.Select(value => Words.Of(value))])]);
+        return new Table(caption, headings, [.. rows.Select(row => (IReadOnlyList<string>)[.. row.Select(value => Words.Of(value, null, Units))])]);
     }
 
-    /// <summary>A prediction against the result, in the prediction's unit.</summary>
+    /// <summary>A prediction against the result, in the prediction's unit or what stands for it in the lesson's units.</summary>
     /// <typeparam name="T">The kind of quantity.</typeparam>
     /// <param name="what">What was predicted.</param>
     /// <param name="guess">The prediction; zero where none was written down.</param>
@@ -108,7 +113,7 @@ public sealed partial class Lesson
     /// <returns>By how much and which way the prediction was off.</returns>
     /// <exception cref="ArgumentException">The result is not finite.</exception>
     public Compared Compare<T>(string what, T guess, T actual) where T : IQuantity =>
-        Comparison.Of(what, guess, actual);
+        Comparison.Of(what, guess, actual, Units);
 
     /// <summary>A prediction of a plain number against the result.</summary>
     /// <param name="what">What was predicted.</param>
@@ -119,6 +124,6 @@ public sealed partial class Lesson
     public Compared Compare(string what, double guess, double actual)
     {
         Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");
-        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result) : Comparison.OfNoNumber(what, result);
+        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result, Units) : Comparison.OfNoNumber(what, result);
     }
 }

@@ -31,15 +31,18 @@ public static partial class QuantityText
     /// <summary>The quantity in words: in the unit that aviation uses for it unless the format names another.</summary>
     /// <param name="quantity">Any quantity with a finite value.</param>
     /// <param name="format">An optional unit and an optional number pattern, for example <c>ft/min 0</c>.</param>
+    /// <param name="units">Where it is not aviation's, the unit named or customary gives way to that of the system, with its usual decimals.</param>
     /// <returns>The value with its unit, for example <c>51.1 kt</c>.</returns>
     /// <exception cref="ArgumentException">The format is neither a unit of this quantity nor a pattern, or the value is not finite.</exception>
     /// <example><code>QuantityText.Of(Speed.FromKnots(51.13)); // 51.1 kt</code></example>
-    public static string Of(IQuantity quantity, string? format = null)
+    public static string Of(IQuantity quantity, string? format = null, DisplayUnits units = DisplayUnits.Aviation)
     {
         ArgumentNullException.ThrowIfNull(quantity);
         (string unitText, string? pattern) = Split(format);
         Enum unit = unitText.Length == 0 ? CustomaryUnit(quantity) : NamedUnit(quantity, unitText, format!);
-        return In(quantity, unit, pattern);
+        Enum shown = units.UnitFor(unit);
+        if (!shown.Equals(unit)) pattern = (pattern?.StartsWith('+') == true ? "+" : "") + CustomaryPattern(shown);
+        return In(quantity, shown, pattern);
     }
 
     /// <summary>The quantity in words, in the unit it was made with.</summary>

@@ -21,8 +21,11 @@ internal sealed class Folder : IDisposable
 
     public string Read(string name) => File.ReadAllText(Page(name));
 
-    public Task<IReadOnlyList<string>> BuildAsync(IProgress<HandoutProgress>? progress = null, params string[] lessons) =>
-        new HandoutBuilder().BuildAsync(new HandoutOptions(Notebooks, Output, lessons), progress, TestContext.Current.CancellationToken);
+    public async Task<IReadOnlyList<string>> BuildAsync(IProgress<HandoutProgress>? progress = null, params string[] lessons)
+    {
+        using var builder = new HandoutBuilder();
+        return (await builder.BuildAsync(new HandoutOptions(Notebooks, Output, lessons), progress, TestContext.Current.CancellationToken)).Files;
+    }
 
     public void Dispose() => Directory.Delete(_root, recursive: true);
 }

@@ -17,7 +17,7 @@ public sealed class HandoutBuilderTests
 
         Assert.Equal("Lesson 1, turn, cell \"A sum that fails\" (bad) failed: no such speed (Exception)", message);
         Assert.Equal(before, await File.ReadAllBytesAsync(folder.Page("01-turn.html"), TestContext.Current.CancellationToken));
-        Assert.Equal(["01-turn.html", "01-turn.instructor.html", "index.html"], Directory.GetFileSystemEntries(folder.Output).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(["01-turn.html", "01-turn.instructor.html", "01-turn.ipynb", "01-turn.key.html", "index.html"], Directory.GetFiles(folder.Output).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public sealed class HandoutBuilderTests
     {
         using Folder folder = new Folder().With("01-turn.ipynb", NotebookText.Sound()).With("02-lull.ipynb", NotebookText.Sound("A lull", 2));
 
-        Assert.Equal(["02-lull.html", "02-lull.instructor.html", "index.html"], await folder.BuildAsync(null, name));
+        Assert.Equal(["02-lull.html", "02-lull.instructor.html", "02-lull.key.html", "02-lull.ipynb", "index.html"], await folder.BuildAsync(null, name));
         Assert.Contains("A turn to final (not made yet)", folder.Read("index.html"), StringComparison.Ordinal);
     }
 
@@ -117,7 +117,7 @@ public sealed class HandoutBuilderTests
 
         await folder.BuildAsync(seen);
 
-        Assert.Equal(Enumerable.Range(0, 4).Select(done => new HandoutProgress("turn", done, 3)), seen.Reports);
+        Assert.Equal(Enumerable.Range(0, 4).Select(done => new HandoutProgress("turn", done, 3, done == 3 ? 0 : 1)), seen.Reports);
     }
 
     [Theory]

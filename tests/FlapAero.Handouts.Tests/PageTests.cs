@@ -28,7 +28,7 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
 
         Assert.Equal(ids.Distinct(StringComparer.Ordinal), ids);
         Assert.All(document.QuerySelectorAll("a[href^='#']"), a => Assert.Contains(a.GetAttribute("href")![1..], ids));
-        Assert.All(document.QuerySelectorAll("a:not([href^='#'])"), a => Assert.Matches("^(index|[0-9]{2}-[a-z-]+(\\.instructor)?)\\.html$", a.GetAttribute("href")!));
+        Assert.All(document.QuerySelectorAll("a:not([href^='#'])"), a => Assert.Matches("^(index|[0-9]{2}-[a-z-]+(\\.instructor|\\.key|\\.sheet-[0-9]+(\\.key)?)?)\\.(html|ipynb)$", a.GetAttribute("href")!));
     }
 
     [Theory]
@@ -199,12 +199,15 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     }
 
     [Fact]
-    public void IndexPage_Lessons_ShowNumberTitleSummaryMinutesAndBothPages()
+    public void IndexPage_Lessons_ShowNumberTitleSummaryMinutesAndEveryFile()
     {
         IHtmlCollection<IElement> lessons = pages.Document(WholePages.Index).QuerySelectorAll("ol.lessons > li");
 
         Assert.Equal(["4", "5"], lessons.Select(l => l.GetAttribute("value")));
-        Assert.Equal([WholePages.Student, WholePages.Student, WholePages.Instructor], lessons[0].QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
+        string[] parts = ["", "", ".ipynb", ".sheet-1", ".instructor", ".key", ".sheet-1.key"];
+        Assert.Equal(
+            parts.Select(part => "04-stall-in-turn" + (part == ".ipynb" ? part : part + ".html")),
+            lessons[0].QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
         Assert.Contains("What the bank does to the stall.", lessons[0].TextContent, StringComparison.Ordinal);
         Assert.Contains("40 minutes", lessons[0].TextContent, StringComparison.Ordinal);
     }

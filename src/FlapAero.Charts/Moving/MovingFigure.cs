@@ -49,6 +49,17 @@ public sealed class MovingFigure
     /// <returns>A JSON object that is safe inside a script element.</returns>
     public string ToPlotlyJson() => PlotlyFrames.Json(this);
 
+    /// <summary>The figure in another system of units, see <see cref="Figure.In"/>; also the value that moves.</summary>
+    /// <param name="units">The units.</param>
+    /// <returns>The same figure in these units.</returns>
+    public MovingFigure In(DisplayUnits units)
+    {
+        if (units == DisplayUnits.Aviation) return this;
+        (Axis control, double factor) = Control.In(units);
+        Figure[] frames = [.. Frames.Select(frame => frame.In(units))];
+        return new MovingFigure(new MovingControl(frames[StartIndex], control, [.. Values.Select(value => value * factor)], Start * factor), frames);
+    }
+
     /// <summary>The figure for a page.</summary>
     /// <returns>A <c>figure</c> element.</returns>
     public string ToHtml() => Html().ForPage();

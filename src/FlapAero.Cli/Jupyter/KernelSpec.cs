@@ -12,7 +12,7 @@ namespace FlapAero.Cli.Jupyter;
 /// </summary>
 internal sealed class KernelSpec
 {
-    public const string DisplayName = "FlapAero (C#)";
+    public const string DisplayName = LessonNotebook.KernelDisplayName;
 
     private const string StartAssembly = "FlapAero.KernelStart.dll";
     private const string SpecFile = "kernel.json";

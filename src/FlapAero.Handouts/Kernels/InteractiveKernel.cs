@@ -18,6 +18,12 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
     private readonly CompositeKernel _kernel = new() { new CSharpKernel().UseKernelHelpers() };
 
+    private readonly int _cellOutput;
+
+    /// <summary>Makes a kernel.</summary>
+    /// <param name="cellOutput">The most characters a cell may put out.</param>
+    public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput) => _cellOutput = cellOutput;
+
     /// <inheritdoc/>
     public async Task<CellResult> RunAsync(string code, CancellationToken cancellationToken)
     {
@@ -36,9 +42,13 @@ public sealed partial class InteractiveKernel : ILessonKernel
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+            using var meter = new OutputMeter(_kernel, _cellOutput);
             // A cell that never ends cannot be stopped from outside, only left behind.
-            KernelCommandResult result = await _kernel
-                .SendAsync(new SubmitCode(submitted), cancellationToken).WaitAsync(cancellationToken).ConfigureAwait(false);
+            Task<KernelCommandResult> running = _kernel.SendAsync(new SubmitCode(submitted), cancellationToken);
+            Task ended = await Task.WhenAny(running, meter.Overflow).WaitAsync(cancellationToken).ConfigureAwait(false);
+            if (ended == meter.Overflow)
+                return new CellResult([], KernelLimits.TooMuch(_cellOutput));
+            KernelCommandResult result = await running.ConfigureAwait(false);
             cancellationToken.ThrowIfCancellationRequested();
             return new CellResult(OutputsOf(result.Events), FailureOf(result.Events));
         }
@@ -133,4 +143,37 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
     [GeneratedRegex("^(?<before>[ \t]*#r[ \t]+)\"(?:[^\"\r\n]*[/\\\\])?(?<name>FlapAero[A-Za-z0-9.]*)\\.dll\"", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex AssemblyLine();
+
+    /// <summary>Counts what a cell puts out while it runs: afterwards would be too late for the memory.</summary>
+    private sealed class OutputMeter : IObserver<KernelEvent>, IDisposable
+    {
+        private readonly TaskCompletionSource _overflow = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly IDisposable _subscription;
+        private readonly int _limit;
+        private long _count;
+
+        public OutputMeter(CompositeKernel kernel, int limit)
+        {
+            _limit = limit;
+            _subscription = kernel.KernelEvents.Subscribe(this);
+        }
+
+        public Task Overflow => _overflow.Task;
+
+        public void OnNext(KernelEvent value)
+        {
+            if (value is DisplayEvent shown && Interlocked.Add(ref _count, shown.FormattedValues.Sum(v => (long)(v.Value?.Length ?? 0))) > _limit)
+                _overflow.TrySetResult();
+        }
+
+        public void OnCompleted()
+        {
+        }
+
+        public void OnError(Exception error)
+        {
+        }
+
+        public void Dispose() => _subscription.Dispose();
+    }
 }

@@ -8,6 +8,9 @@ public sealed class LessonNotebook
     /// <summary>The kernel that notebooks name: the entry that setting up Jupyter makes.</summary>
     public const string KernelName = "flapaero-csharp";
 
+    /// <summary>What people see of its name.</summary>
+    public const string KernelDisplayName = "FlapAero (C#)";
+
     internal LessonNotebook(string fileName, LessonFacts facts, IReadOnlyList<LessonCell> cells)
     {
         FileName = fileName;

@@ -7,8 +7,14 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
 {
     public LessonNotebook Notebook { get; } = notebook;
 
+    /// <summary>The choices it was run with.</summary>
+    public LessonInput Input { get; init; } = LessonInput.Standard;
+
     /// <summary>Its problem sheets; the first has the lesson's own seed.</summary>
     public IReadOnlyList<RanSheet> Sheets { get; init; } = [];
 
-    public IReadOnlyList<CellOutput> OutputsOf(LessonCell cell) => outputs.GetValueOrDefault(cell.Id, []);
+    /// <summary>What each code cell put out, by its id.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<CellOutput>> Outputs { get; } = outputs;
+
+    public IReadOnlyList<CellOutput> OutputsOf(LessonCell cell) => Outputs.GetValueOrDefault(cell.Id, []);
 }

@@ -9,6 +9,8 @@ internal static class Assets
 
     public static string Style => Read(typeof(Assets).Assembly, "assets/page.css");
 
+    public static string BriefingStyle => Read(typeof(Assets).Assembly, "assets/briefing.css");
+
     /// <summary>Checks answers on a page.</summary>
     public static string Answers => Read(typeof(Assets).Assembly, "assets/answers.js");
 

@@ -81,7 +81,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         switch (cell.Role)
         {
             case CellRole.Commit:
-                _body.Add(TryIt.Line(cell.Label, cell.Unit));
+                _body.Add(TryIt.Line(cell.Label, UnitOf(cell)));
                 break;
             case CellRole.Answer:
                 WriteAnswer(cell);
@@ -154,12 +154,14 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             Code(cell.Source);
     }
 
+    private string UnitOf(LessonCell cell) => lesson.Input.Units.UnitFor(cell.Unit).Unit;
+
     private void WriteAnswer(LessonCell cell)
     {
         _body.Heading(cell.Title, 2);
         if (ForInstructor)
         {
-            _body.Add(TryIt.Line(cell.Label, cell.Unit));
+            _body.Add(TryIt.Line(cell.Label, UnitOf(cell)));
             Fold("The answer, and how it is computed", () =>
             {
                 _body.Add(Markup.Code(cell.Source));
@@ -176,7 +178,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         }
         else
         {
-            _body.Add(TryIt.Line(cell.Label, cell.Unit));
+            _body.Add(TryIt.Line(cell.Label, UnitOf(cell)));
         }
     }
 

@@ -1,8 +1,7 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Storing;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
@@ -13,15 +12,6 @@ namespace FlapAero.Handouts.Pages;
 /// </summary>
 internal sealed partial class StudentNotebook
 {
-    private static readonly JsonSerializerOptions Layout = new()
-    {
-        WriteIndented = true,
-        IndentSize = 1,
-        NewLine = "\n",
-        // A notebook is a file of its own: nothing in it can end a script.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     private readonly RanLesson _lesson;
     private readonly JsonArray _cells = [];
     private int _problems;
@@ -46,13 +36,14 @@ internal sealed partial class StudentNotebook
             ["metadata"] = new JsonObject
             {
                 ["flapaero"] = new JsonObject { ["lesson"] = notebook.Number, ["title"] = notebook.Title, ["summary"] = notebook.Summary, ["minutes"] = notebook.Minutes },
-                ["kernelspec"] = new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" },
-                ["language_info"] = new JsonObject { ["file_extension"] = ".cs", ["mimetype"] = "text/x-csharp", ["name"] = "C#", ["pygments_lexer"] = "csharp", ["version"] = "14.0" },
+                ["kernelspec"] = new JsonObject { ["display_name"] = LessonNotebook.KernelDisplayName, ["language"] = "C#", ["name"] = LessonNotebook.KernelName },
+                ["language_info"] = new JsonObject { ["file_extension"] = ".cs", ["mimetype"] = "text/x-csharp", ["name"] = "C#", ["pygments_lexer"] = "csharp", ["version"] = "13.0" },
             },
             ["nbformat"] = 4,
             ["nbformat_minor"] = 5,
         };
-        return root.ToJsonString(Layout) + "\n";
+        StoredForm.Arrange(root);
+        return CanonicalJson.Write(root);
     }
 
     private void Add(LessonCell cell, LessonCell? answer)
@@ -73,7 +64,8 @@ internal sealed partial class StudentNotebook
                 AddProblem(cell);
                 break;
             default:
-                JsonObject copy = Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, cell.IsCode, cell.Source);
+                string source = cell.Role == CellRole.Setup ? _lesson.Input.Begun(cell.Source) : cell.Source;
+                JsonObject copy = Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, cell.IsCode, source);
                 if (cell.Role == CellRole.Commit)
                     Label(copy, cell.Label, cell.Unit);
                 _cells.Add(copy);
@@ -133,7 +125,7 @@ internal sealed partial class StudentNotebook
             ["cell_type"] = isCode ? "code" : "markdown",
             ["id"] = id,
             ["metadata"] = new JsonObject { ["flapaero"] = new JsonObject { ["role"] = role, ["title"] = title } },
-            ["source"] = new JsonArray([.. LinesOf(source).Select(line => (JsonNode)line)]),
+            ["source"] = source,
         };
         if (isCode)
         {
@@ -149,12 +141,6 @@ internal sealed partial class StudentNotebook
         ours["label"] = label;
         ours["unit"] = unit;
         return ours;
-    }
-
-    private static IEnumerable<string> LinesOf(string source)
-    {
-        string[] lines = source.Split('\n');
-        return lines.Select((line, i) => i < lines.Length - 1 ? line + "\n" : line);
     }
 
     private string Where(LessonCell cell) => LessonRunner.Where(_lesson.Notebook, cell);

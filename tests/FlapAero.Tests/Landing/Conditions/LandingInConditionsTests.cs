@@ -182,18 +182,9 @@ public sealed class LandingInConditionsTests
             (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.FromNewtons(double.NaN)), (Speed.FromKnots(20), Force.Zero)]));
     }
 
-    // An approach that takes ages: the points that are kept must not be as many as its tenths of a second.
-    [Fact]
-    public void Fly_FromAbsurdlyHigh_EndsAllTheSame()
-    {
-        LandingSetup high = Usual with { Technique = Usual.Technique with { ThresholdHeight = Length.FromKilometers(1e9) } };
-        LandingInConditionsReport report = LandingInConditions.Fly(high, LandingConditions.Canonical);
-        Assert.True(report.Result is null || report.Result.Trajectory.Count < 200_000);
-    }
-
     private static LandingInConditionsResult Fly(LandingSetup setup, LandingConditions conditions)
     {
-        LandingInConditionsReport report = LandingInConditions.Fly(setup, conditions, Duration.FromSeconds(0.01));
+        LandingInConditionsReport report = LandingInConditions.Fly(setup, conditions, Duration.FromSeconds(0.1));
         Assert.Equal("", report.Explanation);
         return report.Result!;
     }

@@ -1,7 +1,7 @@
-namespace FlapAero.Handouts.Pages;
+namespace FlapAero.Handouts;
 
 /// <summary>What is made of a lesson, each for somebody else.</summary>
-internal enum Edition
+public enum Edition
 {
     /// <summary>The student's page: no answers, no notes.</summary>
     Student,

@@ -1,0 +1,47 @@
+using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
+
+namespace FlapAero.Handouts.Briefings;
+
+/// <summary>A briefing sheet as a page of its own: one sheet of paper, no script, nothing fetched.</summary>
+public static class BriefingPage
+{
+    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
+    /// <summary>The page.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="paper">The paper that it is printed on.</param>
+    /// <returns>A whole HTML page, the same bytes for the same sheet.</returns>
+    public static string ToHtml(BriefingSheet sheet, Paper paper)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        BriefingRequest flight = sheet.Briefing.Request;
+        string title = $"{BriefingSheet.Title}, {flight.Aeroplane.Name}, runway {flight.Runway.Name}";
+        // A4 is taller: the same sheet may be larger on it.
+        string size = paper == Paper.A4 ? "@page { size: A4 }\n:root { --print: 8.6pt }" : "@page { size: Letter }\n:root { --print: 8.2pt }";
+        string html = $"""
+            <!DOCTYPE html>
+            <html lang="en">
+            <head>
+            <meta charset="utf-8">
+            <meta http-equiv="Content-Security-Policy" content="{Policy}">
+            <meta name="viewport" content="width=device-width, initial-scale=1">
+            <title>{Markup.Escape(title)}</title>
+            <link rel="icon" href="data:,">
+            <style>
+            {size}
+            {Assets.BriefingStyle.Trim()}
+            </style>
+            </head>
+            <body>
+            <main>
+            {sheet.ToHtmlFragment(headingLevel: 1)}
+            </main>
+            </body>
+            </html>
+
+            """;
+        return html.Replace("\r\n", "\n", StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,36 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace FlapAero.Handouts.Cache;
+
+/// <summary>Makes the key of what is computed from the parts it is computed from.</summary>
+internal sealed class ContentKey
+{
+    private readonly MemoryStream _parts = new();
+    private readonly BinaryWriter _writer;
+
+    public ContentKey(string what)
+    {
+        // The writer puts a text's length before it, so that no two lists of parts run together to the same bytes.
+        _writer = new BinaryWriter(_parts, Encoding.UTF8);
+        _writer.Write(what);
+    }
+
+    public ContentKey With(string part)
+    {
+        _writer.Write(part);
+        return this;
+    }
+
+    public ContentKey With(int part)
+    {
+        _writer.Write(part);
+        return this;
+    }
+
+    public override string ToString()
+    {
+        _writer.Flush();
+        return Convert.ToHexStringLower(SHA256.HashData(_parts.ToArray()));
+    }
+}

@@ -1,0 +1,80 @@
+using UnitsNet;
+using static FlapAero.Notebooks.BriefingNumbers;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>The head of a sheet: the flight, whether it fits, and the numbers to have in one's head.</summary>
+internal static class BriefingFacts
+{
+    public static IEnumerable<SheetPart> Of(Briefing briefing)
+    {
+        BriefingRequest flight = briefing.Request;
+        BriefingRunway runway = flight.Runway;
+        yield return new FactsPart("flight", null,
+        [
+            ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),
+            ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above sea level"),
+            ("Air", $"{QuantityText.Of(flight.Air.Temperature)}, pressure altitude {Height(flight.Air.PressureAltitude)}, density altitude {Height(flight.Air.DensityAltitude)}"),
+            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; manual's limit ____ kt"),
+        ]);
+        yield return Verdict(briefing);
+        BriefedCase up = briefing.Flapless;
+        BriefedCircuit circuit = up.Circuit;
+        string band = $"{Knots(Whole(up.Speeds.ApproachIndicated) - BriefingTechnique.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + BriefingTechnique.FastBy)}";
+        yield return new GlancePart("glance", "Without flaps, on the needle",
+        [
+            ("Downwind, level", Knots(circuit.Level.Indicated), Engine(circuit.Level.EngineSpeed)),
+            ("Power reduced, to base", Knots(circuit.Downwind.Indicated), Engine(circuit.Downwind.EngineSpeed)),
+            ("Final", Knots(up.Speeds.ApproachIndicated), $"{Engine(circuit.Final.EngineSpeed)}; {band}"),
+            ("Wheels down by", MetresAvailable(runway.EndOfFirstThird), $"{FeetAvailable(runway.EndOfFirstThird)}, past the threshold"),
+        ]);
+    }
+
+    private static StatementPart Verdict(Briefing briefing)
+    {
+        BriefedLanding landing = briefing.Flapless.Landing;
+        BriefingRunway runway = briefing.Request.Runway;
+        string stop = Metres(landing.Result.StopDistance), margin = Metres(landing.WithMargin), there = MetresAvailable(runway.LengthAvailable);
+        string touch = Metres(landing.Result.TouchdownDistance), third = MetresAvailable(runway.EndOfFirstThird);
+        string from = QuantityText.Of(runway.ThresholdHeight, "ft 0");
+        string needed = $"It takes a runway of {Distance(landing.RunwayNeeded)}. The manual decides.";
+        return landing.Fit switch
+        {
+            RunwayFit.DoesNotStop => new(
+                "does-not-fit", "Do not land here without flaps.",
+                $"By this model it stops {stop} after passing {from} over the threshold; the runway has {there}. {needed}"),
+            RunwayFit.NotWithMargin => new(
+                "does-not-fit", "Do not land here without flaps.",
+                $"By this model it is {stop} from {from} to the stop, {margin} with the margin; the runway has {there}. {needed}"),
+            RunwayFit.TouchesPastFirstThird => new(
+                "does-not-fit", "As briefed, this ends in a go-around.",
+                $"The distance fits ({margin} with the margin, the runway has {there}), but the wheels touch at {touch}, past the first third, which ends at {third}. {needed}"),
+            _ => new(
+                "fits", "Fits, by this model.",
+                $"It is {margin} with the margin, the runway has {there}; the wheels touch at {touch}, within the first third, which ends at {third}. The manual decides."),
+        };
+    }
+
+    private static string Reported(BriefingWind wind)
+    {
+        if (wind.Mean.Speed.Knots == 0 && wind.GustSpeed is null) return "calm";
+        string mean = $"{Direction(wind.Mean.From)} {QuantityText.Of(wind.Mean.Speed, "kt 0")}";
+        return wind.GustSpeed is { } gust ? $"{mean}, gusts {QuantityText.Of(gust, "kt 0")}" : mean;
+    }
+
+    private static string Along(Speed headwind) => Math.Round(headwind.Knots) switch
+    {
+        0 => "no headwind",
+        > 0 => $"headwind {QuantityText.Of(headwind, "kt 0")}",
+        _ => $"tailwind {QuantityText.Of(-headwind, "kt 0")}",
+    };
+
+    private static string Across(Briefing briefing)
+    {
+        Speed mean = briefing.Crosswind.Abs(), gusts = briefing.CrosswindInGusts.Abs();
+        if (Math.Ceiling(gusts.Knots - 1e-6) == 0) return "no crosswind";
+        string side = briefing.CrosswindInGusts.Knots > 0 ? "right" : "left";
+        string inGusts = briefing.Request.Wind.GustSpeed is null ? "" : $", {Knots(gusts)} in gusts";
+        return $"crosswind {Knots(mean)} from the {side}{inGusts}";
+    }
+}

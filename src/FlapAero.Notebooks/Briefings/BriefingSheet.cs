@@ -1,0 +1,51 @@
+namespace FlapAero.Notebooks;
+
+/// <summary>
+/// A briefing on one sheet: what an instructor and a student read before a landing without flaps. A cell may end in one. Immutable.
+/// </summary>
+/// <example><code>BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made)</code></example>
+public sealed class BriefingSheet : LessonResult
+{
+    /// <summary>What every sheet says of itself.</summary>
+    public const string Caution =
+        "Training aid: a model's numbers. The aeroplane's approved manual, the local rules and a qualified instructor decide.";
+
+    private readonly IReadOnlyList<SheetPart> _parts;
+
+    private BriefingSheet(Briefing briefing)
+    {
+        Briefing = briefing;
+        _parts = [.. BriefingFacts.Of(briefing), .. BriefingTables.Of(briefing), .. BriefingWords.Of(briefing)];
+    }
+
+    /// <summary>The heading.</summary>
+    public static string Title => "Landing without flaps: briefing";
+
+    /// <summary>The numbers.</summary>
+    public Briefing Briefing { get; }
+
+    /// <summary>A briefing as a sheet.</summary>
+    /// <param name="briefing">The briefing.</param>
+    /// <returns>The sheet.</returns>
+    public static BriefingSheet Of(Briefing briefing)
+    {
+        ArgumentNullException.ThrowIfNull(briefing);
+        return new(briefing);
+    }
+
+    /// <inheritdoc/>
+    public override string ToHtml() => ToHtmlFragment(headingLevel: 3);
+
+    /// <summary>The sheet as one HTML element.</summary>
+    /// <param name="headingLevel">The level of its title, 1 to 5; the parts' headings are one below.</param>
+    /// <returns>HTML with semantic classes only.</returns>
+    public string ToHtmlFragment(int headingLevel)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(headingLevel, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(headingLevel, 5);
+        return SheetHtml.Of(Title, Caution, _parts, headingLevel);
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => SheetText.Of(Title, Caution, _parts);
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+using UnitsNet;
+using static FlapAero.Notebooks.BriefingNumbers;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>The tables of a sheet: speeds, circuits, landings.</summary>
+internal static class BriefingTables
+{
+    public static IEnumerable<SheetPart> Of(Briefing briefing)
+    {
+        yield return Speeds(briefing);
+        yield return Circuit("circuit-up", "Circuit without flaps", briefing, briefing.Flapless.Circuit, withFlaps: false);
+        yield return Circuit("circuit-flaps", "Circuit with flaps", briefing, briefing.FullFlaps.Circuit, withFlaps: true);
+        yield return Landings(briefing);
+    }
+
+    private static TablePart Speeds(Briefing briefing)
+    {
+        string additive = QuantityText.Of(briefing.GustAdditive, "kt 0.#");
+        string caption = briefing.GustAdditive.Knots > 0
+            ? $"Speeds at this weight, kt; final has {additive} added for the gusts"
+            : "Speeds at this weight, kt; no gusts, nothing added on final";
+        return new("speeds", caption,
+            ["Flaps", "Stall, needle", "Stall, CAS", "1.3 × stall, CAS", "Final, needle", "Limit, needle"],
+            [
+                .. briefing.Speeds.Select(speeds => (IReadOnlyList<string>)
+                [
+                    speeds.Configuration.Flaps.Name, Bare(Knots(speeds.StallIndicated)), Bare(Knots(speeds.Stall.Calibrated)),
+                    Bare(Knots(speeds.Reference.Calibrated)), Bare(Knots(speeds.ApproachIndicated)),
+                    Bare(KnotsAtMost(speeds.Configuration.Flaps.MaximumSpeed)),
+                ]),
+            ]);
+    }
+
+    private static TablePart Circuit(string name, string caption, Briefing briefing, BriefedCircuit briefed, bool withFlaps)
+    {
+        Circuit circuit = briefed.Circuit;
+        (string From, BriefedLeg Leg, Length Height)[] points =
+        [
+            ("At circuit height", briefed.Level, briefed.Level.Begin),
+            ($"Power back, {PastAbeam(circuit.PowerReducedPastAbeam)}", briefed.Downwind, briefed.Downwind.Begin),
+            ($"Turn base, {QuantityText.Of(circuit.AngleBehindWing, "0")} behind wing", briefed.Base, circuit.TurnToBase.Begin.Height),
+            ("Turn final", briefed.Base, circuit.TurnToFinal.Begin.Height),
+            ("Final, lined up", briefed.Final, briefed.Final.Begin),
+        ];
+        string[] flaps = withFlaps ? ["Flaps"] : [];
+        return new(name, caption,
+            ["From", .. flaps, "Needle, kt", "Engine, rpm", "Height, ft", "QNH, ft"],
+            [
+                .. points.Select(point => (IReadOnlyList<string>)
+                [
+                    point.From, .. withFlaps ? [point.Leg.Flight.Configuration.Flaps.Name] : Array.Empty<string>(),
+                    Bare(Knots(point.Leg.Indicated)), Bare(Engine(point.Leg.EngineSpeed)), Bare(Height(point.Height)),
+                    Bare(Height(point.Height + briefing.Request.Runway.Elevation)),
+                ]),
+            ]);
+    }
+
+    private static TablePart Landings(Briefing briefing)
+    {
+        BriefingRequest flight = briefing.Request;
+        Length available = flight.Runway.LengthAvailable;
+        string margin = QuantityText.Of(flight.Margin.Factor, "0.00"), full = flight.Aeroplane.FullFlaps.Name;
+        IReadOnlyList<string> Row(string name, Func<BriefedLanding, Length> used) =>
+        [
+            name, .. new[] { briefing.Flapless.Landing, briefing.FullFlaps.Landing }
+                .SelectMany(landing => new[] { Bare(Metres(used(landing))), Bare(Feet(used(landing))) }),
+        ];
+        string[] there = [Bare(MetresAvailable(available)), Bare(FeetAvailable(available))];
+        return new("landings", $"{QuantityText.Of(flight.Runway.ThresholdHeight, "ft 0")} over the threshold, aiming {Metres(briefing.AimingPoint)} past it",
+            ["Distance", "Flaps up, m", "Flaps up, ft", $"Flaps {full}, m", $"Flaps {full}, ft"],
+            [
+                Row("To the round-out", landing => landing.ToRoundOut),
+                Row("Float", landing => landing.Float),
+                Row("Wheels down at", landing => landing.Result.TouchdownDistance),
+                Row("Roll", landing => landing.Result.GroundRoll),
+                Row("To the stop", landing => landing.Result.StopDistance),
+                Row($"Margin, × {margin}", landing => landing.WithMargin),
+                ["Runway", .. there, .. there],
+                [
+                    "Left over", .. new[] { briefing.Flapless.Landing, briefing.FullFlaps.Landing }.SelectMany(landing => new[]
+                    {
+                        Left(Metres(landing.WithMargin), MetresAvailable(available)), Left(Feet(landing.WithMargin), FeetAvailable(available)),
+                    }),
+                ],
+            ]);
+    }
+
+    /// <summary>What is left of the runway as printed: what is printed can be subtracted by hand.</summary>
+    private static string Left(string used, string available) => QuantityText.Of(Plain(available) - Plain(used), "0");
+
+    /// <summary>The number without its unit, which the heading has.</summary>
+    private static string Bare(string text) => text[..text.LastIndexOf(QuantityText.NoBreakSpace)];
+
+    private static double Plain(string text) => double.Parse(
+        Bare(text).Replace(QuantityText.NarrowNoBreakSpace.ToString(), "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,75 @@
+using UnitsNet;
+using static FlapAero.Notebooks.BriefingNumbers;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>The words of a sheet: gates, calls, the failure, what is assumed, and the lines to sign on.</summary>
+internal static class BriefingWords
+{
+    public static IEnumerable<SheetPart> Of(Briefing briefing)
+    {
+        yield return Gates(briefing);
+        yield return Calls(briefing);
+        yield return new NotePart("failure", "What has failed?",
+            "Only the flaps: their motor or its circuit. Lamps, ammeter or radio with them: the electrical supply; then switch off what is "
+            + "not needed, keep the battery for the radio and expect to lose it. Fuses and breakers only as the manual says.");
+        yield return Assumptions(briefing);
+        yield return new BlanksPart("signatures", ["Student", "Date", "Instructor", "Signature"]);
+    }
+
+    private static ListPart Gates(Briefing briefing)
+    {
+        BriefingRunway runway = briefing.Request.Runway;
+        Speed approach = Whole(briefing.Flapless.Speeds.ApproachIndicated);
+        return new("gates", "Go around if",
+        [
+            $"at {Height(BriefingTechnique.StabilisedBy)} ({Height(BriefingTechnique.StabilisedBy + runway.Elevation)} on QNH) not on centreline, on path and steady at {Knots(approach)};",
+            $"on final the needle leaves {Knots(approach - BriefingTechnique.SlowBy)} to {Knots(approach + BriefingTechnique.FastBy)} and does not come back;",
+            $"the wheels are not down by {Available(runway.EndOfFirstThird)} (first third); landmark: ____________",
+            "it bounces, it drifts, or anyone doubts. Full power; no flaps to raise.",
+        ]);
+    }
+
+    private static ListPart Calls(Briefing briefing)
+    {
+        BriefedCircuit circuit = briefing.Flapless.Circuit;
+        string Number(Speed speed) => QuantityText.Of(Whole(speed).Knots, "0");
+        return new("calls", "Say aloud",
+        [
+            "On finding it: “No flaps. I fly the aeroplane first.”",
+            "Radio, downwind: “downwind, landing without flaps”.",
+            $"Power reduced: “{Engine(circuit.Downwind.EngineSpeed)}, speed {Number(circuit.Downwind.Indicated)}.”",
+            $"Lined up: “Speed {Number(circuit.Final.Indicated)}, flat path, no diving for it.”",
+            $"At {Height(BriefingTechnique.StabilisedBy)}: “stable” or “going around” (radio too).",
+            "Threshold: “Idle. Hold it off, let it float.”",
+        ]);
+    }
+
+    private static NotePart Assumptions(Briefing briefing)
+    {
+        BriefingRequest flight = briefing.Request;
+        RunwaySurface surface = flight.Runway.Surface;
+        string Plain(double value, string pattern) => QuantityText.Of(value, pattern);
+        string wind = briefing.Headwind.Knots >= 0 ? "half the headwind" : "one and a half of the tailwind";
+        string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * BriefingTechnique.BrakingShare, "0.00")} "
+            + $"(three quarters of the textbook's{(surface.FromMemory ? ", from memory" : "")})";
+        return new("assumed", "Assumed",
+            $"Speeds {Plain(BriefingTechnique.LevelMultiple, "0.0")}, {Plain(BriefingTechnique.DescentMultiple, "0.0")} and {Plain(BriefingTechnique.FinalMultiple, "0.0")} × the stall of the leg's own flaps, never slower than the leg after it; "
+            + $"half the gust factor on final, carried over the threshold. Engine speeds are the steady ones. Downwind {QuantityText.Of(flight.Spacing, "nmi 0.0#")} out, {(flight.Hand == CircuitHand.Left ? "left" : "right")}-hand; "
+            + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(DemoLandings.PathAngle)} over the ground. "
+            + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); throttle closed over {QuantityText.Of(DemoLandings.PowerCutTime, "0")} from the threshold{KeptPower(briefing)}; "
+            + $"round-out τ {QuantityText.Of(DemoLandings.FlareTimeConstant)} to {QuantityText.Of(DemoLandings.HoldOffHeight, "m 0.0")}; touchdown at {Plain(DemoLandings.TouchdownLiftFraction, "% 0")} of the greatest lift; "
+            + $"nose up to {Plain(DemoLandings.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}. Margin: {flight.Margin.Origin}. "
+            + "Speeds and distances are rounded up, runways down. Crosswind, bounce and brake fade are not in the model.");
+    }
+
+    private static string KeptPower(Briefing briefing)
+    {
+        string[] kept =
+        [
+            .. briefing.Flapless.Landing.KeepsPowerToRoundOut ? ["without flaps"] : Array.Empty<string>(),
+            .. briefing.FullFlaps.Landing.KeepsPowerToRoundOut ? ["with flaps"] : Array.Empty<string>(),
+        ];
+        return kept.Length == 0 ? "" : $", {string.Join(" and ", kept)} from the round-out (sooner is too slow to round out)";
+    }
+}

@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Security;
+using System.Text;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>A sheet's parts as HTML.</summary>
+internal static class SheetHtml
+{
+    public static string Of(string title, string caution, IReadOnlyList<SheetPart> parts, int level)
+    {
+        var html = new StringBuilder();
+        html.Append(CultureInfo.InvariantCulture, $"<section class=\"briefing\" aria-label=\"Briefing sheet\">\n<h{level} class=\"sheet-title\">{Escape(title)}</h{level}>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<p class=\"sheet-caution\"><strong>Caution.</strong> {Escape(caution)}</p>\n");
+        foreach (SheetPart part in parts) Append(html, part, level + 1);
+        return html.Append("</section>").ToString();
+    }
+
+    private static void Append(StringBuilder html, SheetPart part, int level)
+    {
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"sheet-part {part.Name}\">");
+        if (part.Heading is { } heading)
+            html.Append(CultureInfo.InvariantCulture, $"<h{level}>{Escape(heading)}</h{level}>");
+        switch (part)
+        {
+            case StatementPart statement:
+                html.Append(CultureInfo.InvariantCulture, $"<p class=\"verdict\"><strong>{Escape(statement.Loud)}</strong> {Escape(statement.Quiet)}</p>");
+                break;
+            case FactsPart facts:
+                html.Append("<dl>").AppendJoin("", facts.Facts.Select(f => $"<div><dt>{Escape(f.Term)}</dt> <dd>{Escape(f.Fact)}</dd></div>")).Append("</dl>");
+                break;
+            case GlancePart glance:
+                html.Append("<dl>").AppendJoin("", glance.Numbers.Select(n =>
+                    $"<div><dt>{Escape(n.Label)}</dt> <dd><b>{Escape(n.Number)}</b> {Escape(n.With)}</dd></div>")).Append("</dl>");
+                break;
+            case TablePart table:
+                html.Append(new Table(table.Caption, table.Headings, table.Rows).ToHtml());
+                break;
+            case ListPart list:
+                html.Append("<ol>").AppendJoin("", list.Items.Select(item => $"<li>{Escape(item)}</li>")).Append("</ol>");
+                break;
+            case NotePart note:
+                html.Append(CultureInfo.InvariantCulture, $"<p>{Escape(note.Text)}</p>");
+                break;
+            case BlanksPart blanks:
+                html.Append("<ul>").AppendJoin("", blanks.Labels.Select(label => $"<li><span>{Escape(label)}</span></li>")).Append("</ul>");
+                break;
+        }
+
+        html.Append("</div>\n");
+    }
+
+    private static string Escape(string text) => SecurityElement.Escape(text).Replace("&apos;", "'", StringComparison.Ordinal);
+}

@@ -1,0 +1,77 @@
+using UnitsNet;
+
+namespace FlapAero;
+
+/// <summary>One flight to be briefed for a landing without flaps. Immutable.</summary>
+public sealed class BriefingRequest
+{
+    /// <summary>A flight.</summary>
+    /// <param name="aeroplane">The aeroplane; it has flaps.</param>
+    /// <param name="mass">Its mass at the landing, within the aeroplane's limits.</param>
+    /// <param name="runway">The runway.</param>
+    /// <param name="air">The air over the runway.</param>
+    /// <param name="wind">The wind.</param>
+    /// <param name="circuitHeight">Circuit height above the runway, 150 m to 3 000 m; 1 000 ft where none is given.</param>
+    /// <param name="spacing">Downwind from the runway's centreline, 50 m to 20 km; 0.9 nmi where none is given.</param>
+    /// <param name="hand">To which side the circuit turns.</param>
+    /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
+    /// <exception cref="ArgumentException">An aeroplane without flaps.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, the mass outside the aeroplane's.</exception>
+    public BriefingRequest(
+        Aeroplane aeroplane, Mass mass, BriefingRunway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
+        Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null)
+    {
+        ArgumentNullException.ThrowIfNull(aeroplane);
+        ArgumentNullException.ThrowIfNull(runway);
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(wind);
+        if (aeroplane.FlapSettings.Count < 2)
+            throw new ArgumentException(
+                $"{aeroplane.Name} has one flap setting: it is never flown with flaps, and a landing without them is its usual one.", nameof(aeroplane));
+        if (!Enum.IsDefined(hand))
+            throw Require.Refused(nameof(hand), "hand", hand.ToString(), "left or right", "A circuit turns to one side.");
+        Aeroplane = aeroplane;
+        Mass = Require.Between(
+            mass, aeroplane.MinimumMass, aeroplane.MaximumMass, "mass", $"{aeroplane.Name} is flown between them.");
+        Runway = runway;
+        Air = air;
+        Wind = wind;
+        Length height = circuitHeight ?? Length.FromFeet(1000);
+        CircuitHeight = Require.Between(
+            height, Length.FromMeters(150), Length.FromMeters(3000), "circuit height",
+            "Lower leaves no room above the height to be established by.", nameof(circuitHeight));
+        Length away = spacing ?? BriefingTechnique.Spacing;
+        Spacing = Require.Between(
+            away, Length.FromMeters(50), Length.FromKilometers(20), "spacing",
+            "Nearer there is no circuit; further the runway is out of sight.", nameof(spacing));
+        Hand = hand;
+        Margin = margin ?? LandingMargin.SeventyPercent;
+    }
+
+    /// <summary>The aeroplane.</summary>
+    public Aeroplane Aeroplane { get; }
+
+    /// <summary>Its mass at the landing.</summary>
+    public Mass Mass { get; }
+
+    /// <summary>The runway.</summary>
+    public BriefingRunway Runway { get; }
+
+    /// <summary>The air over it.</summary>
+    public Air Air { get; }
+
+    /// <summary>The wind.</summary>
+    public BriefingWind Wind { get; }
+
+    /// <summary>Circuit height above the runway.</summary>
+    public Length CircuitHeight { get; }
+
+    /// <summary>Downwind from the centreline.</summary>
+    public Length Spacing { get; }
+
+    /// <summary>To which side the circuit turns.</summary>
+    public CircuitHand Hand { get; }
+
+    /// <summary>The margin on the landing distance.</summary>
+    public LandingMargin Margin { get; }
+}

@@ -1,0 +1,62 @@
+using UnitsNet;
+
+namespace FlapAero;
+
+/// <summary>The runway of a briefing. Immutable.</summary>
+public sealed class BriefingRunway
+{
+    /// <summary>A runway.</summary>
+    /// <param name="name">What it is called, for example 24.</param>
+    /// <param name="direction">Direction of landing, 0° to 360°, in the same north as the wind's.</param>
+    /// <param name="lengthAvailable">Landing distance available, 100 m to 6 000 m, counted from the threshold.</param>
+    /// <param name="surface">Its surface.</param>
+    /// <param name="slope">Rise over run in the direction of landing, positive uphill, −0.1 to 0.1.</param>
+    /// <param name="elevation">Elevation of the aerodrome above mean sea level, −500 m to 5 000 m.</param>
+    /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; 50 ft where none is given.</param>
+    /// <exception cref="ArgumentException">No name or no surface.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public BriefingRunway(
+        string name, Angle direction, Length lengthAvailable, RunwaySurface surface, double slope, Length elevation,
+        Length? thresholdHeight = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(surface);
+        Name = name;
+        Surface = surface;
+        Direction = Require.Between(direction, Angle.Zero, Angle.FromDegrees(360), "runway direction", "Directions run from 0° to 360°.");
+        LengthAvailable = Require.Between(
+            lengthAvailable, Length.FromMeters(100), Length.FromMeters(6000), "landing distance available",
+            "No aeroplane of this kind stops on less, and no runway is longer.");
+        Slope = Require.Between(slope, -0.1, 0.1, "runway slope", "Steeper is no runway.");
+        Elevation = Require.Between(
+            elevation, Length.FromMeters(-500), Length.FromMeters(5000), "elevation", "Aerodromes lie between them.");
+        Length height = thresholdHeight ?? DemoLandings.ThresholdHeight;
+        ThresholdHeight = Require.Between(
+            height, Length.FromMeters(5), Length.FromMeters(60), "height over the threshold",
+            "Lower leaves no height to round out from; higher flies past the runway.", nameof(thresholdHeight));
+    }
+
+    /// <summary>What it is called.</summary>
+    public string Name { get; }
+
+    /// <summary>Direction of landing.</summary>
+    public Angle Direction { get; }
+
+    /// <summary>Landing distance available, from the threshold.</summary>
+    public Length LengthAvailable { get; }
+
+    /// <summary>The surface.</summary>
+    public RunwaySurface Surface { get; }
+
+    /// <summary>Rise over run, positive uphill.</summary>
+    public double Slope { get; }
+
+    /// <summary>Elevation above mean sea level.</summary>
+    public Length Elevation { get; }
+
+    /// <summary>h_t, wheels over the threshold.</summary>
+    public Length ThresholdHeight { get; }
+
+    /// <summary>Where the first third of the landing distance available ends, from the threshold.</summary>
+    public Length EndOfFirstThird => LengthAvailable / 3;
+}

@@ -1,0 +1,43 @@
+using UnitsNet;
+
+namespace FlapAero;
+
+/// <summary>
+/// How a briefing's circuits and landings are flown, the same with flaps and without; a reason stands with each value. What is not
+/// here is <see cref="DemoLandings"/>'.
+/// </summary>
+public static class BriefingTechnique
+{
+    /// <summary>Downwind, level, over its own stalling speed: 85 kt of a trainer that stalls at 53 kt with its flaps up, common practice.</summary>
+    public static double LevelMultiple => 1.6;
+
+    /// <summary>From power reduced to the end of base, over its own stalling speed: 75 kt of the same trainer, common practice.</summary>
+    public static double DescentMultiple => 1.4;
+
+    /// <summary>Final over its own stalling speed, before the gust additive: the regulation's 1.3 [cfr-23].</summary>
+    public static double FinalMultiple => 1.3;
+
+    /// <summary>Descent on downwind and base until final: common practice.</summary>
+    public static Speed Descent { get; } = Speed.FromFeetPerMinute(500);
+
+    /// <summary>Downwind from the centreline, as in the demo circuits: in a calm the base turn then begins near the trade's 45°.</summary>
+    public static Length Spacing { get; } = Length.FromNauticalMiles(0.9);
+
+    /// <summary>Bank in the turns: invented, as in the demo circuits.</summary>
+    public static Angle Bank { get; } = Angle.FromDegrees(20);
+
+    /// <summary>Height at the end of the turn to final: 50 ft to settle before the gate at 300 ft, invented.</summary>
+    public static Length RollOut { get; } = Length.FromFeet(350);
+
+    /// <summary>By when the aeroplane is stabilised or goes around: common practice.</summary>
+    public static Length StabilisedBy { get; } = Length.FromFeet(300);
+
+    /// <summary>How much faster than briefed final may be: 10 kt [faa-other].</summary>
+    public static Speed FastBy { get; } = Speed.FromKnots(10);
+
+    /// <summary>How much slower: 5 kt [faa-other].</summary>
+    public static Speed SlowBy { get; } = Speed.FromKnots(5);
+
+    /// <summary>What a pilot's firm braking takes of a surface's coefficient: 0.3 of the textbooks' 0.4 on dry asphalt, as in <see cref="DemoLandings.BrakingFriction"/>.</summary>
+    public static double BrakingShare => 0.75;
+}

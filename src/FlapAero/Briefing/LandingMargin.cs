@@ -1,0 +1,40 @@
+using UnitsNet;
+
+namespace FlapAero;
+
+/// <summary>What a computed landing distance is multiplied by before it is held against a runway, and who says so. Immutable.</summary>
+public sealed class LandingMargin
+{
+    /// <summary>A margin.</summary>
+    /// <param name="factor">The factor, 1 to 3.</param>
+    /// <param name="origin">Who asks for it, in words.</param>
+    /// <exception cref="ArgumentException">No origin.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A factor outside its range.</exception>
+    public LandingMargin(double factor, string origin)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(origin);
+        Factor = Require.Between(factor, 1, 3, "margin factor", "Below 1 it is no margin; past 3 it is another runway.");
+        Origin = origin;
+    }
+
+    /// <summary>Standing from 50 ft within 70 % of the runway: [cat-pol-a-330], which binds operators and is the default here.</summary>
+    public static LandingMargin SeventyPercent { get; } = new(1 / 0.7, "stop within 70 % of the runway, CAT.POL.A.330");
+
+    /// <summary>The factor.</summary>
+    public double Factor { get; }
+
+    /// <summary>Who asks for it.</summary>
+    public string Origin { get; }
+
+    /// <summary>The headwind that a landing distance is planned with.</summary>
+    /// <remarks>Formula: half of a headwind, one and a half of a tailwind. Range: wind to 100 kt. Source: [cat-pol-a-330].</remarks>
+    /// <param name="headwind">w as reported; a tailwind is negative.</param>
+    /// <returns>The headwind to plan with.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A wind that nobody lands in.</exception>
+    /// <example><code>LandingMargin.PlannedHeadwind(Speed.FromKnots(-4)).Knots // -6.0</code></example>
+    public static Speed PlannedHeadwind(Speed headwind)
+    {
+        double wind = Require.Headwind(headwind);
+        return headwind * (wind > 0 ? 0.5 : 1.5);
+    }
+}

@@ -1,0 +1,118 @@
+using System.Text;
+using System.Text.Json;
+using Deque.AxeCore.Commons;
+using FlapAero.Handouts.Briefings;
+using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UnitsNet;
+
+namespace FlapAero.Handouts.Tests.Briefings;
+
+public sealed class BriefingPageTests(Browser browser) : IClassFixture<Browser>
+{
+    private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
+
+    [Fact]
+    public void ToHtml_SameFlight_GivesSameBytesWithoutScriptOrClock()
+    {
+        string html = BriefingPage.ToHtml(Demo, Paper.A4);
+        Assert.Equal(html, BriefingPage.ToHtml(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made), Paper.A4));
+        Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain(" src=", html, StringComparison.Ordinal);
+        Assert.DoesNotContain('\r', html);
+        Assert.Contains("<title>Landing without flaps: briefing, Trainer H4, runway 24</title>", html, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData(1280), InlineData(390)]
+    public async Task Page_Opened_PassesAxeOfflineWithoutComplaint(int width)
+    {
+        string path = Save(Demo);
+        await using Tab tab = await browser.OpenAsync(new Uri(path).AbsoluteUri, width);
+        await tab.AskAsync<JsonElement?>(new BundledAxeScriptProvider().GetScript() + ";null");
+
+        string[] violations = await tab.AskAsync<string[]>("""
+            axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })
+              .then(r => r.violations.flatMap(v => v.nodes.map(n => v.id + ': ' + n.html.slice(0, 200))))
+            """);
+
+        Assert.Empty(violations);
+        Assert.Empty(tab.Complaints);
+        Assert.All(tab.Requests.Where(r => !r.StartsWith("data:", StringComparison.Ordinal)), r => Assert.EndsWith("brief.html", r, StringComparison.Ordinal));
+        File.Delete(path);
+    }
+
+    [Theory, InlineData(390, 1), InlineData(320, 1), InlineData(1280, 1), InlineData(1280, 2)]
+    public async Task Page_NarrowOrEnlarged_DoesNotScrollSideways(int width, int enlarged)
+    {
+        string path = Save(Demo);
+        await using Tab tab = await browser.OpenAsync(new Uri(path).AbsoluteUri, width);
+        await tab.AskAsync<JsonElement?>($"(document.documentElement.style.fontSize = '{106.25 * enlarged}%', null)");
+
+        string[] wide = await tab.AskAsync<string[]>("""
+            [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > innerWidth + 1).map(e => e.outerHTML.slice(0, 120))
+            """);
+
+        Assert.Empty(wide);
+        File.Delete(path);
+    }
+
+    [Theory]
+    [InlineData(Paper.A4, false), InlineData(Paper.Letter, false), InlineData(Paper.A4, true), InlineData(Paper.Letter, true)]
+    public async Task Page_Printed_IsOneSheetWithCautionAndPlaceToSign(Paper paper, bool wordy)
+    {
+        byte[] bytes = await PrintAsync(BriefingPage.ToHtml(wordy ? Wordy() : Demo, paper), paper);
+
+        using PdfDocument pdf = PdfDocument.Open(bytes);
+        Page page = pdf.GetPage(1);
+        // Two letters in one glyph, as in "fi", come apart.
+        string letters = string.Concat(page.Letters.Select(letter => letter.Value)).Normalize(NormalizationForm.FormKC).Replace(" ", "", StringComparison.Ordinal);
+        Assert.Equal(1, pdf.NumberOfPages);
+        Assert.Equal(paper == Paper.A4 ? 842 : 792, page.Height, 1.5);
+        Assert.Contains(BriefingSheet.Caution.Replace(" ", "", StringComparison.Ordinal), letters, StringComparison.Ordinal);
+        Assert.All(["Student", "Date", "Instructor", "Signature"], label => Assert.Contains(label, letters, StringComparison.Ordinal));
+        // Nothing runs off the paper, and nothing was shrunk to fit: the headings of a sheet have the sheet's own size.
+        Assert.All(page.Letters, letter => Assert.InRange(letter.EndBaseLine.X, 20, page.Width - 20));
+        Assert.Equal(14, page.Letters.First(letter => letter.Value == "L").PointSize, 0.5);
+    }
+
+    [Fact]
+    public async Task Page_PrintedTwice_GivesTheSameBytes()
+    {
+        string html = BriefingPage.ToHtml(Demo, Paper.A4);
+        Assert.Equal(await PrintAsync(html, Paper.A4), await PrintAsync(html, Paper.A4));
+    }
+
+    /// <summary>The longest words that the sheet knows, on Letter the fullest page.</summary>
+    private static BriefingSheet Wordy()
+    {
+        BriefingRequest demo = DemoBriefings.Flight;
+        BriefingRunway runway = new("24", demo.Runway.Direction, Length.FromMeters(1200), RunwaySurface.FirmGrass, -0.004, demo.Runway.Elevation);
+        BriefingWind wind = new(new Wind(Angle.FromDegrees(310), Speed.FromKnots(14)), Speed.FromKnots(22));
+        LandingMargin margin = new(1.67, "as the school's training manual asks for on short and unfamiliar runways");
+        return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, Mass.FromKilograms(800), runway, demo.Air, wind, hand: CircuitHand.Right, margin: margin)).Made);
+    }
+
+    private static string Save(BriefingSheet sheet)
+    {
+        string folder = Directory.CreateTempSubdirectory("flapaero-brief-").FullName;
+        string path = Path.Combine(folder, "brief.html");
+        File.WriteAllText(path, BriefingPage.ToHtml(sheet, Paper.A4));
+        return path;
+    }
+
+    private static async Task<byte[]> PrintAsync(string html, Paper paper)
+    {
+        try
+        {
+            await using PdfPrinter printer = await PdfPrinter.StartAsync(TestContext.Current.CancellationToken);
+            return await printer.PrintAsync(html, paper, TestContext.Current.CancellationToken);
+        }
+        catch (BrowserMissingException e) when (Environment.GetEnvironmentVariable("CI") != "true")
+        {
+            Assert.Skip(e.Message);
+            throw;
+        }
+    }
+}

@@ -1,0 +1,124 @@
+using System.Text;
+using FlapAero.Handouts.Printing;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace FlapAero.Handouts.Tests.Printing;
+
+public sealed class PdfPrinterTests
+{
+    private const string Html = """
+        <!DOCTYPE html><html lang="en"><head><title>A sheet</title></head><body><h1>First</h1>
+        <p id="said">as written</p><script>document.getElementById("said").textContent = "as scripted";</script>
+        <p><a href="05-other.html">the next lesson</a></p><img alt="" src="http://203.0.113.1/a.png">
+        <div role="img" aria-label="a rising curve"><svg viewBox="0 0 99 99" width="90" aria-hidden="true"><text x="9" y="20">V</text></svg></div>
+        <p>With <span class="math"><math alttext="a squared"><msup><mi>a</mi><mn>2</mn></msup></math></span> in it.</p>
+        <h2 style="break-before:page">Second</h2></body></html>
+        """;
+
+    [Fact]
+    public async Task PrintAsync_Twice_GivesTheSameBytes()
+    {
+        await using PdfPrinter printer = await StartAsync();
+        byte[] first = await PrintAsync(printer, Html);
+        await using PdfPrinter other = await StartAsync();
+
+        Assert.Equal(first, await PrintAsync(printer, Html));
+        Assert.Equal(first, await PrintAsync(other, Html));
+    }
+
+    [Fact]
+    public async Task PrintAsync_Page_IsTaggedOutlinedNumberedAndDescribed()
+    {
+        await using PdfPrinter printer = await StartAsync();
+        byte[] bytes = await PrintAsync(printer, Html);
+
+        string raw = Encoding.Latin1.GetString(bytes);
+        Assert.All(new[] { "/StructTreeRoot", "/Marked true", "/Outlines", "/Lang (en)", "/Alt (a rising curve)", "/Alt (a squared)" }, part => Assert.Contains(part, raw, StringComparison.Ordinal));
+        using PdfDocument pdf = PdfDocument.Open(bytes);
+        Assert.Equal("A sheet", pdf.Information.Title);
+        Assert.Equal("D:20000101000000+00'00'", pdf.Information.CreationDate);
+        Assert.Equal("D:20000101000000+00'00'", pdf.Information.ModifiedDate);
+        Assert.Equal(2, pdf.NumberOfPages);
+        Assert.All(pdf.GetPages(), page => Assert.StartsWith($"page{page.Number}of2", Letters(page), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task PrintAsync_Page_RunsNoScriptAndHoldsNoFolderOfTheMachine()
+    {
+        await using PdfPrinter printer = await StartAsync();
+        byte[] bytes = await PrintAsync(printer, Html);
+
+        using PdfDocument pdf = PdfDocument.Open(bytes);
+        Assert.Contains("aswritten", Letters(pdf.GetPage(1)), StringComparison.Ordinal);
+        string raw = Encoding.Latin1.GetString(bytes);
+        Assert.DoesNotContain("file:", raw, StringComparison.Ordinal);
+        Assert.DoesNotContain("05-other", raw, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Paper.A4, "", 595, 842)]
+    [InlineData(Paper.Letter, "", 612, 792)]
+    [InlineData(Paper.A4, "<style>@page { size: Letter; margin: 10mm }</style>", 612, 792)]
+    public async Task PrintAsync_Paper_IsThePagesOwnOrTheOneAskedFor(Paper paper, string style, int width, int height)
+    {
+        await using PdfPrinter printer = await StartAsync();
+        string html = Html.Replace("</head>", style + "</head>", StringComparison.Ordinal);
+
+        using PdfDocument pdf = PdfDocument.Open(await printer.PrintAsync(html, paper, TestContext.Current.CancellationToken));
+
+        Page first = pdf.GetPage(1);
+        Assert.Equal(width, first.Width, 1.5);
+        Assert.Equal(height, first.Height, 1.5);
+        Assert.StartsWith("page1of2", Letters(first), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task StartAsync_ProgramThatIsNoBrowser_SaysWhichAndWhatToDo()
+    {
+        string path = OperatingSystem.IsWindows() ? Environment.GetEnvironmentVariable("COMSPEC")! : "/bin/false";
+
+        string message = (await Assert.ThrowsAsync<HandoutException>(() => PdfPrinter.StartAsync(path, TestContext.Current.CancellationToken))).Message;
+
+        Assert.Contains($"The browser {path} does not start", message, StringComparison.Ordinal);
+        Assert.Contains("FLAPAERO_BROWSER", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task PrintAsync_BrowserGone_SaysSo()
+    {
+        PdfPrinter printer = await StartAsync();
+        await printer.DisposeAsync();
+
+        string message = (await Assert.ThrowsAsync<HandoutException>(() => PrintAsync(printer, Html))).Message;
+
+        Assert.StartsWith("The browser ended while it was printing", message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/CreationDate (D:20261125154414+00'00') /ModDate (then)")]
+    [InlineData("/CreationDate (D:20261125154414+00'00')")]
+    public void Fix_DateMissingOrInAnotherForm_Refuses(string text)
+    {
+        string message = Assert.Throws<HandoutException>(() => PdfDates.Fix(Encoding.ASCII.GetBytes(text))).Message;
+
+        Assert.Contains("/ModDate", message, StringComparison.Ordinal);
+    }
+
+    private static async Task<PdfPrinter> StartAsync()
+    {
+        try
+        {
+            return await PdfPrinter.StartAsync(TestContext.Current.CancellationToken);
+        }
+        catch (BrowserMissingException e) when (Environment.GetEnvironmentVariable("CI") != "true")
+        {
+            Assert.Skip(e.Message);
+            throw;
+        }
+    }
+
+    private static Task<byte[]> PrintAsync(PdfPrinter printer, string html) => printer.PrintAsync(html, Paper.A4, TestContext.Current.CancellationToken);
+
+    private static string Letters(Page page) => string.Concat(page.Letters.Select(letter => letter.Value)).Replace(" ", "", StringComparison.Ordinal);
+}

@@ -1,0 +1,112 @@
+using System.Globalization;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using UnitsNet;
+
+namespace FlapAero.Notebooks.Tests;
+
+public sealed class BriefingSheetTests
+{
+    private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
+
+    [Fact]
+    public void ToString_DemoFlight_SaysThatItDoesNotFitWithItsNumbers()
+    {
+        string text = Demo.ToString();
+        Assert.StartsWith("LANDING WITHOUT FLAPS: BRIEFING\n", text, StringComparison.Ordinal);
+        string plain = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(">> DO NOT LAND HERE WITHOUT FLAPS. By this model it is 767 m from 50 ft to the stop, 1 095 m with the margin;", plain, StringComparison.Ordinal);
+        Assert.Contains("The manual decides.", plain, StringComparison.Ordinal);
+        Assert.Contains("headwind 10 kt, crosswind 6 kt from the left, 10 kt in gusts", plain, StringComparison.Ordinal);
+        Assert.Contains("67 kt to 82 kt", plain, StringComparison.Ordinal);
+        Assert.Contains("Aeroplane  Trainer H4, 1 050 kg (2 315 lb)", text, StringComparison.Ordinal);
+        Assert.Contains("Instructor ____", text, StringComparison.Ordinal);
+        Assert.Contains("Signature ____", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 100));
+        Assert.DoesNotContain(QuantityText.NoBreakSpace, text);
+    }
+
+    [Theory]
+    [InlineData(700, "Do not land here without flaps. By this model it stops 767 m after passing 50 ft")]
+    [InlineData(900, "Do not land here without flaps. By this model it is 767 m")]
+    [InlineData(1200, "As briefed, this ends in a go-around. The distance fits (1 095 m with the margin, the runway has 1 200 m), but the wheels touch at 552 m, past the first third, which ends at 400 m.")]
+    [InlineData(1700, "Fits, by this model. It is 1 095 m with the margin, the runway has 1 700 m; the wheels touch at 552 m, within the first third, which ends at 566 m. The manual decides.")]
+    public void ToHtml_RunwayLength_DecidesTheVerdict(double metres, string verdict)
+    {
+        IElement said = Html.Parse(On(metres).ToHtml()).QuerySelector(".verdict")!;
+        Assert.StartsWith(verdict, Plain(said.TextContent), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ToHtml_DemoFlight_RoundsAgainstThePilotAndAddsUp()
+    {
+        IHtmlDocument page = Html.Parse(Demo.ToHtml());
+        string[] Row(string table, string head) => [.. page.QuerySelectorAll($".{table} tbody tr").Single(r => Plain(r.Children[0].TextContent).StartsWith(head, StringComparison.Ordinal)).Children.Skip(1).Select(c => Plain(c.TextContent))];
+
+        // 52.28 and 67.97 kt CAS are printed as 53 and 68; the needle's 45.1 and 71.5 as 46 and 72.
+        Assert.Equal(["46", "53", "68", "72", "150"], Row("speeds", "up"));
+        Assert.Equal(["85", "2 050", "1 000", "1 450"], Row("circuit-up", "At circuit height"));
+        Assert.Equal(["35°", "60", "1 810", "350", "800"], Row("circuit-flaps", "Final"));
+        Assert.Equal(["900", "2 952", "900", "2 952"], Row("landings", "Runway"));
+        Assert.Equal(["−195", "−639", "291", "954"], Row("landings", "Left over"));
+        Assert.Equal(["1 095", "3 591", "609", "1 998"], Row("landings", "Margin"));
+    }
+
+    [Fact]
+    public void ToHtml_EveryWordOfIt_IsInTheTextAsWell()
+    {
+        string text = string.Concat(Demo.ToString().Where(char.IsLetterOrDigit)).ToUpperInvariant();
+        foreach (IElement piece in Html.Parse(Demo.ToHtml()).QuerySelectorAll("dt, dd b, td, th, li, caption, .failure p, .assumed p"))
+            Assert.Contains(string.Concat(piece.TextContent.Where(char.IsLetterOrDigit)).ToUpperInvariant(), text, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData(1), InlineData(3)]
+    public void ToHtmlFragment_HeadingLevel_SkipsNone(int level)
+    {
+        IHtmlDocument page = Html.Parse(Demo.ToHtmlFragment(level));
+        int[] levels = [.. page.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(h => h.LocalName[1] - '0')];
+        Assert.Equal(level, levels[0]);
+        Assert.All(levels[1..], other => Assert.Equal(level + 1, other));
+        Assert.Contains(BriefingSheet.Caution, page.QuerySelector(".sheet-caution")!.TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.QuerySelectorAll("[style], script, img"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.ToHtmlFragment(6));
+    }
+
+    [Fact]
+    public void Sheet_OtherCulture_HasTheSameBytes()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
+            BriefingSheet german = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
+            Assert.Equal(Demo.ToHtml(), german.ToHtml());
+            Assert.Equal(Demo.ToString(), german.ToString());
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void ToString_LightAeroplane_SaysThatPowerStaysOnWithFlaps()
+    {
+        BriefingRequest demo = DemoBriefings.Flight;
+        BriefingRequest light = new(demo.Aeroplane, Mass.FromKilograms(700), demo.Runway, demo.Air, new(new Wind(Angle.Zero, Speed.Zero)), hand: CircuitHand.Right);
+        string text = BriefingSheet.Of(Briefing.For(light).Made).ToString().ReplaceLineEndings(" ");
+        Assert.Contains("from the threshold, with flaps from the round-out", text, StringComparison.Ordinal);
+        Assert.Contains("right-hand", text, StringComparison.Ordinal);
+        Assert.Contains("calm: no headwind, no crosswind", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("from the round-out", Demo.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    private static BriefingSheet On(double metres)
+    {
+        BriefingRequest demo = DemoBriefings.Flight;
+        BriefingRunway runway = new("24", demo.Runway.Direction, Length.FromMeters(metres), demo.Runway.Surface, 0, demo.Runway.Elevation);
+        return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, demo.Mass, runway, demo.Air, demo.Wind)).Made);
+    }
+
+    private static string Plain(string text) => text.Replace(QuantityText.NoBreakSpace, ' ').Replace(QuantityText.NarrowNoBreakSpace, ' ');
+}

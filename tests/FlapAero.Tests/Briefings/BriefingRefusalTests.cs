@@ -1,0 +1,84 @@
+using UnitsNet;
+
+namespace FlapAero.Tests.Briefings;
+
+public sealed class BriefingRefusalTests
+{
+    [Theory, InlineData(699, "699 kg"), InlineData(1091, "1091 kg")]
+    public void Request_MassOutsideTheFile_NamesValueAndLimits(double mass, string value)
+    {
+        string message = Assert.Throws<ArgumentOutOfRangeException>(() => Flights.With(kilograms: mass)).Message;
+        Assert.StartsWith($"mass: {value} is refused; allowed is 700 kg to 1090 kg. Trainer H4", message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Request_AeroplaneWithoutFlaps_IsRefused()
+    {
+        Aeroplane h4 = DemoAeroplanes.TrainerH4;
+        Aeroplane plain = new("Plain", "no flaps", h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, [h4.FlapsUp]);
+        Assert.Contains("one flap setting", Assert.Throws<ArgumentException>(() => Flights.With(aeroplane: plain)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Parts_OutsideTheirRanges_AreRefused()
+    {
+        Angle west = Angle.FromDegrees(270);
+        BriefingRunway Runway(double direction = 270, double metres = 900, double slope = 0, double feet = 0, double over = 50) => new(
+            "27", Angle.FromDegrees(direction), Length.FromMeters(metres), RunwaySurface.DryPaved, slope, Length.FromFeet(feet), Length.FromFeet(over));
+        Assert.Equal("landing distance available", What(() => Runway(metres: 99)));
+        Assert.Equal("landing distance available", What(() => Runway(metres: 6001)));
+        Assert.Equal("runway direction", What(() => Runway(direction: 361)));
+        Assert.Equal("runway slope", What(() => Runway(slope: 0.11)));
+        Assert.Equal("elevation", What(() => Runway(feet: 20000)));
+        Assert.Equal("height over the threshold", What(() => Runway(over: 10)));
+        Assert.Equal("gust", What(() => new BriefingWind(new Wind(west, Speed.FromKnots(12)), Speed.FromKnots(11))));
+        Assert.Equal("gust", What(() => new BriefingWind(new Wind(west, Speed.FromKnots(12)), Speed.FromKnots(73))));
+        Assert.Equal("margin factor", What(() => new LandingMargin(0.99, "nobody")));
+        Assert.Equal("circuit height", What(() => Flights.With(circuitFeet: 300)));
+        Assert.Throws<ArgumentException>(() => new LandingMargin(1.2, " "));
+        Assert.Throws<ArgumentException>(() => new BriefingRunway("", west, Length.FromMeters(900), RunwaySurface.Icy, 0, Length.Zero));
+    }
+
+    [Fact]
+    public void For_GustsBeyondTheCalibration_NamesSettingValueAndTable()
+    {
+        // 56.9 kt and 30 kt for the gusts: the table with 35° of flap ends at 84 kt.
+        BriefingOutcome outcome = Briefing.For(Flights.With(wind: 10, gust: 70));
+        Assert.False(outcome.IsPossible);
+        string refusal = Assert.Single(outcome.Refusals);
+        Assert.StartsWith("Speeds with flaps 35°: calibrated airspeed: 86.8", refusal, StringComparison.Ordinal);
+        Assert.Contains("to 84 kt", refusal, StringComparison.Ordinal);
+        Assert.DoesNotContain("Parameter", refusal, StringComparison.Ordinal);
+        Assert.Equal(refusal, Assert.Throws<InvalidOperationException>(() => outcome.Made).Message);
+    }
+
+    [Fact]
+    public void For_StrongTailwind_SaysEverythingThatStandsInTheWay()
+    {
+        BriefingOutcome outcome = Briefing.For(Flights.With(windFrom: 60, wind: 30, circuitFeet: 500));
+        Assert.Null(outcome.Briefing);
+        Assert.Contains(outcome.Refusals, refusal => refusal.StartsWith("Circuit without flaps: ", StringComparison.Ordinal));
+        Assert.Contains(outcome.Refusals, refusal => refusal.StartsWith("Circuit with flaps: ", StringComparison.Ordinal));
+        Assert.Contains(outcome.Refusals, refusal => refusal.StartsWith("Landing without flaps: path-steeper-than-idle-glide", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void For_PropellerTooSlowForLevelFlight_NamesThrustAndRange()
+    {
+        Aeroplane h4 = DemoAeroplanes.TrainerH4;
+        Propeller slow = new(h4.Propeller.Diameter, h4.Propeller.Table, RotationalSpeed.FromRevolutionsPerMinute(1900));
+        Aeroplane weak = new("Weak", "turns slowly", h4.Wing, h4.MinimumMass, h4.MaximumMass, slow, h4.Engine, h4.FlapSettings);
+
+        BriefingOutcome outcome = Briefing.For(Flights.With(aeroplane: weak));
+
+        string refusal = Assert.Single(outcome.Refusals, refusal => refusal.StartsWith("Circuit without flaps", StringComparison.Ordinal));
+        Assert.Matches(@"thrust on downwind, level: \d+(\.\d+)? N at 83\.6\d* kt CAS is refused; allowed is -\d+(\.\d+)? N to \d+(\.\d+)? N\.", refusal);
+    }
+
+    private static string What(Func<object> make)
+    {
+        string message = Assert.Throws<ArgumentOutOfRangeException>(make).Message;
+        Assert.Contains("is refused; allowed is", message, StringComparison.Ordinal);
+        return message[..message.IndexOf(':', StringComparison.Ordinal)];
+    }
+}

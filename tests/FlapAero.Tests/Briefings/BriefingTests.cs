@@ -1,0 +1,187 @@
+using UnitsNet;
+
+namespace FlapAero.Tests.Briefings;
+
+/// <summary>
+/// The demo flight worked by hand. Trainer H4 at 1 050 kg: W = 1 050 · 9.80665 = 10 297 N, S = 16.6 m², C_Lmax = 1.4 with flaps up and
+/// 2.0 with all of them. Runway 24, wind 210° 12 kt with gusts of 20 kt; 450 ft, 1 018 hPa, 22 °C; path 3.5° from 50 ft.
+/// </summary>
+public sealed class BriefingTests
+{
+    private static readonly Briefing Demo = Briefing.For(DemoBriefings.Flight).Made;
+
+    [Fact]
+    public void For_DemoFlight_StallAndReferenceSpeedAsByHand()
+    {
+        // V_S = √(2 · 10 297/(1.225 · 16.6 · 1.4)) = √723.4 = 26.90 m/s = 52.28 kt; 1.3 V_S = 67.97 kt.
+        Assert.Equal(52.28, Demo.Flapless.Speeds.Stall.Equivalent.Knots, 0.01);
+        Assert.Equal(67.97, Demo.Flapless.Speeds.Reference.Calibrated.Knots, 0.02);
+        // With all flaps √(1.4/2.0) of it: 43.74 kt and 56.87 kt.
+        Assert.Equal(43.74, Demo.FullFlaps.Speeds.Stall.Equivalent.Knots, 0.01);
+        Assert.Equal(56.87, Demo.FullFlaps.Speeds.Reference.Calibrated.Knots, 0.02);
+    }
+
+    [Fact]
+    public void For_DemoFlight_FinalOnTheNeedleAsByHand()
+    {
+        // Half of 20 − 12 is 4; 71.97 kt lies between the table's 70.6 (needle 70) and 79.6 (80): 70 + 10 · 1.37/9.0 = 71.5.
+        Assert.Equal(4, Demo.GustAdditive.Knots, 1e-9);
+        Assert.Equal(71.52, Demo.Flapless.Speeds.ApproachIndicated.Knots, 0.03);
+        Assert.Equal(81.52, Demo.Flapless.FastestOnFinal.Knots, 0.03);
+        Assert.Equal(66.52, Demo.Flapless.SlowestOnFinal.Knots, 0.03);
+    }
+
+    [Fact]
+    public void For_DemoFlight_WindAsByHand()
+    {
+        // 30° off the runway, from the left: 12 cos 30° = 10.39, 12 sin 30° = 6, 20 sin 30° = 10; half of the headwind is planned with.
+        Assert.Equal(10.392, Demo.Headwind.Knots, 0.001);
+        Assert.Equal(-6, Demo.Crosswind.Knots, 1e-9);
+        Assert.Equal(-10, Demo.CrosswindInGusts.Knots, 1e-9);
+        Assert.Equal(5.196, Demo.PlannedHeadwind.Knots, 0.001);
+    }
+
+    [Fact]
+    public void For_DemoFlight_AirAsByRuleOfThumb()
+    {
+        // 27.3 ft a hectopascal: 450 − 4.75 · 27.3 = 320 ft. 118.8 ft a degree over 15 − 0.6 = 14.4 °C: 320 + 7.6 · 118.8 = 1 225 ft.
+        Assert.Equal(320, DemoBriefings.Flight.Air.PressureAltitude.Feet, 2.0);
+        Assert.Equal(1225, DemoBriefings.Flight.Air.DensityAltitude.Feet, 25.0);
+    }
+
+    [Fact]
+    public void For_DemoFlight_AimingPointThirdAndFinalAsByHand()
+    {
+        // 15.24 m/tan 3.5° = 249.2 m; 900 m/3; (350 − 50) ft/tan 3.5° = 1 495 m.
+        Assert.Equal(249.17, Demo.AimingPoint.Meters, 0.01);
+        Assert.Equal(300, Demo.Request.Runway.EndOfFirstThird.Meters, 1e-9);
+        Assert.Equal(1495.0, Demo.Flapless.Circuit.Circuit.LengthOfFinal.Meters, 0.1);
+        Assert.Equal(350, Demo.Flapless.Circuit.Final.Begin.Feet, 1e-6);
+        Assert.Equal(1000, Demo.Flapless.Circuit.Downwind.Begin.Feet, 1e-6);
+    }
+
+    [Fact]
+    public void For_DemoFlight_DistancesAreTheCanonicalLandings()
+    {
+        foreach (BriefedCase briefed in new[] { Demo.Flapless, Demo.FullFlaps })
+        {
+            Configuration configuration = briefed.Speeds.Configuration;
+            LandingSetup usual = DemoLandings.Of(configuration, DemoBriefings.Flight.Air);
+            LandingSetup setup = usual with
+            {
+                Technique = usual.Technique with
+                {
+                    ThresholdSpeed = Airspeed.FromCalibrated(configuration.ReferenceSpeed(DemoBriefings.Flight.Air).Calibrated + Speed.FromKnots(4), DemoBriefings.Flight.Air).True,
+                },
+                // Short dry grass: 0.05 rolling, and three quarters of 0.4.
+                Runway = usual.Runway with { Headwind = Speed.FromKnots(6 * Math.Cos(Math.PI / 6)), RollingFriction = 0.05, BrakingFriction = 0.3 },
+            };
+            LandingResult expected = Landing.Fly(setup).Result!;
+
+            Assert.Equal(expected.StopDistance.Meters, briefed.Landing.Result.StopDistance.Meters, 0.01);
+            Assert.Equal(expected.TouchdownDistance.Meters, briefed.Landing.Result.TouchdownDistance.Meters, 0.01);
+            Assert.Equal(expected.StopDistance.Meters / 0.7, briefed.Landing.WithMargin.Meters, 0.02);
+            Assert.Equal(expected.TouchdownDistance.Meters, (briefed.Landing.ToRoundOut + briefed.Landing.Float).Meters, 0.01);
+        }
+    }
+
+    [Fact]
+    public void For_DemoFlight_EngineSpeedsHoldTheirLegs()
+    {
+        foreach (BriefedLeg leg in new[] { Demo.Flapless.Circuit.Level, Demo.Flapless.Circuit.Downwind, Demo.Flapless.Circuit.Base, Demo.Flapless.Circuit.Final, Demo.FullFlaps.Circuit.Final })
+        {
+            PropellerState running = leg.Flight.Configuration.Aeroplane.Propeller.Running(leg.Flight.Airspeed, leg.EngineSpeed);
+            Assert.Equal(leg.Flight.Thrust.Newtons, running.Thrust.Newtons, 0.01);
+        }
+
+        // From 1.6 V_S level to 500 ft/min at 1.4 V_S: less power; on final full flaps need more than none.
+        Assert.True(Demo.Flapless.Circuit.Downwind.EngineSpeed < Demo.Flapless.Circuit.Level.EngineSpeed);
+        Assert.True(Demo.Flapless.Circuit.Final.EngineSpeed < Demo.FullFlaps.Circuit.Final.EngineSpeed);
+        Assert.Equal(500, Demo.Flapless.Circuit.Base.Flight.SinkRate.FeetPerMinute, 0.1);
+    }
+
+    [Fact]
+    public void For_Calm_BaseTurnBeginsNearTheUsualAngle()
+    {
+        Circuit circuit = Briefing.For(Flights.With(calm: true)).Made.Flapless.Circuit.Circuit;
+        Assert.InRange(circuit.AngleBehindWing.Degrees, 42, 50);
+    }
+
+    [Theory, InlineData(12, 12, 0), InlineData(12, 13, 0.5), InlineData(10, 25, 7.5), InlineData(15, 41, 13)]
+    public void For_Gusts_AddHalfTheGustFactor(double wind, double gust, double additive)
+    {
+        Briefing briefing = Briefing.For(Flights.With(wind: wind, gust: gust)).Made;
+        Assert.Equal(additive, briefing.GustAdditive.Knots, 1e-9);
+        Assert.All(briefing.Speeds, speeds => Assert.Equal(additive, (speeds.Approach.Calibrated - speeds.Reference.Calibrated).Knots, 1e-9));
+    }
+
+    [Fact]
+    public void For_Heavier_IsFasterAndLonger()
+    {
+        Briefing[] briefings = [.. new[] { 700.0, 800, 900, 1000, 1090 }.Select(mass => Briefing.For(Flights.With(kilograms: mass, calm: true)).Made)];
+        foreach ((Briefing light, Briefing heavy) in briefings.Zip(briefings.Skip(1)))
+        {
+            foreach ((BriefedSpeeds slow, BriefedSpeeds fast) in light.Speeds.Zip(heavy.Speeds))
+                Assert.True(fast.ApproachIndicated > slow.ApproachIndicated);
+            Assert.True(heavy.Flapless.Landing.Result.StopDistance > light.Flapless.Landing.Result.StopDistance);
+            Assert.True(heavy.FullFlaps.Landing.Result.GroundRoll > light.FullFlaps.Landing.Result.GroundRoll);
+        }
+    }
+
+    [Fact]
+    public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAndSaysSo()
+    {
+        Briefing light = Briefing.For(Flights.With(kilograms: 700, calm: true)).Made;
+        Assert.True(light.FullFlaps.Landing.KeepsPowerToRoundOut);
+        Assert.Equal(light.FullFlaps.Landing.Result.FlareHeight.Meters, light.FullFlaps.Landing.Setup.Technique.PowerCutHeight.Meters, 0.001);
+        Assert.False(light.Flapless.Landing.KeepsPowerToRoundOut);
+        Assert.False(Demo.FullFlaps.Landing.KeepsPowerToRoundOut);
+        Assert.Equal(50, Demo.FullFlaps.Landing.Setup.Technique.PowerCutHeight.Feet, 1e-9);
+    }
+
+    [Fact]
+    public void For_SlopeSurfaceAndTailwind_MoveTheStopTheRightWay()
+    {
+        double Stop(BriefingRequest request) => Briefing.For(request).Made.Flapless.Landing.Result.StopDistance.Meters;
+        double calm = Stop(Flights.With(calm: true));
+        Assert.True(Stop(Flights.With(calm: true, slope: -0.02)) > calm);
+        Assert.True(Stop(Flights.With(calm: true, slope: 0.02)) < calm);
+        Assert.True(Stop(Flights.With(calm: true, surface: RunwaySurface.WetGrass)) > calm);
+        Assert.True(Stop(Flights.With(calm: true, celsius: 35)) > calm);
+        Assert.True(Stop(Flights.With(windFrom: 60, wind: 4)) > calm);
+        Assert.True(Stop(Flights.With(windFrom: 240, wind: 4)) < calm);
+    }
+
+    [Fact]
+    public void Fit_RunwayByTheMetre_ChangesWhereTheNumbersSay()
+    {
+        RunwayFit On(double metres) => Briefing.For(Flights.With(metres: metres)).Made.Flapless.Landing.Fit;
+        BriefedLanding landing = Demo.Flapless.Landing;
+        double stop = Math.Ceiling(landing.Result.StopDistance.Meters), margin = Math.Ceiling(landing.WithMargin.Meters);
+        double third = 3 * Math.Ceiling(landing.Result.TouchdownDistance.Meters);
+
+        Assert.Equal(RunwayFit.DoesNotStop, On(stop - 1));
+        Assert.Equal(RunwayFit.NotWithMargin, On(stop));
+        Assert.Equal(RunwayFit.NotWithMargin, On(margin - 1));
+        Assert.Equal(RunwayFit.TouchesPastFirstThird, On(margin));
+        Assert.Equal(RunwayFit.TouchesPastFirstThird, On(third - 3));
+        Assert.Equal(RunwayFit.Fits, On(third));
+        Assert.InRange(landing.RunwayNeeded.Meters, third - 3, third);
+    }
+
+    [Fact]
+    public void For_AnotherMargin_MultipliesByIt()
+    {
+        BriefedLanding landing = Briefing.For(Flights.With(margin: new LandingMargin(1.25, "the school"))).Made.Flapless.Landing;
+        Assert.Equal(1.25 * landing.Result.StopDistance.Meters, landing.WithMargin.Meters, 1e-9);
+    }
+
+    [Fact]
+    public void For_TrainerL2_FliesItsOwnFlaps()
+    {
+        Briefing briefing = Briefing.For(Flights.With(kilograms: 650, calm: true, aeroplane: DemoAeroplanes.TrainerL2)).Made;
+        Assert.Equal(3, briefing.Speeds.Count);
+        Assert.Equal(["up", "15°", "35°"], new[] { briefing.FullFlaps.Circuit.Downwind, briefing.FullFlaps.Circuit.Base, briefing.FullFlaps.Circuit.Final }
+            .Select(leg => leg.Flight.Configuration.Flaps.Name));
+    }
+}

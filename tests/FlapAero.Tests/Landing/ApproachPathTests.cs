@@ -1,0 +1,140 @@
+using FlapAero.Equations;
+
+namespace FlapAero.Tests;
+
+/// <summary>What is known before the first step, worked out by the formulas that the model states.</summary>
+public sealed class ApproachPathTests
+{
+    private static readonly LandingInput Input = UsualLanding.Setup.Input() with { Headwind = 3.1 };
+    private static readonly Textbook Book = new(Input);
+    private static readonly ApproachPath<ScalarLane> Path = Of(Input);
+    private static readonly double Sink = WindLaws.SinkOnPath(Input.ThresholdSpeed, Input.PathAngleDegrees * Math.PI / 180, Input.Headwind);
+    private static readonly double FlareHeight = Input.HoldOffHeight + Sink * Input.FlareTimeConstant;
+
+    [Theory]
+    [InlineData(3.1), InlineData(0.0), InlineData(-6.0)]
+    public void SinkRate_InAnyWind_IsThatOfThePathOverTheGround(double headwind)
+    {
+        LandingInput input = Input with { Headwind = headwind, PathAngleDegrees = 9 };
+        double sink = ApproachPath<ScalarLane>.SinkRate(input);
+        // s/(√(V² − s²) − w) = tan γ_p.
+        Assert.Equal(Math.Tan(Math.PI / 20), sink / (Math.Sqrt(input.ThresholdSpeed * input.ThresholdSpeed - sink * sink) - headwind), 1e-12);
+        Assert.Equal(sink, Of(input).HoldOff.Sink(Of(input).FlareStart).Value, 1e-12);
+    }
+
+    [Fact]
+    public void Path_Usual_BeginsItsRoundOutWhereTheSinkWouldNotJump()
+    {
+        Assert.Equal(FlareHeight, Path.FlareHeight.Value, 1e-12);
+        Assert.Equal((Input.ThresholdHeight - FlareHeight) / Sink, Path.FlareStart.Value, 1e-12);
+        Assert.Equal(0.85 * 2, Path.TouchdownLift.Value, 1e-12);
+        Assert.Equal(FlareHeight, Path.Approach.Height(Path.FlareStart).Value, 1e-12);
+    }
+
+    [Fact]
+    public void Power_BeforeTheCut_BalancesThePathAtTheThreshold()
+    {
+        double speed = Input.ThresholdSpeed, lift = Book.Lift(speed, Sink);
+        double expected = Book.Drag(speed, lift / Book.Dynamic(speed), Input.ThresholdHeight + Input.WingHeight) - Book.Weight * Sink / speed;
+        Assert.Equal(expected / Input.Mass, Path.Power.At(0).At(0).Value, 1e-12);
+        Assert.Equal(Input.IdleThrust / Input.Mass, Path.Power.At(1e6).At(1e6).Value, 1e-12);
+        Assert.Equal(Input.PowerCutTime, Path.Power.Settled.Value - CutTime(Input.PowerCutHeight), 1e-12);
+        Assert.Equal(Path.Power.At(12).At(12.1).Value, Path.PowerOf(0).At(12).At(12.1).Value);
+        LandingOutcome[] outcomes = [LandingOutcome.Unreached];
+        Assert.True(ScalarLane.Any(Path.Begin(outcomes)));
+        Assert.Equal((expected, FlareHeight), (Math.Round(outcomes[0].ApproachThrust - expected, 9) + expected, outcomes[0].FlareHeight));
+    }
+
+    // Above the threshold at once; on the path h = h_t − s t; in the round-out h − h_h = s τ exp(−(t − t_f)/τ); below h_h never.
+    [Fact]
+    public void Power_CutAtAHeight_ComesWhenTheWheelsPassIt()
+    {
+        Assert.Equal(0, CutTime(Input.ThresholdHeight + 5));
+        Assert.Equal(0, CutTime(Input.ThresholdHeight));
+        Assert.Equal((Input.ThresholdHeight - 10) / Sink, CutTime(10), 1e-12);
+        Assert.Equal(Path.FlareStart.Value, CutTime(FlareHeight), 1e-12);
+        double inRoundOut = Path.FlareStart.Value + Input.FlareTimeConstant * Math.Log((FlareHeight - Input.HoldOffHeight) / 0.5);
+        Assert.Equal(inRoundOut, CutTime(Input.HoldOffHeight + 0.5), 1e-12);
+        Assert.Equal(double.PositiveInfinity, CutTime(Input.HoldOffHeight));
+        Assert.Equal(double.PositiveInfinity, CutTime(-3));
+    }
+
+    [Fact]
+    public void LiftAtFlare_AtASpeed_HasTheRoundOutsOwnLift()
+    {
+        const double speed = 24;
+        double lift = Book.Lift(speed, Sink, Sink / Input.FlareTimeConstant) / Book.Dynamic(speed);
+        Assert.Equal(lift, Path.LiftAtFlare(speed, 0), 1e-12);
+        Assert.Equal((lift / 1.7 - 1) * speed * speed, Path.LiftLeftAtFlare(new(speed)).Value, 1e-9);
+        Assert.Equal(1.7, Book.Weight / Book.Dynamic(Path.LiftSpeed(0)), 1e-12);
+        // A speed that has collapsed below the sink rate has no angle any more, and is no error.
+        Assert.Equal(
+            Input.Mass * Sink / Input.FlareTimeConstant / Book.Dynamic(0.5 * Sink), Path.LiftAtFlare(0.5 * Sink, 0), 1e-9);
+    }
+
+    [Fact]
+    public void Begin_FourLandings_RefusesEachForItsOwnReason()
+    {
+        LandingInput high = Input with { ThresholdHeight = FlareHeight }, steep = Input with { PathAngleDegrees = 9, IdleThrust = 40 };
+        LandingInput both = steep with { ThresholdHeight = 1 };
+        ApproachPath<Lanes4> path = new(LandingInput.Rows([Input, high, steep, both]));
+        LandingOutcome[] outcomes = [.. Enumerable.Repeat(LandingOutcome.Unreached, 4)];
+        Lanes4 fly = path.Begin(outcomes);
+        Assert.Equal([true, false, false, false], [.. Enumerable.Range(0, 4).Select(i => double.IsNaN(fly[i]))]);
+        Assert.Equal(
+            [LandingRefusal.None, LandingRefusal.RoundOutAboveThresholdHeight, LandingRefusal.PathSteeperThanIdleGlide, LandingRefusal.RoundOutAboveThresholdHeight],
+            outcomes.Select(o => o.Refusal));
+        Assert.Equal(FlareHeight, outcomes[1].Shown, 1e-12);
+        Assert.Equal(FlareHeight, outcomes[1].Limit, 1e-12);
+        Assert.Equal(outcomes[2].ApproachThrust, outcomes[2].Shown);
+        Assert.Equal(40, outcomes[2].Limit, 1e-9);
+        Assert.True(outcomes[2].Shown < 40);
+        Assert.Equal(path.Power.At(Lanes4.Of(0)).At(Lanes4.Of(0))[2] * Input.Mass, outcomes[2].ApproachThrust, 1e-9);
+        Assert.Equal(path.Power.At(Lanes4.Of(90)).At(Lanes4.Of(90))[3], path.PowerOf(3).At(90).At(90).Value);
+    }
+
+    [Fact]
+    public void Begin_IdleThrustOfThePath_IsNotRefused()
+    {
+        LandingOutcome[] outcomes = [LandingOutcome.Unreached];
+        Path.Begin(outcomes);
+        LandingInput exactly = Input with { IdleThrust = outcomes[0].ApproachThrust - 1e-9 };
+        Assert.True(ScalarLane.Any(Of(exactly).Begin(outcomes)));
+    }
+
+    // Only a first step, but so near that one step is mostly enough.
+    [Fact]
+    public void SettlingGuess_ReferenceCases_IsNearTheSettling()
+    {
+        foreach (ReferenceLandings.Case landing in ReferenceLandings.Cases)
+        {
+            LandingOutcome outcome = LandingSolver.Solve(landing.Input);
+            double settles = outcome.TouchdownTime - outcome.HoldOffEndTime;
+            // From above twice the wing's height on purpose 0.6 of it: two steps.
+            double share = outcome.HoldOffEndHeight > 2 * landing.Input.WingHeight ? 0.6 : 1;
+            Assert.InRange(Guess(landing.Input, outcome) / settles, 0.93 * share, 1.07 * share);
+        }
+    }
+
+    [Fact]
+    public void SettlingGuess_FromVeryLowOrHigh_KeepsToItsLimits()
+    {
+        ScalarLane low = Path.SettlingGuess(Path.Power, 20, new(26, -0.04, 1e-3), 1);
+        Assert.Equal(0.2, low.Value);
+        LandingInput high = Input with { ThresholdHeight = 300, HoldOffHeight = 200 };
+        Assert.Equal(0.6 * 6, Guess(high, LandingSolver.Solve(high)), 1e-12);
+    }
+
+    private static double Guess(LandingInput input, LandingOutcome outcome)
+    {
+        ApproachPath<ScalarLane> path = Of(input);
+        double sink = path.HoldOff.Sink(outcome.HoldOffEndTime).Value, speed = outcome.HoldOffEndSpeed;
+        return path.SettlingGuess(
+            path.Power, outcome.HoldOffEndTime, new(speed, -Math.Asin(sink / speed), outcome.HoldOffEndHeight), sink).Value;
+    }
+
+    private static double CutTime(double height) =>
+        Of(Input with { PowerCutHeight = height }).Power.At(double.NegativeInfinity).End.Value;
+
+    private static ApproachPath<ScalarLane> Of(LandingInput input) => new(LandingInput.Rows([input]));
+}
