@@ -42,9 +42,8 @@ public sealed class Words
     /// <typeparam name="T">The value's type.</typeparam>
     /// <param name="value">The value.</param>
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
-    public void AppendFormatted<T>(T value, string? format = null) => 
-        // Put into words at once too: a format that is not known is refused where it stands.
-        _parts.Add(new(Of(value, format), value, format, IsValue: true));
+    /// <exception cref="ArgumentException">The format is not known: it is refused where it stands, not where it is shown.</exception>
+    public void AppendFormatted<T>(T value, string? format = null) => _parts.Add(new(Of(value, format), value, format, IsValue: true));
 
     /// <summary>A value in words: the one formatter of sentences, tables and figures.</summary>
     /// <param name="value">A quantity, a number, or anything else with a text of its own.</param>
