@@ -27,6 +27,13 @@ internal sealed class HandAeroplane
         return rows[i - 1].Needle + (calibrated - rows[i - 1].True) / (rows[i].True - rows[i - 1].True) * (rows[i].Needle - rows[i - 1].Needle);
     }
 
+    /// <summary>A value of the file, such as the maximum of the masses in kg.</summary>
+    public double Of(string group, string name, string unit) => Value(_file[group]![name]!, unit);
+
+    /// <summary>Stalling angle in degrees: α₀ + C_Lmax/a, and half the rounding on top.</summary>
+    public double StallAngle(string flaps) => Value(Setting(flaps)["zeroLiftAngle"]!, "deg") + Value(Setting(flaps)["stallRounding"]!, "deg") / 2
+        + Value(Setting(flaps)["maximumLiftCoefficient"]!, "1") / Of("wing", "liftCurveSlope", "1/rad") * 180 / Math.PI;
+
     private JsonNode Setting(string flaps) => _file["flapSettings"]!.AsArray().Single(s => s!["name"]!.GetValue<string>() == flaps)!;
 
     private static double Value(JsonNode node, string unit)
