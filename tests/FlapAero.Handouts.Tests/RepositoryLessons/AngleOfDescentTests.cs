@@ -3,16 +3,16 @@ namespace FlapAero.Handouts.Tests.RepositoryLessons;
 /// <summary>The lesson on drag and the angle of descent tells a student which mistake was made.</summary>
 public sealed class AngleOfDescentTests
 {
-    private const string Right = "var myAngle = -Closed(today, today.ReferenceSpeed(air)).AngleOverGround(strong);";
+    private const string Right = "var myAngle = -descent.AngleOverGround(strong);";
 
     [Theory]
-    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = Closed(today, today.ReferenceSpeed(air)).GlideAngle;", "the wind is missing")]
-    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = -Closed(today, today.ReferenceSpeed(air)).AngleOverGround(headwind);", "Tuesday's wind")]
-    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = -Closed(today, today.ReferenceSpeed(air)).AngleOverGround(-strong);", "with a tailwind")]
+    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = descent.GlideAngle;", "the wind is missing")]
+    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = -descent.AngleOverGround(headwind);", "Tuesday's wind")]
+    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = -descent.AngleOverGround(-strong);", "with a tailwind")]
     [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = -glideFull.AngleOverGround(strong);", "with full flap")]
-    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = Closed(today, today.ReferenceSpeed(air)).AngleOverGround(strong);", "wrong sign")]
+    [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = descent.AngleOverGround(strong);", "wrong sign")]
     [InlineData("my-angle-over-the-ground", "is-it-the-right-angle", "var myAngle = Angle.FromDegrees(30);", "too high")]
-    [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance * Math.Tan(Closed(today, today.ReferenceSpeed(air)).GlideAngle.Radians);", "in still air")]
+    [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance * Math.Tan(descent.GlideAngle.Radians);", "in still air")]
     [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance * Math.Tan(Angle.FromDegrees(3).Radians);", "three-degree path")]
     [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance * Math.Tan(myAngle.Degrees);", "radians, not degrees")]
     [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance / Math.Tan(myAngle.Radians);", "You divided")]
