@@ -17,6 +17,15 @@ internal sealed class HandAeroplane
         return Math.Sqrt(2 * mass * 9.80665 / (1.225 * area * lift)) * 3600 / 1852;
     }
 
+    /// <summary>Lift over drag at a multiple of the stall: C_L = C_Lmax/m², C_D = C_D0 + ΔC_D + C_L²/(πAe); L = W, as near as matters here.</summary>
+    public double LiftToDrag(string flaps, double multiple)
+    {
+        double span = Value(_file["wing"]!["span"]!, "m"), area = Value(_file["wing"]!["area"]!, "m2");
+        double lift = Value(Setting(flaps)["maximumLiftCoefficient"]!, "1") / (multiple * multiple);
+        double induced = lift * lift / (Math.PI * span * span / area * Value(Setting(flaps)["oswaldFactor"]!, "1"));
+        return lift / (Value(_file["zeroLiftDragCoefficient"]!, "1") + Value(Setting(flaps)["zeroLiftDragIncrement"]!, "1") + induced);
+    }
+
     /// <summary>What the needle shows at a calibrated airspeed with flaps up, along straight lines of the table.</summary>
     public double Needle(double calibrated)
     {
