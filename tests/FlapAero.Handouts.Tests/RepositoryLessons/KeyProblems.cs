@@ -1,0 +1,61 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts.Lessons;
+
+namespace FlapAero.Handouts.Tests.RepositoryLessons;
+
+/// <summary>A lesson's problems for a thousand seeds, and what it takes to work them again from their questions.</summary>
+internal static partial class KeyProblems
+{
+    public const int Seeds = 1000;
+
+    /// <summary>The problem cells as functions of a lesson, called for every seed in one cell: question and options, and the answer.</summary>
+    public static async Task<Dictionary<string, List<(string Question, string Answer)>>> DrawAsync(string slug, string aeroplane)
+    {
+        LessonNotebook lesson = LessonCopies.Named(slug);
+        using var kernel = new InteractiveKernel();
+        async Task<CellResult> Run(string code)
+        {
+            CellResult result = await kernel.RunAsync(code, TestContext.Current.CancellationToken);
+            Assert.True(result.Failure is null, result.Failure);
+            return result;
+        }
+        foreach (LessonCell cell in lesson.Cells.Where(c => c.IsCode && c.Role is not (CellRole.Problem or CellRole.Instructor)))
+            await Run(LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        var drawn = new Dictionary<string, List<(string, string)>>();
+        foreach (LessonCell cell in lesson.Cells.Where(c => c.Role == CellRole.Problem))
+        {
+            string body = Regex.Replace(cell.Source, "^lesson\\.", "return lesson.", RegexOptions.Multiline) + ";";
+            CellResult result = await Run($$"""
+                Problem Drawn(Lesson lesson)
+                {
+                {{body}}
+                }
+                Console.Write(System.Text.Json.JsonSerializer.Serialize(Enumerable.Range(1, {{Seeds}}).Select(seed => Drawn(Lesson.Begin(seed, aeroplane)))
+                    .Select(p => new[] { p.ToString().Split("\nHint")[0], p.Answer })));
+                """);
+            string json = string.Concat(result.Outputs.Select(o => o.Text));
+            drawn.Add(cell.Title, [.. JsonSerializer.Deserialize<string[][]>(json)!.Select(pair => (pair[0].Replace('\u00A0', ' ').Replace("\u202F", "", StringComparison.Ordinal), pair[1]))]);
+        }
+        return drawn;
+    }
+
+    /// <summary>The text of the option that the key names.</summary>
+    public static string Option(string question, string letter) => Regex.Match(question, $"^  {letter}\\. (.*)$", RegexOptions.Multiline).Groups[1].Value;
+
+    /// <summary>Null where the two agree; the printed answer is rounded.</summary>
+    public static string? Near(double worked, string answer, double off)
+    {
+        double key = double.Parse(Number().Match(answer.Replace("\u202F", "", StringComparison.Ordinal)).Value, CultureInfo.InvariantCulture);
+        return Math.Abs(worked - key) <= off ? null : string.Create(CultureInfo.InvariantCulture, $"worked {worked:0.00}, the key says {answer}");
+    }
+
+    /// <summary>The numbers with a unit in a question, in their order, without their signs.</summary>
+    public static double[] Numbers(string text, string unit) =>
+        [.. Regex.Matches(text, $"([0-9.]+) ?{unit}(?![a-z])").Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
+
+    [GeneratedRegex("[0-9.]+", RegexOptions.CultureInvariant)]
+    private static partial Regex Number();
+}
