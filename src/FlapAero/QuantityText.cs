@@ -41,7 +41,7 @@ public static partial class QuantityText
         (string unitText, string? pattern) = Split(format);
         Enum unit = unitText.Length == 0 ? CustomaryUnit(quantity) : NamedUnit(quantity, unitText, format!);
         Enum shown = units.UnitFor(unit);
-        if (!shown.Equals(unit)) pattern = (pattern?.StartsWith('+') == true ? "+" : "") + CustomaryPattern(shown);
+        if (!shown.Equals(unit)) pattern = CustomaryPattern(shown) is { } usual ? (pattern?.StartsWith('+') == true ? "+" : "") + usual : null;
         return In(quantity, shown, pattern);
     }
 

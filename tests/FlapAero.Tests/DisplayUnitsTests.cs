@@ -15,6 +15,8 @@ public sealed class DisplayUnitsTests
         Assert.Equal("2.5 m/s", Text(Speed.FromFeetPerMinute(500), "ft/min 0"));
         Assert.Equal("+0.5 m/s", Text(Speed.FromKnots(1), "kt +0"));
         Assert.Equal("3.5°", Text(Angle.FromDegrees(3.5)));
+        // No customary pattern: three digits. 1 hp is 745.7 W.
+        Assert.Equal("74.6 kW", Text(Power.FromMechanicalHorsepower(100), "hp 0"));
     }
 
     [Fact]
