@@ -16,10 +16,12 @@ internal sealed record KernelTool(string Version, string Assembly)
     {
         string version = PinnedVersion(checkout.ToolManifest);
         string folder = Path.Combine(await PackagesFolderAsync(checkout, cancellationToken), Package, version);
-        if (Find(folder) is { } present)
+        // Restoring is content with what an earlier one put into the standard folder, also where packages now go elsewhere.
+        string standard = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages", Package, version);
+        if ((Find(folder) ?? Find(standard)) is { } present)
             return new KernelTool(version, present);
         await checkout.DotnetAsync(cancellationToken, "tool", "restore");
-        return new KernelTool(version, Find(folder) ?? throw new SetupException(
+        return new KernelTool(version, Find(folder) ?? Find(standard) ?? throw new SetupException(
             $"\"dotnet tool restore\" ended well, yet {folder} holds no kernel program; empty that folder and run this again."));
     }
 
