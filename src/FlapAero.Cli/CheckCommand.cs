@@ -85,11 +85,7 @@ internal static class CheckCommand
             : string.Create(CultureInfo.InvariantCulture, $"{faults}, of which check --fix puts {fixable} right.");
     }
 
-    private static string StandardFolder(string workingFolder)
-    {
-        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
-                return Path.Combine(folder.FullName, "notebooks");
-        throw new FileNotFoundException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard folder of notebooks; name one.");
-    }
+    private static string StandardFolder(string workingFolder) =>
+        RepositoryFolder.Find(workingFolder) is { } root ? Path.Combine(root, "notebooks")
+        : throw new FileNotFoundException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard folder of notebooks; name one.");
 }

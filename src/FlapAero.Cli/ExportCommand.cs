@@ -71,24 +71,14 @@ internal static class ExportCommand
 
     private static ExportOptions Options(string[] lessons, string? outFolder, string? notebooks, string edition, bool usesPackages, string workingFolder)
     {
-        string? root = Root(workingFolder);
-        string Standard(string option, params string[] parts) => root is not null ? Path.Combine([root, .. parts])
-            : throw new HandoutException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard place for {option}; call from inside the repository or name a folder with {option}.");
+        string? root = RepositoryFolder.Find(workingFolder);
         if (root is null && !usesPackages)
             throw new HandoutException($"No FlapAero.sln stands in {workingFolder} or above it, so there is no project to reference; call from inside the repository or take --packages.");
         return new ExportOptions(
-            notebooks is null ? Standard("--notebooks", "notebooks") : Path.GetFullPath(notebooks, workingFolder),
-            outFolder is null ? Standard("--out", "artifacts", "lessons-as-apps") : Path.GetFullPath(outFolder, workingFolder),
+            RepositoryFolder.Named(notebooks, workingFolder, "--notebooks", "notebooks"),
+            RepositoryFolder.Named(outFolder, workingFolder, "--out", "artifacts", "lessons-as-apps"),
             lessons,
             edition == "instructor" ? ExportEdition.Instructor : ExportEdition.Student,
-            usesPackages ? null : Standard("--packages", "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"));
-    }
-
-    private static string? Root(string workingFolder)
-    {
-        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
-                return folder.FullName;
-        return null;
+            usesPackages ? null : Path.Combine(root!, "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"));
     }
 }

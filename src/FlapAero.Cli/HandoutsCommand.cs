@@ -53,8 +53,8 @@ internal static class HandoutsCommand
 
     private static HandoutOptions Read(HandoutsOptions options, ParseResult parsed, string workingFolder)
     {
-        string outPath = Folder(parsed.GetValue(options.Out), workingFolder, "--out", "artifacts", "handouts");
-        string notebooks = Folder(parsed.GetValue(options.Notebooks), workingFolder, "--notebooks", "notebooks");
+        string outPath = RepositoryFolder.Named(parsed.GetValue(options.Out), workingFolder, "--out", "artifacts", "handouts");
+        string notebooks = RepositoryFolder.Named(parsed.GetValue(options.Notebooks), workingFolder, "--notebooks", "notebooks");
         return new HandoutOptions(notebooks, outPath, parsed.GetValue(options.Lessons) ?? [])
         {
             Editions = options.EditionsIn(parsed),
@@ -65,7 +65,7 @@ internal static class HandoutsCommand
             Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
             Pdf = parsed.GetValue(options.Pdf),
             Fresh = parsed.GetValue(options.Fresh),
-            CacheFolder = Repository(workingFolder) is { } root ? Path.Combine(root, "artifacts", "cache") : UserCache(),
+            CacheFolder = RepositoryFolder.Find(workingFolder) is { } root ? Path.Combine(root, "artifacts", "cache") : UserCache(),
         };
     }
 
@@ -75,23 +75,6 @@ internal static class HandoutsCommand
             await output.WriteLineAsync($"Removed, for they stem from another seed, aeroplane, paper or version of the lesson: {string.Join(", ", report.Removed)}.");
         await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
             $"{report.Files.Count} files made; start with {Path.Combine(folder, "index.html")}"));
-    }
-
-    /// <summary>A named folder counts from the working folder, a default one from the repository's root.</summary>
-    private static string Folder(string? named, string workingFolder, string option, params string[] standard)
-    {
-        if (named is not null)
-            return Path.GetFullPath(named, workingFolder);
-        return Repository(workingFolder) is { } root ? Path.Combine([root, .. standard]) : throw new HandoutException(
-            $"No FlapAero.sln stands in {workingFolder} or above it, so there is no standard place for {option}; call from inside the repository or name a folder with {option}.");
-    }
-
-    private static string? Repository(string workingFolder)
-    {
-        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
-                return folder.FullName;
-        return null;
     }
 
     /// <summary>The place that each system has for what may be lost.</summary>

@@ -11,14 +11,9 @@ internal sealed class Checkout
 
     public string ToolManifest => Path.Combine(_root, ".config", "dotnet-tools.json");
 
-    public static Checkout Above(string workingFolder)
-    {
-        for (DirectoryInfo? folder = new(workingFolder); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, "FlapAero.sln")))
-                return new Checkout(folder.FullName);
-        throw new SetupException(
-            $"No FlapAero.sln stands in {workingFolder} or above it; call from inside the project's folder, where the lessons are.");
-    }
+    public static Checkout Above(string workingFolder) => RepositoryFolder.Find(workingFolder) is { } root
+        ? new Checkout(root)
+        : throw new SetupException($"No FlapAero.sln stands in {workingFolder} or above it; call from inside the project's folder, where the lessons are.");
 
     /// <summary>Building this command built it already, unless someone cleaned up since.</summary>
     public async Task BuildLessonAssemblyAsync(CancellationToken cancellationToken)
