@@ -7,30 +7,48 @@ namespace FlapAero.Notebooks;
 
 /// <summary>
 /// The one place that knows the kernel's formatting: figures, quantities and results as HTML first, as words second.
-/// A later registration replaces an earlier one, so that a lesson may begin again.
+/// A later registration replaces an earlier one, so that a lesson may begin again in other units.
 /// </summary>
 internal static class Formatters
 {
+    private static readonly ITypeFormatter[] Aviation = [.. Showing(DisplayUnits.Aviation)];
+
+    private static readonly ITypeFormatter[] Si = [.. Showing(DisplayUnits.SI)];
+
     internal static void Register(DisplayUnits units)
     {
-        Register<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString());
-        Register<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
-        Register<MovingFigure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString());
-        Register<LessonResult>(result => result.ToHtml(), result => result.ToString());
-        Register<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString());
-        Register<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString());
-        Register<IQuantity>(
-            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",
-            quantity => QuantityText.Of(quantity, null, units));
+        ITypeFormatter[] wanted = units == DisplayUnits.SI ? Si : Aviation;
+        // The kernel keeps every registration and sorts them all for each new type: a lesson begun a thousand times must not add to them.
+        if (Newest() is { } newest && wanted.Contains(newest))
+            return;
+        foreach (ITypeFormatter formatter in wanted)
+            Formatter.Register(formatter);
+        foreach (Type type in wanted.Select(f => f.Type).Distinct())
+            Formatter.SetPreferredMimeTypesFor(type, HtmlFormatter.MimeType, PlainTextFormatter.MimeType);
     }
 
     /// <summary>What a notebook shows of a value where it shows plain text.</summary>
     internal static string Text(object value) => value.ToDisplayString(PlainTextFormatter.MimeType);
 
-    private static void Register<T>(Func<T, string> html, Func<T, string> text)
-    {
-        Formatter.Register<T>((value, writer) => writer.Write(html(value)), HtmlFormatter.MimeType);
-        Formatter.Register<T>((value, writer) => writer.Write(text(value)), PlainTextFormatter.MimeType);
-        Formatter.SetPreferredMimeTypesFor(typeof(T), HtmlFormatter.MimeType, PlainTextFormatter.MimeType);
-    }
+    private static ITypeFormatter? Newest() =>
+        Formatter.RegisteredFormatters(includeDefaults: false).FirstOrDefault(f => Aviation.Contains(f) || Si.Contains(f));
+
+    private static IEnumerable<ITypeFormatter> Showing(DisplayUnits units) =>
+    [
+        .. Of<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString()),
+        .. Of<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString()),
+        .. Of<MovingFigure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString()),
+        .. Of<LessonResult>(result => result.ToHtml(), result => result.ToString()),
+        .. Of<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString()),
+        .. Of<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString()),
+        .. Of<IQuantity>(
+            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",
+            quantity => QuantityText.Of(quantity, null, units)),
+    ];
+
+    private static IEnumerable<ITypeFormatter> Of<T>(Func<T, string> html, Func<T, string> text) =>
+    [
+        new HtmlFormatter<T>((value, context) => context.Writer.Write(html(value))),
+        new PlainTextFormatter<T>((value, context) => context.Writer.Write(text(value))),
+    ];
 }

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
-using FlapAero.Handouts.Tests.RepositoryLessons;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.Artefacts;
 

@@ -5,8 +5,8 @@ using FlapAero.Handouts.Leaks;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
-using FlapAero.Handouts.Tests.RepositoryLessons;
 using FlapAero.Notebooks;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.Artefacts;
 

@@ -2,7 +2,6 @@ using System.Text;
 using FlapAero.Handouts.Leaks;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
-using FlapAero.Handouts.Tests.RepositoryLessons;
 using FlapAero.Notebooks;
 using FlapAero.Tests;
 

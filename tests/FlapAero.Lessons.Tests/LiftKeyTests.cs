@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FlapAero.Tests;
-using static FlapAero.Handouts.Tests.RepositoryLessons.KeyProblems;
+using static FlapAero.Lessons.Tests.KeyProblems;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>
 /// The problems of the lesson on lift and the stall for a thousand seeds: each can be set, and its key is what a student

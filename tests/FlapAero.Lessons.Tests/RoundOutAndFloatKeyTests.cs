@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using FlapAero.Tests;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>
 /// The problems on round-out and float for a thousand seeds: each can be set, and its key is what a student works out from the question

@@ -1,14 +1,14 @@
 using FlapAero.Charts;
+using FlapAero.Handouts;
 using FlapAero.Handouts.Exporting;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Tests.RepositoryLessons;
 using FlapAero.Notebooks;
 using FlapAero.Tests;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
 
-namespace FlapAero.Handouts.Tests.Exporting;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>A lesson exported and run as a program says what the same lesson says in the kernel, to the last number.</summary>
 public sealed class ExportedLessonTests : IDisposable
@@ -72,18 +72,31 @@ public sealed class ExportedLessonTests : IDisposable
     {
         var texts = new List<string>();
         using var kernel = new InteractiveKernel();
-        foreach (LessonCell cell in lesson.Cells.Where(cell => cell.IsCode))
+        try
         {
-            CellResult result = await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken);
-            Assert.Null(result.Failure);
-            if (cell.Role != CellRole.Setup)
-                texts.AddRange(result.Outputs.Select(output => output.Text));
-            // Until a lesson begins again, which sets HTML first.
-            foreach (Type type in Shown)
-                Formatter.SetPreferredMimeTypesFor(type, PlainTextFormatter.MimeType);
+            foreach (LessonCell cell in lesson.Cells.Where(cell => cell.IsCode))
+            {
+                CellResult result = await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken);
+                Assert.Null(result.Failure);
+                if (cell.Role != CellRole.Setup)
+                    texts.AddRange(result.Outputs.Select(output => output.Text));
+                // A lesson that begins sets HTML first.
+                Prefer(PlainTextFormatter.MimeType);
+            }
+        }
+        finally
+        {
+            // For the whole process: other tests want pages.
+            Prefer(HtmlFormatter.MimeType, PlainTextFormatter.MimeType);
         }
         Assert.DoesNotContain(texts, text => text.StartsWith('<'));
         return texts;
+    }
+
+    private static void Prefer(params string[] mimeTypes)
+    {
+        foreach (Type type in Shown)
+            Formatter.SetPreferredMimeTypesFor(type, mimeTypes);
     }
 
     /// <summary>A terminal has lines of its own; the words and numbers are what must agree.</summary>

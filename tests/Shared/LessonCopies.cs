@@ -1,9 +1,8 @@
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Tests;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Tests;
 
 /// <summary>The project's own lessons, and copies of them as students and other classes would have them.</summary>
 internal static class LessonCopies

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using FlapAero.Tests;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on power tells a student which mistake was made, and says what is true.</summary>
 public sealed class PowerTests
@@ -25,11 +25,7 @@ public sealed class PowerTests
         bool turns = answer == "my-engine-speed";
         string source = turns ? $"{Today}var myTurns = {written};" : $"var mySpeed = {written};";
 
-        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => cell.Id == answer ? source : cell.Source);
-
-        (string? outcome, string said) = LessonCopies.Check(results[turns ? "is-it-the-right-engine-speed" : "is-it-the-speed-of-least-thrust"]);
-        Assert.Equal("wrong", outcome);
-        Assert.Contains(words, said, StringComparison.Ordinal);
+        await LessonRun.RefusesAsync(Slug, answer, source, turns ? "is-it-the-right-engine-speed" : "is-it-the-speed-of-least-thrust", words);
     }
 
     [Fact]
@@ -38,12 +34,11 @@ public sealed class PowerTests
         // By hand, flaps up: W = 1090 × 9.80665 = 10 689 N; C_L = 1.40/1.69 = 0.828; K = 1/(π × 7.157 × 0.74) = 0.0601;
         // C_D = 0.034 + 0.0601 × 0.686 = 0.0753; D = 10 689 × 0.0753/0.828 = 971 N; less W sin 3° = 559 N: 412 N = 92 lbf.
         // At 1.1: C_L = 1.157, C_D = 0.1145, D = 1 057 N, T = 498 N: 121 %. Least drag at C_L = √(0.034/0.0601) = 0.752: 72.7 kt.
-        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => cell.Source);
-        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
+        LessonRun run = await LessonRun.OfAsync(Slug);
 
-        Assert.Contains("92\u00a0lbf", Said("what-each-setting-takes"), StringComparison.Ordinal);
-        Assert.Contains("121\u00a0%", Said("the-second-prediction-tested"), StringComparison.Ordinal);
-        Assert.Contains("72.7\u00a0kt", Said("where-the-curves-turn"), StringComparison.Ordinal);
+        Assert.Contains("92\u00a0lbf", run.Said("what-each-setting-takes"), StringComparison.Ordinal);
+        Assert.Contains("121\u00a0%", run.Said("the-second-prediction-tested"), StringComparison.Ordinal);
+        Assert.Contains("72.7\u00a0kt", run.Said("where-the-curves-turn"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -3,8 +3,9 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Tests;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>A lesson's problems for a thousand seeds, and what it takes to work them again from their questions.</summary>
 internal static partial class KeyProblems

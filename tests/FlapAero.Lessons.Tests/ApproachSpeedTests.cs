@@ -1,4 +1,4 @@
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>The approach-speed lesson tells a student which mistake was made.</summary>
 public sealed class ApproachSpeedTests
@@ -17,12 +17,7 @@ public sealed class ApproachSpeedTests
             ? "var today = aeroplane.Configure(aeroplane.FlapsUp, aeroplane.MaximumMass * 0.9);\n" + written
             : written;
 
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named("approach-speed"), cell => cell.Id == answer ? source : cell.Source);
-
-        (string? outcome, string said) = LessonCopies.Check(results[check]);
-        Assert.Equal("wrong", outcome);
-        Assert.Contains(words, said, StringComparison.Ordinal);
+        await LessonRun.RefusesAsync("approach-speed", answer, source, check, words);
     }
 
     [Fact]
@@ -30,11 +25,10 @@ public sealed class ApproachSpeedTests
     {
         // By hand: W = 1090 × 9.80665 = 10 689 N; √(2 × 10 689/(1.225 × 16.6 × 1.40)) = 27.40 m/s = 53.3 kt CAS, nearly so at 600 ft;
         // × 1.3 = 69.2 kt; with 2.00 for 1.40, 44.6 kt and 57.9 kt: 11.3 kt faster; arccos(1/1.69) = 53.7°.
-        var results = await LessonCopies.RunAsync(LessonCopies.Named("approach-speed"), cell => cell.Source);
-        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
+        LessonRun run = await LessonRun.OfAsync("approach-speed");
 
-        Assert.Contains("11.3\u00a0kt", Said("the-prediction-tested"), StringComparison.Ordinal);
-        Assert.Contains("53.7°", Said("the-bank-prediction-tested"), StringComparison.Ordinal);
-        Assert.Contains("53.3\u00a0kt", Said("stalling-and-approach-speeds-by-flap-setting"), StringComparison.Ordinal);
+        Assert.Contains("11.3\u00a0kt", run.Said("the-prediction-tested"), StringComparison.Ordinal);
+        Assert.Contains("53.7°", run.Said("the-bank-prediction-tested"), StringComparison.Ordinal);
+        Assert.Contains("53.3\u00a0kt", run.Said("stalling-and-approach-speeds-by-flap-setting"), StringComparison.Ordinal);
     }
 }

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>
 /// An approach on Quillmere's Thursday worked from the aeroplane's file without the library: a parabolic polar, the weight's

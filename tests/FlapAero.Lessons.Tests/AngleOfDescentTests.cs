@@ -1,4 +1,4 @@
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on drag and the angle of descent tells a student which mistake was made.</summary>
 public sealed class AngleOfDescentTests
@@ -15,15 +15,8 @@ public sealed class AngleOfDescentTests
     [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance * Math.Tan(myAngle.Degrees);", "radians, not degrees")]
     [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = distance / Math.Tan(myAngle.Radians);", "You divided")]
     [InlineData("my-greatest-height", "is-it-the-right-height", "var myHeight = Length.FromFeet((distance * Math.Tan(myAngle.Radians)).Meters);", "in metres")]
-    public async Task Check_WrongAnswer_SaysWhatIsWrong(string answer, string check, string written, string words)
-    {
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named("drag-and-the-angle-of-descent"), cell => cell.Id == answer ? written : cell.Source);
-
-        (string? outcome, string said) = LessonCopies.Check(results[check]);
-        Assert.Equal("wrong", outcome);
-        Assert.Contains(words, said, StringComparison.Ordinal);
-    }
+    public Task Check_WrongAnswer_SaysWhatIsWrong(string answer, string check, string written, string words) =>
+        LessonRun.RefusesAsync("drag-and-the-angle-of-descent", answer, written, check, words);
 
     [Fact]
     public async Task Page_Numbers_AreThoseWorkedByHand()
@@ -32,11 +25,10 @@ public sealed class AngleOfDescentTests
         // C_D = 0.034 + 0.0601 × 0.828² = 0.0752: lift is 11.0 times drag, arctan 0.0908 = 5.2°. Full flap: K = 0.0635, C_L = 1.183,
         // C_D = 0.034 + 0.052 + 0.0889 = 0.1749: 6.8 and 8.4°. The propeller's 0.9° is the model's: 6.1° in all, at 69.5 kt over the
         // ground. With 8 kt off, tan 6.1° × 69.5/61.5 = 0.1208: 6.9°, which is 0.8° more.
-        var results = await LessonCopies.RunAsync(LessonCopies.Named("drag-and-the-angle-of-descent"), cell => cell.Source);
-        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
+        LessonRun run = await LessonRun.OfAsync("drag-and-the-angle-of-descent");
 
-        Assert.All(["11.0", "5.2°", "6.8", "8.4°"], number => Assert.Contains(number, Said("glide-and-sink-by-flap-setting"), StringComparison.Ordinal));
-        Assert.Contains("6.1°", Said("the-angle-tested"), StringComparison.Ordinal);
-        Assert.Contains("0.8°", Said("the-wind-s-part-tested"), StringComparison.Ordinal);
+        Assert.All(["11.0", "5.2°", "6.8", "8.4°"], number => Assert.Contains(number, run.Said("glide-and-sink-by-flap-setting"), StringComparison.Ordinal));
+        Assert.Contains("6.1°", run.Said("the-angle-tested"), StringComparison.Ordinal);
+        Assert.Contains("0.8°", run.Said("the-wind-s-part-tested"), StringComparison.Ordinal);
     }
 }

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>An aeroplane's file read without the library, and two formulas of a textbook: what a student works with by hand.</summary>
 internal sealed class HandAeroplane

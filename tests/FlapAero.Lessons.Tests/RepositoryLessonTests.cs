@@ -1,9 +1,10 @@
+using System.Text;
 using AngleSharp.Html.Parser;
-using FlapAero.Handouts.Kernels;
+using FlapAero.Handouts;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Tests;
 
-namespace FlapAero.Handouts.Tests.RepositoryLessons;
+namespace FlapAero.Lessons.Tests;
 
 /// <summary>Every lesson of the project is a whole lesson, and its checks know right from wrong.</summary>
 public sealed class RepositoryLessonTests
@@ -38,17 +39,19 @@ public sealed class RepositoryLessonTests
     [Theory, MemberData(nameof(Lessons))]
     public async Task Lesson_Problems_DifferFromSeedToSeedAndAreSolvedForEach(string slug)
     {
-        LessonNotebook lesson = LessonCopies.Named(slug);
+        LessonRun run = await LessonRun.OfAsync(slug);
+        LessonCell[] problems = [.. run.Lesson.Cells.Where(cell => cell.Role == CellRole.Problem)];
+        Assert.True(problems.Length >= 5);
         var sheets = new HashSet<string>();
         foreach (int seed in Enumerable.Range(1, 8))
         {
-            var results = await LessonCopies.RunAsync(lesson, cell => LessonCopies.Begun(cell, $"seed: {seed}"));
-            CellResult[] problems = [.. lesson.Cells.Where(cell => cell.Role == CellRole.Problem).Select(cell => results[cell.Id])];
-
-            Assert.True(problems.Length >= 3);
-            Assert.All(problems, problem => Assert.Null(problem.Failure));
-            sheets.Add(string.Concat(problems.SelectMany(problem => problem.Outputs).Select(output => output.Text)));
+            await run.RunAsync($"lesson = Lesson.Begin(seed: {seed});");
+            var sheet = new StringBuilder();
+            foreach (LessonCell problem in problems)
+                sheet.AppendJoin('\n', (await run.RunAsync(problem.Source)).Outputs.Select(output => output.Text));
+            sheets.Add(sheet.ToString());
         }
+        await run.RunAsync("lesson = Lesson.Begin();");
 
         Assert.True(sheets.Count >= 6, $"8 seeds gave only {sheets.Count} different sheets");
     }
@@ -76,12 +79,11 @@ public sealed class RepositoryLessonTests
     [Theory, MemberData(nameof(Lessons))]
     public async Task Lesson_Prose_HasAtMost900Words(string slug)
     {
-        LessonNotebook lesson = LessonCopies.Named(slug);
-        var results = await LessonCopies.RunAsync(lesson, cell => cell.Source);
-        IEnumerable<string> said = results.Values.SelectMany(result => result.Outputs)
+        LessonRun run = await LessonRun.OfAsync(slug);
+        IEnumerable<string> said = run.Results.Values.SelectMany(result => result.Outputs)
             .SelectMany(output => new HtmlParser().ParseDocument(output.Text).QuerySelectorAll(".said"))
             .Select(prose => prose.TextContent);
-        IEnumerable<string> written = lesson.Cells.Where(cell => !cell.IsCode).Select(cell => cell.Source);
+        IEnumerable<string> written = run.Lesson.Cells.Where(cell => !cell.IsCode).Select(cell => cell.Source);
 
         int words = written.Concat(said).Sum(text => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)));
 
