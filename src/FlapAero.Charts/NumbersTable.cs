@@ -156,8 +156,16 @@ public sealed class NumbersTable
     internal static string ExactPattern(IEnumerable<double> values)
     {
         double[] all = [.. values];
+        bool shows(int decimals, double off) => all.All(v => Math.Abs(v - Math.Round(v, decimals)) <= off * Math.Max(1, Math.Abs(v)));
+        int most = 3;
+        if (!shows(most, 1e-9) && all.Length > 1)
+        {
+            // Round in another unit: a twentieth of a step tells them apart.
+            double step = all.Order().Zip(all.Order().Skip(1), (low, high) => high - low).Where(d => d > 0).DefaultIfEmpty(1).Min();
+            most = Math.Clamp((int)Math.Ceiling(Math.Log10(10 / step)), 0, 3);
+        }
         int decimals = 0;
-        while (decimals < 3 && all.Any(v => Math.Abs(v - Math.Round(v, decimals)) > 1e-9 * Math.Max(1, Math.Abs(v)))) decimals++;
+        while (decimals < most && !shows(decimals, 1e-9)) decimals++;
         return Ticks.Pattern(decimals);
     }
 }

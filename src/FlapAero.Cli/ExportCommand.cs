@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Exporting;
+using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Cli;
 
@@ -28,7 +29,7 @@ internal static class ExportCommand
         };
         var edition = new Option<string>("--edition")
         {
-            Description = "student: own answers to write in, no instructor's cells, no problems; the checks' code still tells how a right answer is computed. instructor: everything.",
+            Description = "student: what the student's notebook holds. instructor: everything, with the answers.",
             DefaultValueFactory = _ => "student",
         };
         edition.AcceptOnlyFromAmong("student", "instructor");
@@ -41,30 +42,31 @@ internal static class ExportCommand
         {
             lessons, outFolder, notebooks, edition, packages,
         };
-        command.SetAction(parsed => Run(
+        command.SetAction((parsed, cancellationToken) => RunAsync(
             () => Options(parsed.GetValue(lessons) ?? [], parsed.GetValue(outFolder), parsed.GetValue(notebooks), parsed.GetRequiredValue(edition), parsed.GetValue(packages), workingFolder),
-            output, error));
+            output, error, cancellationToken));
         return command;
     }
 
-    private static int Run(Func<ExportOptions> options, TextWriter output, TextWriter error)
+    private static async Task<int> RunAsync(Func<ExportOptions> options, TextWriter output, TextWriter error, CancellationToken cancellationToken)
     {
         try
         {
             ExportOptions wanted = options();
-            IReadOnlyList<string> written = LessonExporter.Export(wanted);
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            using var builder = new HandoutBuilder(LessonKernelCommand.ToCall(), KernelLimits.Standard, Environment.ProcessorCount);
+            IReadOnlyList<string> written = await LessonExporter.ExportAsync(wanted, builder, cancellationToken);
+            await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
                 $"{written.Count} {(written.Count == 1 ? "lesson" : "lessons")} written; start with: dotnet run {Path.Combine(wanted.OutputFolder, written[0])}"));
             return ExitCode.Done;
         }
         catch (UnknownLessonException e)
         {
-            error.WriteLine(e.Message);
+            await error.WriteLineAsync(e.Message);
             return ExitCode.WrongUsage;
         }
         catch (HandoutException e)
         {
-            error.WriteLine(e.Message);
+            await error.WriteLineAsync(e.Message);
             return ExitCode.Failed;
         }
     }
@@ -79,6 +81,9 @@ internal static class ExportCommand
             RepositoryFolder.Named(outFolder, workingFolder, "--out", "artifacts", "lessons-as-apps"),
             lessons,
             edition == "instructor" ? ExportEdition.Instructor : ExportEdition.Student,
-            usesPackages ? null : Path.Combine(root!, "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"));
+            usesPackages ? null : Path.Combine(root!, "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"))
+        {
+            CacheFolder = RepositoryFolder.Cache(workingFolder),
+        };
     }
 }

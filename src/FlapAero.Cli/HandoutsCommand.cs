@@ -65,7 +65,7 @@ internal static class HandoutsCommand
             Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
             Pdf = parsed.GetValue(options.Pdf),
             Fresh = parsed.GetValue(options.Fresh),
-            CacheFolder = RepositoryFolder.Find(workingFolder) is { } root ? Path.Combine(root, "artifacts", "cache") : UserCache(),
+            CacheFolder = RepositoryFolder.Cache(workingFolder),
         };
     }
 
@@ -75,17 +75,5 @@ internal static class HandoutsCommand
             await output.WriteLineAsync($"Removed, for they stem from another seed, aeroplane, paper or version of the lesson: {string.Join(", ", report.Removed)}.");
         await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
             $"{report.Files.Count} files made; start with {Path.Combine(folder, "index.html")}"));
-    }
-
-    /// <summary>The place that each system has for what may be lost.</summary>
-    private static string? UserCache()
-    {
-        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        string root = Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { Length: > 0 } named && Path.IsPathRooted(named) ? named
-            : OperatingSystem.IsWindows() ? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
-            : home.Length == 0 ? ""
-            : OperatingSystem.IsMacOS() ? Path.Combine(home, "Library", "Caches")
-            : Path.Combine(home, ".cache");
-        return root.Length == 0 ? null : Path.Combine(root, "flapaero");
     }
 }

@@ -43,7 +43,7 @@ public sealed class FigureUnitsTests
         Assert.Equal(5 * 1852 / 3600.0, si.Start, 1e-9);
         Assert.Equal(100 * 0.3048, si.Frames[2].Lines[0].Y[1], 1e-9);
         Assert.Equal(si.Frames[0].Y.ToString(), si.Frames[2].Y.ToString());
-        Assert.Contains("m/s", si.ToHtml(), StringComparison.Ordinal);
+        Assert.Contains("2.6\u00a0m/s", si.ToHtml(), StringComparison.Ordinal);
         Assert.DoesNotContain("kt", si.ToString(), StringComparison.Ordinal);
     }
 }

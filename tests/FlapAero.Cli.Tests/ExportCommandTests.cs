@@ -78,7 +78,7 @@ public sealed class ExportCommandTests : IDisposable
         string text = await File.ReadAllTextAsync(lesson, TestContext.Current.CancellationToken);
         await File.WriteAllTextAsync(lesson, text.Replace("var bankGuess =", "var air =", StringComparison.Ordinal), TestContext.Current.CancellationToken);
 
-        Assert.Equal(1, await RunAsync(_root, "export"));
+        Assert.Equal(1, await RunAsync(_root, "export", "--edition", "instructor"));
         Assert.Contains("cell \"My prediction: bank at the stall\" (my-prediction-bank-at-the-stall) declares \"air\"", _error.ToString(), StringComparison.Ordinal);
         Assert.False(Directory.Exists(Apps));
     }

@@ -1,5 +1,3 @@
-using System.Text.Json.Nodes;
-using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -39,20 +37,5 @@ public sealed class PowerTests
         Assert.Contains("92\u00a0lbf", run.Said("what-each-setting-takes"), StringComparison.Ordinal);
         Assert.Contains("121\u00a0%", run.Said("the-second-prediction-tested"), StringComparison.Ordinal);
         Assert.Contains("72.7\u00a0kt", run.Said("where-the-curves-turn"), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Lesson_OneFlapSetting_SaysSoAndRuns()
-    {
-        JsonNode file = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Path("data/aeroplanes/trainer-l2.json"), TestContext.Current.CancellationToken))!;
-        var settings = file["flapSettings"]!.AsArray();
-        while (settings.Count > 1) settings.RemoveAt(1);
-        string aeroplane = $"aeroplane: AeroplaneFile.Parse(\"\"\"\n{file.ToJsonString()}\n\"\"\", \"one.json\")";
-
-        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, aeroplane));
-
-        Assert.All(results, result => Assert.True(result.Value.Failure is null, $"{result.Key}: {result.Value.Failure}"));
-        Assert.Contains("one flap setting only", string.Concat(results["the-aeroplane-and-the-path"].Outputs.Select(o => o.Text)), StringComparison.Ordinal);
-        Assert.Equal("passed", LessonCopies.Check(results["is-it-the-right-engine-speed"]).Outcome);
     }
 }

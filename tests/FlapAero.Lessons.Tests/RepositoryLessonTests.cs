@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Lessons;
@@ -22,6 +23,23 @@ public sealed class RepositoryLessonTests
             Assert.All(results, result => Assert.True(result.Value.Failure is null, $"{aeroplane}, {result.Key}: {result.Value.Failure}"));
             Assert.All(Checks(lesson), cell => Assert.Equal("passed", LessonCopies.Check(results[cell.Id]).Outcome));
         }
+    }
+
+    [Theory, MemberData(nameof(Lessons))]
+    public async Task Lesson_OneFlapSetting_SaysSoAndPassesItsChecks(string slug)
+    {
+        JsonNode file = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Path("data/aeroplanes/trainer-l2.json"), TestContext.Current.CancellationToken))!;
+        JsonArray settings = file["flapSettings"]!.AsArray();
+        while (settings.Count > 1) settings.RemoveAt(1);
+        LessonNotebook lesson = LessonCopies.Named(slug);
+
+        var results = await LessonCopies.RunAsync(
+            lesson, cell => LessonCopies.Begun(cell, $"aeroplane: AeroplaneFile.Parse(\"\"\"\n{file.ToJsonString()}\n\"\"\", \"one.json\")"));
+
+        Assert.All(results, result => Assert.True(result.Value.Failure is null, $"{result.Key}: {result.Value.Failure}"));
+        Assert.All(Checks(lesson), cell => Assert.Equal("passed", LessonCopies.Check(results[cell.Id]).Outcome));
+        string said = string.Concat(results.Values.SelectMany(result => result.Outputs).Select(output => output.Text));
+        Assert.Contains("one flap setting only", said, StringComparison.Ordinal);
     }
 
     [Theory, MemberData(nameof(Lessons))]

@@ -3,7 +3,7 @@ namespace FlapAero.Handouts.Exporting;
 /// <summary>For whom a program is.</summary>
 public enum ExportEdition
 {
-    /// <summary>The student: the student's own answers to write in, no instructor's cells, no problems (their code solves them).</summary>
+    /// <summary>The student: what the student's notebook holds, with answers to write in and checks that hold none.</summary>
     Student,
 
     /// <summary>The instructor: everything, with the right answers.</summary>

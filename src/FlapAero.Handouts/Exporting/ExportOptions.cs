@@ -33,6 +33,9 @@ public sealed class ExportOptions
     /// <summary>For whom the programs are.</summary>
     public ExportEdition Edition { get; }
 
+    /// <summary>Where runs are kept between exports; null keeps none.</summary>
+    public string? CacheFolder { get; init; }
+
     /// <summary>The project file that the programs reference, or null where they take the package.</summary>
     public string? Project { get; }
 }

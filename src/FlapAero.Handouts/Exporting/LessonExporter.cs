@@ -9,18 +9,43 @@ namespace FlapAero.Handouts.Exporting;
 /// <summary>Writes lessons as C# programs, one file each; either all of the wanted ones or none.</summary>
 public static class LessonExporter
 {
-    /// <summary>Exports the wanted lessons.</summary>
+    /// <summary>Exports the wanted lessons. A student's program is made from the student's notebook, so the lesson is run for it.</summary>
     /// <param name="options">Which, for whom, where to.</param>
+    /// <param name="builder">Makes the students' notebooks.</param>
+    /// <param name="cancellationToken">Stops before anything is written.</param>
     /// <returns>The names of the files written, in their order.</returns>
     /// <exception cref="HandoutException">A notebook, a cell or a folder refused; nothing was written. All faults are listed.</exception>
     /// <exception cref="UnknownLessonException">A lesson was asked for that there is not.</exception>
-    public static IReadOnlyList<string> Export(ExportOptions options)
+    public static async Task<IReadOnlyList<string>> ExportAsync(ExportOptions options, HandoutBuilder builder, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(builder);
         string library = Library(options);
+        if (options.Edition == ExportEdition.Instructor)
+            return Write(options, options.NotebooksFolder, library);
+        string copies = Directory.CreateTempSubdirectory("flapaero-copies-").FullName;
+        try
+        {
+            var wanted = new HandoutOptions(options.NotebooksFolder, copies, options.Lessons)
+            {
+                Editions = new HashSet<Edition> { Edition.Notebook },
+                CacheFolder = options.CacheFolder,
+            };
+            await builder.BuildAsync(wanted, null, cancellationToken).ConfigureAwait(false);
+            return Write(options, copies, library);
+        }
+        finally
+        {
+            Directory.Delete(copies, recursive: true);
+        }
+    }
+
+    private static List<string> Write(ExportOptions options, string notebooks, string library)
+    {
+        IReadOnlyList<LessonNotebook> lessons = LessonNotebook.ReadFolder(notebooks);
         var faults = new List<string>();
         var programs = new List<(string Name, string Text)>();
-        foreach (LessonNotebook notebook in LessonChoice.Of(LessonNotebook.ReadFolder(options.NotebooksFolder), options.Lessons))
+        foreach (LessonNotebook notebook in LessonChoice.Of(lessons, options.Lessons))
             if (LessonProgram.Of(notebook, options.Edition, library, faults) is { } text)
                 programs.Add((notebook.Stem + ".cs", text));
         if (faults.Count > 0)

@@ -34,13 +34,11 @@ internal sealed partial class LessonProgram
     {
         _notebook = notebook;
         _edition = edition;
-        _cells = [.. notebook.Cells
-            .Where(cell => edition == ExportEdition.Instructor || cell.Role is not (CellRole.Instructor or CellRole.Problem))
-            .Select(cell => (cell, cell.IsCode ? CellCode.Of(SourceOf(cell)) : null))];
+        _cells = [.. notebook.Cells.Select(cell => (cell, cell.IsCode ? CellCode.Of(cell.Source) : null))];
     }
 
     /// <summary>The program, or null where faults were added.</summary>
-    /// <param name="notebook">The lesson.</param>
+    /// <param name="notebook">The lesson, as those who get it have it.</param>
     /// <param name="edition">For whom.</param>
     /// <param name="library">The line that references the lessons' library.</param>
     /// <param name="faults">Told what a program cannot take over from the notebook.</param>
@@ -163,9 +161,6 @@ internal sealed partial class LessonProgram
             _faults.Add($"{where} runs in a notebook but does not compile in a program: {words}");
         }
     }
-
-    private string SourceOf(LessonCell cell) =>
-        _edition == ExportEdition.Student && cell.Role == CellRole.Answer ? cell.StudentSource : cell.Source;
 
     private void Fault(LessonCell cell, string words) => _faults.Add($"{_notebook.FileName}, {cell} {words}");
 
