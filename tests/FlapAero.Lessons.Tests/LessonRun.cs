@@ -31,6 +31,9 @@ internal sealed class LessonRun
         return result;
     }
 
+    /// <summary>Why a cell fails where the lesson has been run, or null.</summary>
+    public async Task<string?> FailureOfAsync(string code) => (await _kernel.RunAsync(code, TestContext.Current.CancellationToken)).Failure;
+
     /// <summary>A student writes something else into an answer's cell: the check refuses it and says what is wrong.</summary>
     public static async Task RefusesAsync(string slug, string answer, string written, string check, string words)
     {
