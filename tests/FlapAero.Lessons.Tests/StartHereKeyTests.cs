@@ -52,7 +52,7 @@ public sealed class StartHereKeyTests
     private static double LeftOut(string question)
     {
         double degrees = KeyProblems.Numbers(question, "°")[0];
-        return KeyProblems.Numbers(question, "nmi")[0] * FeetPerMile * (Math.Tan(degrees * Math.PI / 180) - degrees / 60);
+        return KeyProblems.Numbers(question, "NM")[0] * FeetPerMile * (Math.Tan(degrees * Math.PI / 180) - degrees / 60);
     }
 
     /// <summary>What an option's line puts together: v is the speed, s another speed, l a length, n a number.</summary>
