@@ -39,6 +39,7 @@ public sealed class NotebookFaultTests
         ["no facts"] = (n => n.Root["metadata"]!.AsObject().Remove("flapaero"), ["no \"flapaero\" object"]),
         ["minutes"] = (n => n.Facts["minutes"] = 0, ["\"minutes\": 0", "1 to 600"]),
         ["no summary"] = (n => n.Facts["summary"] = "", ["\"summary\": \"\"", "one line"]),
+        ["number"] = (n => n.Facts["lesson"] = -1, ["\"lesson\": -1", "0 to 99"]),
         ["another number"] = (n => n.Facts["lesson"] = 2, ["lesson 2", "says 01"]),
         ["no cells"] = (n => n.Cells.Clear(), ["no cells"]),
     };
@@ -53,6 +54,10 @@ public sealed class NotebookFaultTests
         Assert.Equal(["opening", "setup", "why"], notebook.Cells.Select(c => c.Id));
         Assert.Equal((1, "A turn to final", "turn", 40), (notebook.Number, notebook.Title, notebook.Slug, notebook.Minutes));
     }
+
+    [Fact]
+    public void Parse_NumberZero_IsALessonToo() =>
+        Assert.Equal(0, LessonNotebook.Parse("00-start.ipynb", NotebookText.Sound(lesson: 0).ToString()).Number);
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -1,4 +1,6 @@
+using FlapAero.Handouts.Lessons;
 using FlapAero.KernelStart;
+using FlapAero.Tests;
 using Microsoft.CodeAnalysis;
 using Diagnostic = Microsoft.DotNet.Interactive.Diagnostic;
 using LinePosition = Microsoft.DotNet.Interactive.LinePosition;
@@ -27,6 +29,16 @@ public sealed class ErrorWordsTests
 
         Assert.StartsWith("What: The lessons' assembly is not built", words, StringComparison.Ordinal);
         Assert.DoesNotContain("more", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OfCompiler_LengthAddedToASpeed_IsWhatTheFirstLessonShows()
+    {
+        string lesson = LessonNotebook.ReadFolder(RepositoryRoot.Path("notebooks")).Single(n => n.Number == 0).Cells.Single(c => c.Id == "the-unit-is-in-the-name").Source;
+        string words = ErrorWords.OfCompiler(
+            [Fault("CS0019", 0, "Operator '+' cannot be applied to operands of type 'Speed' and 'Length'")], "speed + Length.FromFeet(50)");
+
+        Assert.Contains(words, lesson.Replace("- **", "", StringComparison.Ordinal).Replace(":**", ":", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     [Theory]

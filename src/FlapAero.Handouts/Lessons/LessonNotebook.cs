@@ -31,7 +31,7 @@ public sealed class LessonNotebook
     /// <summary>The stem without its number, such as <c>approach-speed</c>.</summary>
     public string Slug => Stem[(Stem.IndexOf('-', StringComparison.Ordinal) + 1)..];
 
-    /// <summary>The lesson's number, 1 to 99.</summary>
+    /// <summary>The lesson's number, 0 to 99; lesson 0 says how to use the others.</summary>
     public int Number { get; }
 
     /// <summary>The lesson's title.</summary>

@@ -84,7 +84,7 @@ internal sealed partial class NotebookReader
         if (ours is not { ValueKind: JsonValueKind.Object })
             Fault(null, "has no \"flapaero\" object in its metadata; needed are lesson, title, summary and minutes.");
         FindUnknownNames(ours, ["lesson", "title", "summary", "minutes"]);
-        int number = Number(ours, "lesson", 1, 99);
+        int number = Number(ours, "lesson", 0, 99);
         Match name = FileName().Match(_fileName);
         if (!name.Success)
             Fault(null, "has a name that pages cannot take; allowed is NN-slug.ipynb with two digits, then small letters, digits and single hyphens.");

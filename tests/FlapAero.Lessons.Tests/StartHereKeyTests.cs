@@ -1,0 +1,77 @@
+using System.Text.RegularExpressions;
+using FlapAero.Tests;
+
+namespace FlapAero.Lessons.Tests;
+
+/// <summary>
+/// The problems of the first lesson for a thousand seeds: each can be set, and its key is what a student works out from the
+/// question alone with a calculator: the miles' metres, a tangent, and which kinds can be added.
+/// </summary>
+public sealed class StartHereKeyTests
+{
+    private const double FeetPerMinute = 1852 / 0.3048 / 60, FeetPerMile = 1852 / 0.3048;
+
+    [Theory]
+    [InlineData("TrainerH4", "trainer-h4.json")]
+    [InlineData("TrainerL2", "trainer-l2.json")]
+    public async Task Problems_ThousandSeeds_HaveTheKeyWorkedFromTheQuestion(string aeroplane, string file)
+    {
+        double reference = 1.3 * new HandAeroplane(RepositoryRoot.Path("data/aeroplanes/" + file)).Stall("up");
+        var drawn = await KeyProblems.DrawAsync("start-here", aeroplane);
+        Assert.Equal(6, drawn.Count);
+        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        {
+            Assert.Equal(KeyProblems.Seeds, problems.Count);
+            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 6, KeyProblems.Seeds);
+            foreach ((string question, string answer) in problems)
+            {
+                string? wrong = title switch
+                {
+                    "Read it off" => KeyProblems.Near(Rate(question), answer, 0.6),
+                    "Another dial" => KeyProblems.Near(InKnots(question) - KeyProblems.Numbers(question, "kt")[0], answer, 0.11),
+                    "What one in sixty leaves out" => KeyProblems.Near(LeftOut(question), answer, 0.6),
+                    "How long to the runway?" => KeyProblems.Near(60 * KeyProblems.Numbers(question, "ft")[0] / Rate(question), answer, 0.6),
+                    "Which line is refused?" => Kinds(KeyProblems.Option(question, answer)) is ('v', '+', 'l') ? null : "the line has a meaning",
+                    "Hold it, or not?" => KeyProblems.Option(question, answer) == Decision(question, reference) ? null : $"{answer} for {Decision(question, reference)}",
+                    _ => "no such problem",
+                };
+                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
+            }
+        }
+        // A decision that always falls one way would be none.
+        Assert.Equal(3, drawn["Hold it, or not?"].Select(p => KeyProblems.Option(p.Question, p.Answer)).Distinct().Count());
+    }
+
+    /// <summary>Ground speed in feet a minute, times the slope.</summary>
+    private static double Rate(string question) =>
+        KeyProblems.Numbers(question, "kt")[0] * FeetPerMinute * Math.Tan(KeyProblems.Numbers(question, "°")[0] * Math.PI / 180);
+
+    private static double InKnots(string question) => KeyProblems.Numbers(question, "mph") is [var miles]
+        ? miles * 1609.344 / 1852 : KeyProblems.Numbers(question, "km/h")[0] * 1000 / 1852;
+
+    private static double LeftOut(string question)
+    {
+        double degrees = KeyProblems.Numbers(question, "°")[0];
+        return KeyProblems.Numbers(question, "NM")[0] * FeetPerMile * (Math.Tan(degrees * Math.PI / 180) - degrees / 60);
+    }
+
+    /// <summary>What an option's line puts together: v is the speed, s another speed, l a length, n a number.</summary>
+    private static (char, char, char) Kinds(string line)
+    {
+        Match parts = Regex.Match(line, @"^`(.+) ([-+*/]) (.+)`$");
+        char Kind(string term) => term == "v" ? 'v' : term.StartsWith("Length.", StringComparison.Ordinal) ? 'l' : term.StartsWith("Speed.", StringComparison.Ordinal) ? 's' : 'n';
+        return (Kind(parts.Groups[1].Value), parts.Groups[2].Value[0], Kind(parts.Groups[3].Value));
+    }
+
+    private static string Decision(string question, double reference)
+    {
+        double[] knots = KeyProblems.Numbers(question, "kt");
+        Assert.Equal(5, knots[1]);
+        Assert.Equal(reference, knots[0], 0.06);
+        double more = InKnots(question) - knots[0];
+        // A speed at the very edge of the rule would not be worth a problem, nor one near the stall.
+        Assert.False(Math.Abs(Math.Abs(more) - 5) < 2, question);
+        Assert.InRange(InKnots(question), 1.05 * reference / 1.3, 100);
+        return more < -5 ? "Fly faster." : more > 5 ? "Fly slower." : "Hold this speed.";
+    }
+}
