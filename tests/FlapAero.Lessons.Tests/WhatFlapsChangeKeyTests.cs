@@ -62,8 +62,8 @@ public sealed class WhatFlapsChangeKeyTests
     /// <summary>α = θ + γ + i_w; C_L from it; V = V_S √(C_Lmax/C_L), the cosine of the path left out.</summary>
     private static double SpeedOfThePicture(string question)
     {
-        double nose = Number(question, "the nose is at ([+\u2212][0-9.]+)°"), down = Number(question, "On a path of ([0-9.]+)°"), incidence = Number(question, "incidence ([0-9.]+)°");
-        double lift = (nose + down + incidence - Number(question, "no lift at ([+\u2212][0-9.]+)°")) * Number(question, "gains ([0-9.]+) a degree");
+        double nose = Number(question, "the nose is at ([+\u2212]?[0-9.]+)°"), down = Number(question, "On a path of ([0-9.]+)°"), incidence = Number(question, "incidence ([0-9.]+)°");
+        double lift = (nose + down + incidence - Number(question, "no lift at ([+\u2212]?[0-9.]+)°")) * Number(question, "gains ([0-9.]+) a degree");
         return Numbers(question, "kt")[0] * Math.Sqrt(Number(question, "lift coefficient of ([0-9.]+),") / lift);
     }
 
