@@ -3,20 +3,19 @@ using System.Text.Json.Nodes;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>
-/// An approach on Quillmere's Thursday worked from the aeroplane's file without the library: a parabolic polar, the weight's
-/// part along the path, and a propeller's table read along straight lines. At maximum weight; SI throughout.
+/// An approach at Quillmere, on its Thursday unless another temperature is given, worked from the aeroplane's file without the library:
+/// a parabolic polar, the weight's part along the path, and a propeller's table read along straight lines. At maximum weight; SI throughout.
 /// </summary>
 internal sealed class HandApproach
 {
-    // 600 ft in the standard atmosphere's pressure, at 17 °C.
-    private static readonly double Density = 101325 * Math.Pow(1 - 0.0065 * 182.88 / 288.15, 5.2559) / (287.05 * 290.15);
-
     private readonly JsonNode _file;
     private readonly (double Ratio, double Thrust, double Power)[] _rows;
-    private readonly double _weight, _area, _diameter;
+    private readonly double _weight, _area, _diameter, _density;
 
-    public HandApproach(string path)
+    public HandApproach(string path, double celsius = 17)
     {
+        // 600 ft in the standard atmosphere's pressure.
+        _density = 101325 * Math.Pow(1 - 0.0065 * 182.88 / 288.15, 5.2559) / (287.05 * (celsius + 273.15));
         _file = JsonNode.Parse(File.ReadAllText(path))!;
         _rows = [.. _file["propeller"]!["table"]!["rows"]!.AsArray().Select(r => (Number(r!, "advanceRatio"), Number(r!, "thrustCoefficient"), Number(r!, "powerCoefficient")))];
         (_weight, _area, _diameter) = (9.80665 * Value(_file["masses"]!["maximum"]!), Value(_file["wing"]!["area"]!), Value(_file["propeller"]!["diameter"]!));
@@ -30,17 +29,17 @@ internal sealed class HandApproach
     public double Turns(string flaps, double multiple, double degrees)
     {
         double thrust = Thrust(flaps, multiple, degrees);
-        return 60 * Bisect(n => Read(Speed(flaps, multiple) / (n * _diameter), r => r.Thrust) * Density * n * n * Math.Pow(_diameter, 4) - thrust, 18, 45);
+        return 60 * Bisect(n => Read(Speed(flaps, multiple) / (n * _diameter), r => r.Thrust) * _density * n * n * Math.Pow(_diameter, 4) - thrust, 18, 45);
     }
 
-    /// <summary>The descent in degrees with the throttle closed, at 1.3 times the stall.</summary>
-    public double ClosedThrottle(string flaps)
+    /// <summary>The descent in degrees with the throttle closed, at a multiple of the stall.</summary>
+    public double ClosedThrottle(string flaps, double multiple = 1.3)
     {
         JsonNode engine = _file["propeller"]!["closedThrottle"]!;
-        double speed = Speed(flaps, 1.3), torque = Value(engine["torqueAtStandstill"]!), free = Value(engine["freeSpeed"]!) / 60;
-        double turns = Bisect(n => Read(speed / (n * _diameter), r => r.Power) * Density * n * n * Math.Pow(_diameter, 5) / (2 * Math.PI) - torque * (1 - n / free), 13, 25);
-        double thrust = Read(speed / (turns * _diameter), r => r.Thrust) * Density * turns * turns * Math.Pow(_diameter, 4);
-        return Math.Asin((Drag(flaps, 1.3, 0.993) - thrust) / _weight) * 180 / Math.PI;
+        double speed = Speed(flaps, multiple), torque = Value(engine["torqueAtStandstill"]!), free = Value(engine["freeSpeed"]!) / 60;
+        double turns = Bisect(n => Read(speed / (n * _diameter), r => r.Power) * _density * n * n * Math.Pow(_diameter, 5) / (2 * Math.PI) - torque * (1 - n / free), 13, 25);
+        double thrust = Read(speed / (turns * _diameter), r => r.Thrust) * _density * turns * turns * Math.Pow(_diameter, 4);
+        return Math.Asin((Drag(flaps, multiple, 0.993) - thrust) / _weight) * 180 / Math.PI;
     }
 
     /// <summary>D = q S (C_D0 + C_L²/(π A e)): at a multiple k of the stall C_L = C_Lmax/k².</summary>
@@ -52,8 +51,9 @@ internal sealed class HandApproach
         return _weight * multiple * multiple / most * drag;
     }
 
-    private double Speed(string flaps, double multiple) =>
-        multiple * Math.Sqrt(2 * _weight / (Density * _area * Value(Setting(flaps)["maximumLiftCoefficient"]!)));
+    /// <summary>True airspeed in metres per second at a multiple of the stall.</summary>
+    public double Speed(string flaps, double multiple) =>
+        multiple * Math.Sqrt(2 * _weight / (_density * _area * Value(Setting(flaps)["maximumLiftCoefficient"]!)));
 
     private double Read(double ratio, Func<(double Ratio, double Thrust, double Power), double> column)
     {

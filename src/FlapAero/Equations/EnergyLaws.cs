@@ -18,4 +18,10 @@ internal static class EnergyLaws
         double change = 2 * StandardConstants.Gravity * height;
         return change / (Math.Sqrt(speed * speed + change) + speed);
     }
+
+    /// <summary>V of an energy of motion that is given as a height: √(2 g h).</summary>
+    public static double Speed(double kinetic) => Math.Sqrt(2 * StandardConstants.Gravity * kinetic);
+
+    /// <summary>d(V²/2g)/ds on a straight path: thrust beyond what holds the path, (T − D)/W − sin γ.</summary>
+    public static double PerPath(double thrust, double thrustOnPath, double weight) => (thrust - thrustOnPath) / weight;
 }

@@ -74,6 +74,9 @@ internal static class Calculations
             Of(FlapsUp.EngineSpeedOnPathOverGround(Flying(x[0]), Angle.FromDegrees(x[1]), Speed.FromKnots(x[2]))),
         ["Configuration.IdleThrust"] = x => [FlapsUp.IdleThrust(Flying(x[0]))?.Newtons ?? 0],
         ["Configuration.GlideIdling"] = x => FlapsUp.GlideIdling(Flying(x[0])) is { } glide ? Of(glide) : [],
+        ["Configuration.StraightDescent"] = x =>
+            [.. FlapsUp.StraightDescent(Flying(x[0]), Length.FromFeet(x[1] + x[2]), Length.FromFeet(x[1]), Length.FromFeet(x[3]))?
+                .SelectMany(point => new[] { point.Distance.Feet, point.Height.Feet, point.Airspeed.True.Knots, point.EnergyHeight.Feet }) ?? []],
         ["SteadyFlight.GroundSpeed"] = x => [FlapsUp.BestGlide(SeaLevel).GroundSpeed(Speed.FromKnots(x[0])).Knots],
         ["SteadyFlight.AngleOverGround"] = x => [FlapsUp.BestGlide(SeaLevel).AngleOverGround(Speed.FromKnots(x[0])).Degrees],
     };

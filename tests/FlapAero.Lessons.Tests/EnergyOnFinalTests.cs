@@ -1,0 +1,68 @@
+using System.Text.Json.Nodes;
+using FlapAero.Tests;
+
+namespace FlapAero.Lessons.Tests;
+
+/// <summary>The lesson on energy on final: which mistake was made, and numbers worked without the library.</summary>
+public sealed class EnergyOnFinalTests
+{
+    private const string Slug = "energy-on-final";
+    private const string Worth = "EnergyHeight.OfExcessSpeed(upSpeed.True, bitFast)";
+
+    [Theory]
+    [InlineData(Worth, "speed's part alone")]
+    [InlineData("bitHigh + EnergyHeight.OfExcessSpeed(Speed.Zero, bitFast)", "difference of two squares")]
+    [InlineData("bitHigh + 2 * " + Worth, "has a half in it")]
+    [InlineData("bitHigh - " + Worth, "does not make up for")]
+    [InlineData("EnergyHeight.Of(bitHigh, upSpeed.True + bitFast)", "the whole store")]
+    [InlineData("Length.FromFeet((bitHigh + " + Worth + ").Meters)", "in metres")]
+    public Task Excess_WrongAnswer_SaysWhatIsWrong(string written, string words) =>
+        LessonRun.RefusesAsync(Slug, "my-excess", $"var myExcess = {written};", "is-it-the-right-excess", words);
+
+    [Theory]
+    [InlineData("plenty / Math.Tan(ours.GlideAngle.Radians)", "the path uses up its own part")]
+    [InlineData("plenty / Math.Tan(path.Radians)", "path's angle alone")]
+    [InlineData("Final(flapped, plenty)", "with full flap")]
+    [InlineData("Final(ours, hundred)", "for the excess in the table")]
+    [InlineData("Final(ours, plenty + OnPath(gate))", "Only the excess")]
+    [InlineData("Length.FromFeet(Final(ours, plenty).Meters)", "in metres")]
+    public Task Moment_WrongAnswer_SaysWhatIsWrong(string written, string words) =>
+        LessonRun.RefusesAsync(Slug, "my-last-moment", $"var myFinal = {written};", "is-it-the-right-moment", words);
+
+    [Theory]
+    [InlineData("TrainerH4", 14.7, 2201, 1059, 7.93, 641, 45)]
+    [InlineData("TrainerL2", 15.8, 2545, 1179, 9.27, 825, 138)]
+    public async Task Page_Numbers_AreThoseOfAnotherIntegration(
+        string aeroplane, double speed, double final, double finalFull, double inherited, double further, double furtherFull)
+    {
+        // By hand, H4: V = 69.27 kt = 35.64 m/s; √(35.64² + 2 × 9.80665 × 30.48) = 43.22 m/s, 14.7 kt more. Flaps up C_D/C_L = 0.0909, the
+        // idling propeller 0.0157: 0.1066 a foot, less tan 3.5° = 0.0612: 0.0454, so 100 ft take 2 200 ft. The dive and the landing stepped in
+        // another language (2 000 steps; 2 ms), from the aeroplane's file alone, the propeller's table read along straight lines.
+        var results = await LessonCopies.RunAsync(
+            LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        double[] Said(string id, string unit) => KeyProblems.Numbers(
+            string.Concat(results[id].Outputs.Select(output => output.Text)).Replace("\u202F", "", StringComparison.Ordinal), $"\u00a0?{unit}");
+
+        Assert.Contains(Said("height-as-speed-tested", "kt"), value => Math.Abs(value - speed) < 0.06);
+        Assert.Contains(Said("closing-the-throttle-tested", "ft"), value => Math.Abs(value / final - 1) < 0.02);
+        Assert.Contains(Said("right-but-early", "ft"), value => Math.Abs(value / finalFull - 1) < 0.02);
+        Assert.Contains(Said("what-the-threshold-inherits", "kt"), value => Math.Abs(value - inherited) < 0.15);
+        Assert.Contains(Said("nose-down-tested", "ft"), value => Math.Abs(value - further) < 12);
+        Assert.Contains(Said("what-the-threshold-inherits", "ft"), value => Math.Abs(value - furtherFull) < 12);
+    }
+
+    [Fact]
+    public async Task Lesson_OneFlapSetting_SaysSoAndRuns()
+    {
+        JsonNode file = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Path("data/aeroplanes/trainer-l2.json"), TestContext.Current.CancellationToken))!;
+        var settings = file["flapSettings"]!.AsArray();
+        while (settings.Count > 1) settings.RemoveAt(1);
+        string aeroplane = $"aeroplane: AeroplaneFile.Parse(\"\"\"\n{file.ToJsonString()}\n\"\"\", \"one.json\")";
+
+        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, aeroplane));
+
+        Assert.All(results, result => Assert.True(result.Value.Failure is null, $"{result.Key}: {result.Value.Failure}"));
+        Assert.Contains("one flap setting only", string.Concat(results["the-aeroplane-and-its-final"].Outputs.Select(o => o.Text)), StringComparison.Ordinal);
+        Assert.Equal("passed", LessonCopies.Check(results["is-it-the-right-moment"]).Outcome);
+    }
+}
