@@ -80,7 +80,8 @@ public sealed class LandingRollKeyTests
     private static string Way(string question)
     {
         double[] feet = KeyProblems.Numbers(question, "ft");
-        double slope = KeyProblems.Numbers(question, "%")[0], wind = KeyProblems.Numbers(question, "kt")[0];
+        double[] knots = KeyProblems.Numbers(question, "kt");
+        double slope = KeyProblems.Numbers(question, "%")[0], wind = knots[1] / knots[0];
         double uphill = -slope * feet[1] + wind * feet[3], downhill = slope * feet[2] - wind * feet[3];
         Assert.True(Math.Abs(uphill - downhill) > 80, $"{uphill:0} is too near {downhill:0}: {question}");
         return uphill < downhill ? "Land uphill, the wind from behind." : "Land downhill, into the wind.";
