@@ -8,7 +8,9 @@ public sealed class LandingResult : CompletedLanding
     internal LandingResult(in LandingInput input, in LandingOutcome outcome, double interval)
         : base(outcome)
     {
-        Trajectory = [.. TrajectorySampler.Sample(input, outcome, interval, LandingSolver.DefaultTolerance).Select(s => new LandingPoint(s))];
+        List<TrajectoryState> states = TrajectorySampler.Sample(input, outcome, interval, LandingSolver.DefaultTolerance);
+        Trajectory = [.. states.Select(s => new LandingPoint(s))];
+        RollEnergy = [.. RollWork.Along(input, states).Select(w => new RollEnergyPoint(w))];
         Stages =
         [
             new(LandingStage.Approach, 0, outcome.FlareStartTime, 0, outcome.FlareStartDistance),
@@ -24,4 +26,7 @@ public sealed class LandingResult : CompletedLanding
 
     /// <summary>The landing moment by moment, both ends of each stage included.</summary>
     public IReadOnlyList<LandingPoint> Trajectory { get; }
+
+    /// <summary>Where the energy of motion goes on the roll, at the trajectory's moments from the touchdown to the stop.</summary>
+    public IReadOnlyList<RollEnergyPoint> RollEnergy { get; }
 }

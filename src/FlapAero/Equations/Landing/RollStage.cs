@@ -45,6 +45,14 @@ internal struct RollStage(
             : (_friction * _onto + _down - thrust, _area * (drag - _friction * _lift));
     }
 
+    /// <summary>What slows it, per mass: drag, friction, the weight's part down the slope; less the thrust they are the deceleration.</summary>
+    public readonly (double Drag, double Friction, double Grade) Slowing(double speed)
+    {
+        double square = speed * speed;
+        double friction = _carried || speed > LiftOffSpeed ? 0 : _friction * (_onto - _area * _lift * square);
+        return (_area * Math.CopySign(_drag, speed) * square, friction, _down);
+    }
+
     public void Prepare(int node, ScalarLane time, in Thrust<ScalarLane> thrust) => _nodes[node].Thrust = thrust.At(time).Value;
 
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion)
