@@ -56,7 +56,8 @@ internal sealed class FigureLayout
         YTitle = TextSize.Wrap(figure.Y.Title, width - 12, fontSize);
         double left = TextSize.Widest(YTicks.Labels, fontSize) + 14;
         double right = Math.Max(Math.Max(leastRight, RightMarginOfLabels(figure)), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
-        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
+        double WidthOf(IEnumerable<string> labels) => labels.Sum(text => TextSize.Width(text, fontSize) + 14);
+        if (WidthOf(XTicks.Labels) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
         // Centred below the plot, it must not run over the nearer edge of the drawing.
         double centre = (left + width - right) / 2;
         XTitle = TextSize.Wrap(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
@@ -70,6 +71,7 @@ internal sealed class FigureLayout
             double scale = Math.Min(Plot.Width / across, Plot.Height / up);
             Growth = Plot.Height / (scale * up);
             Plot = Plot with { Width = scale * across, Height = scale * up };
+            for (int most = 5; most >= 3 && WidthOf(XTicks.Labels) > Plot.Width; most--) XTicks = Ticks.Within(extent.LowX, extent.HighX, most);
         }
         Height = Plot.Bottom + bottom;
         _labels = new Lazy<IReadOnlyList<PlacedLabel>>(() => new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place());

@@ -56,6 +56,7 @@ internal static class PlotlyDrawing
         (y["constrain"], y["constraintoward"], y["scaleanchor"], y["scaleratio"]) = ("domain", "top", "x", 1.0);
         foreach (JsonNode? note in layout["annotations"]!.AsArray().Where(note => note!["xref"]?.GetValue<string>() == "paper"))
             (note!["xref"], note["yref"]) = ("x domain", "y domain");
+        foreach (JsonNode? level in layout["shapes"]!.AsArray()) level!["xref"] = "x domain";
     }
 
     private static GenericChart Line(Figure figure, Series line, SeriesStyle style)
