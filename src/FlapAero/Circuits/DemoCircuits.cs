@@ -53,12 +53,13 @@ public static class DemoCircuits
     /// <returns>The plan; it lets the turn to final end as low as 100 ft, so that too little power shows as a circuit too small.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An engine speed or a speed outside the range.</exception>
     /// <exception cref="ArgumentException">Configurations of different aeroplanes or masses.</exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.Of(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 45.0</code></example>
+    /// <example><code>Circuit.Backwards(DemoCircuits.Of(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 47.0</code></example>
     public static CircuitPlan Of(Configuration downwind, Configuration baseLeg, Configuration final, Air air, RotationalSpeed engineSpeed)
     {
         ArgumentNullException.ThrowIfNull(downwind);
         ArgumentNullException.ThrowIfNull(baseLeg);
         ArgumentNullException.ThrowIfNull(final);
+        ArgumentNullException.ThrowIfNull(air);
         Aeroplane aeroplane = downwind.Aeroplane;
         Airspeed onDownwind = aeroplane.Configure(aeroplane.FlapsUp, downwind.Mass).ReferenceSpeed(air, BriefingTechnique.DescentMultiple);
         Airspeed onBase = baseLeg.ReferenceSpeed(air, BriefingTechnique.DescentMultiple), onFinal = final.ReferenceSpeed(air);
