@@ -35,7 +35,7 @@ public sealed class CircuitKeyTests
                     "The wind behind" => Near(Numbers(question, "s")[0] * Numbers(question, "kt")[0] * FeetPerSecond, answer, 1),
                     "Late to base" => Near(TooLow(question), answer, 1.5),
                     "The room that is left" => Near(Bank(Numbers(question, "°")[0], Numbers(question, "ft")[0], Numbers(question, "ft")[1]), answer, 0.15),
-                    "A little faster" => Option(question, answer) == Grown(question) ? null : $"{Option(question, answer)} for {Grown(question)}",
+                    "Faster, same bank" => Option(question, answer) == Grown(question) ? null : $"{Option(question, answer)} for {Grown(question)}",
                     "Continue the turn?" => Option(question, answer) == Decision(question) ? null : $"{answer} for {Decision(question)}",
                     _ => "no such problem",
                 };
