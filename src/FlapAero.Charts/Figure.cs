@@ -53,6 +53,9 @@ public sealed partial class Figure
     /// <summary>What is to be seen in it, with its numbers: the alternative text; empty until given.</summary>
     public string FindingText => FindingWords.ToString().Trim();
 
+    /// <summary>Whether a length across the drawing is the same length up it, as on a map.</summary>
+    public bool IsToScale { get; private init; }
+
     private Words CaptionWords { get; init; } = "";
 
     private Words FindingWords { get; init; } = "";
@@ -167,6 +170,18 @@ public sealed partial class Figure
         return With(marks: [.. Marks, new Mark(name.Trim(), x, y)]);
     }
 
+    /// <summary>Draws both axes to the same scale, as on a map: circles stay round, angles are true.</summary>
+    /// <returns>A new figure to scale.</returns>
+    /// <exception cref="ArgumentException">The axes have different units.</exception>
+    /// <example>
+    /// <code>
+    /// new Figure("From above", Axis.Of("along the runway", "x", "m"), Axis.Of("across it", "y", "m")).ToScale()
+    /// </code>
+    /// </example>
+    public Figure ToScale() => X.Unit == Y.Unit
+        ? With(isToScale: true)
+        : throw Refusal($"\"{X.Unit}\" across and \"{Y.Unit}\" up have no common scale; a figure to scale has one unit on both axes");
+
     /// <summary>Says what the figure shows.</summary>
     /// <param name="words">One or two sentences; quantities in them are put into words.</param>
     /// <returns>A new figure with the caption.</returns>
@@ -202,13 +217,14 @@ public sealed partial class Figure
 
     private Figure With(
         IReadOnlyList<Series>? lines = null, IReadOnlyList<Level>? levels = null, IReadOnlyList<Mark>? marks = null,
-        Words? caption = null, Words? finding = null, Axis? x = null, Axis? y = null) => new(Title, x ?? X, y ?? Y)
+        Words? caption = null, Words? finding = null, Axis? x = null, Axis? y = null, bool? isToScale = null) => new(Title, x ?? X, y ?? Y)
         {
             Lines = lines ?? Lines,
             Levels = levels ?? Levels,
             Marks = marks ?? Marks,
             CaptionWords = caption ?? CaptionWords,
             FindingWords = finding ?? FindingWords,
+            IsToScale = isToScale ?? IsToScale,
         };
 
     private ArgumentException Refusal(string why) => new($"The figure \"{Title}\" is refused: {why}.");

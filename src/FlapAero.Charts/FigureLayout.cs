@@ -47,7 +47,7 @@ internal sealed class FigureLayout
     internal FigureLayout(
         Figure figure, double width, double height, double fontSize, IReadOnlyList<double> stretches, double leastRight = 0, IReadOnlyList<PlacedLabel>? before = null)
     {
-        (Width, Height, FontSize) = (width, height, fontSize);
+        (Width, FontSize) = (width, fontSize);
         Extent extent = ExtentOf(figure);
         XTicks = Ticks.Within(extent.LowX, extent.HighX, 6);
         YTicks = Ticks.Around(extent.LowY, extent.HighY, 6);
@@ -56,13 +56,24 @@ internal sealed class FigureLayout
         YTitle = TextSize.Wrap(figure.Y.Title, width - 12, fontSize);
         double left = TextSize.Widest(YTicks.Labels, fontSize) + 14;
         double right = Math.Max(Math.Max(leastRight, RightMarginOfLabels(figure)), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
-        if (XTicks.Labels.Sum(text => TextSize.Width(text, fontSize) + 14) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
+        double WidthOf(IEnumerable<string> labels) => labels.Sum(text => TextSize.Width(text, fontSize) + 14);
+        if (WidthOf(XTicks.Labels) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
         // Centred below the plot, it must not run over the nearer edge of the drawing.
         double centre = (left + width - right) / 2;
         XTitle = TextSize.Wrap(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
         double top = YTitle.Count * LineHeight + 18;
         double bottom = LineHeight + 14 + XTitle.Count * LineHeight;
+        (RightMargin, BottomMargin) = (right, bottom);
         Plot = new Box(left, top, width - left - right, height - top - bottom);
+        if (figure.IsToScale)
+        {
+            double across = XTicks.To - XTicks.From, up = YTicks.To - YTicks.From;
+            double scale = Math.Min(Plot.Width / across, Plot.Height / up);
+            Growth = Plot.Height / (scale * up);
+            Plot = Plot with { Width = scale * across, Height = scale * up };
+            for (int most = 5; most >= 3 && WidthOf(XTicks.Labels) > Plot.Width; most--) XTicks = Ticks.Within(extent.LowX, extent.HighX, most);
+        }
+        Height = Plot.Bottom + bottom;
         _labels = new Lazy<IReadOnlyList<PlacedLabel>>(() => new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place());
     }
 
@@ -80,7 +91,12 @@ internal sealed class FigureLayout
 
     internal Ticks YTicks { get; }
 
-    internal double RightMargin => Width - Plot.Right;
+    internal double RightMargin { get; }
+
+    internal double BottomMargin { get; }
+
+    /// <summary>How many times larger a drawing to scale becomes before its height stops it.</summary>
+    internal double Growth { get; } = 1;
 
     /// <summary>The axes' titles broken into lines.</summary>
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> XTitle { get; }

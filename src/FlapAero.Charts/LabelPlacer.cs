@@ -159,10 +159,10 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     {
         Box box = Stretched(label, stretch).Grown(1.5);
         double area = box.Width * box.Height;
-        Box plot = layout.Plot with { Width = layout.Plot.Width * stretch };
+        Box plot = layout.Plot with { Width = layout.Plot.Width * Across(stretch), Height = layout.Plot.Height * Up(stretch) };
         double outside = 1 - box.Overlap(plot.Grown(3)) / area;
         double hidden = _placed.Sum(other => box.Overlap(Stretched(other, stretch)))
-            + _points.Sum(p => box.Overlap(new Box(Stretched(p.X, stretch) - 6, p.Y - 6, 12, 12)));
+            + _points.Select(p => Stretched(p, stretch)).Sum(p => box.Overlap(new Box(p.X - 6, p.Y - 6, 12, 12)));
         double crossed = 0;
         foreach (IReadOnlyList<Point> curve in _curves)
             for (int i = 1; i < curve.Count; i++) crossed += box.LengthInside(Stretched(curve[i - 1], stretch), Stretched(curve[i], stretch));
@@ -172,12 +172,19 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         return (outside > 0.02 ? 200 : 0) + 300 * outside + 300 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
 
-    private double Stretched(double x, double stretch) => layout.Plot.Left + (x - layout.Plot.Left) * stretch;
+    /// <summary>A drawing to scale grows both ways, and only as long as its height lets it; any other grows across.</summary>
+    private double Across(double stretch) => figure.IsToScale ? Math.Min(stretch, layout.Growth) : stretch;
 
-    private Point Stretched(Point point, double stretch) => point with { X = Stretched(point.X, stretch) };
+    private double Up(double stretch) => figure.IsToScale ? Across(stretch) : 1;
 
-    private Box Stretched(PlacedLabel label, double stretch) =>
-        label.Box with { Left = label.Box.Left + Stretched(label.Anchor.X, stretch) - label.Anchor.X };
+    private Point Stretched(Point point, double stretch) => new(
+        layout.Plot.Left + (point.X - layout.Plot.Left) * Across(stretch), layout.Plot.Top + (point.Y - layout.Plot.Top) * Up(stretch));
+
+    private Box Stretched(PlacedLabel label, double stretch)
+    {
+        Point anchor = Stretched(label.Anchor, stretch);
+        return label.Box with { Left = label.Box.Left + anchor.X - label.Anchor.X, Top = label.Box.Top + anchor.Y - label.Anchor.Y };
+    }
 
     private static double Distance(Point a, Point b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));
 

@@ -43,7 +43,20 @@ internal static class PlotlyDrawing
             [.. figure.Lines.Select((line, i) => line.IsBars ? Bars(figure, line, Palette.Styles[i]) : Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
-        return (JsonObject)Canonical(JsonNode.Parse(GenericChart.toJson(chart)))!;
+        JsonNode drawing = JsonNode.Parse(GenericChart.toJson(chart))!;
+        if (figure.IsToScale) HoldTheScale(drawing["layout"]!);
+        return (JsonObject)Canonical(drawing)!;
+    }
+
+    /// <summary>The axes take as much room as one scale leaves them; their titles stand at what they take.</summary>
+    private static void HoldTheScale(JsonNode layout)
+    {
+        layout["xaxis"]!["constrain"] = "domain";
+        JsonNode y = layout["yaxis"]!;
+        (y["constrain"], y["constraintoward"], y["scaleanchor"], y["scaleratio"]) = ("domain", "top", "x", 1.0);
+        foreach (JsonNode? note in layout["annotations"]!.AsArray().Where(note => note!["xref"]?.GetValue<string>() == "paper"))
+            (note!["xref"], note["yref"]) = ("x domain", "y domain");
+        foreach (JsonNode? level in layout["shapes"]!.AsArray()) level!["xref"] = "x domain";
     }
 
     private static GenericChart Line(Figure figure, Series line, SeriesStyle style)
@@ -93,7 +106,7 @@ internal static class PlotlyDrawing
         layout.SetProperty("autosize", true);
         layout.SetProperty("height", DrawingHeight);
         layout.SetProperty("font", new { family = "system-ui, sans-serif", size = FontSize, color = FigureLayout.Ink });
-        layout.SetProperty("margin", new { l = Math.Round(place.Plot.Left), t = Math.Round(place.Plot.Top), r = Math.Round(place.Width - place.Plot.Right), b = Math.Round(place.Height - place.Plot.Bottom), pad = 0 });
+        layout.SetProperty("margin", new { l = Math.Round(place.Plot.Left), t = Math.Round(place.Plot.Top), r = Math.Round(place.RightMargin), b = Math.Round(place.BottomMargin), pad = 0 });
         layout.SetProperty("paper_bgcolor", "#FFFFFF");
         layout.SetProperty("plot_bgcolor", "#FFFFFF");
         layout.SetProperty("showlegend", false);

@@ -19,8 +19,8 @@ internal static class SvgDrawing
     {
         var layout = new FigureLayout(figure, DrawingWidth, DrawingHeight, FontSize, []);
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {DrawingWidth} {DrawingHeight}\" font-family=\"system-ui, sans-serif\" font-size=\"{FontSize}\" fill=\"{FigureLayout.Ink}\">");
-        svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"#FFFFFF\" d=\"M0 0H{DrawingWidth}V{DrawingHeight}H0Z\"/>");
+        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {DrawingWidth} {N(layout.Height)}\" font-family=\"system-ui, sans-serif\" font-size=\"{FontSize}\" fill=\"{FigureLayout.Ink}\">");
+        svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"#FFFFFF\" d=\"M0 0H{DrawingWidth}V{N(layout.Height)}H0Z\"/>");
         AppendAxes(svg, layout);
         foreach (Level level in figure.Levels)
             svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{FigureLayout.Grey}\" stroke-dasharray=\"4,4\" d=\"M{N(layout.Plot.Left)} {N(layout.ToY(level.Y))}H{N(layout.Plot.Right)}\"/>");

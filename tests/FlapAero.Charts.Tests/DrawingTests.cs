@@ -49,6 +49,34 @@ public class DrawingTests
     [Fact]
     public void ToSvg_ManyPoints_StaysSmall() => Assert.InRange(Examples.Turn.ToSvg().Length, 1500, 4500);
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    [InlineData(0.2)]
+    public void ToScale_InBothDrawings_ASquareIsSquare(double width)
+    {
+        Figure figure = new Figure("From above", Axis.Of("along", "", "m"), Axis.Of("across", "", "m")).ToScale()
+            .Line("wide or tall", [0, width], [0, 1]).Line("square", [0, 0.1, 0.1, 0], [0, 0, 0.1, 0.1]).Caption("c").Finding("f");
+        XElement svg = XElement.Parse(figure.ToSvg());
+        double[] square = Numbers(svg.Descendants(Svg + "polyline").Last().Attribute("points")!.Value);
+        Assert.True(square.Max() > 0);
+        Assert.Equal(square[2] - square[0], square[3] - square[5], 0.2);
+        Assert.InRange(square[2] - square[0], 3, 60);
+        Assert.InRange(Numbers(svg.Attribute("viewBox")!.Value)[3], 100, 350);
+        using JsonDocument json = JsonDocument.Parse(figure.ToPlotlyJson());
+        JsonElement y = json.RootElement.GetProperty("layout").GetProperty("yaxis");
+        Assert.Equal("x", y.GetProperty("scaleanchor").GetString());
+        Assert.Equal(1, y.GetProperty("scaleratio").GetDouble());
+    }
+
+    [Fact]
+    public void ToScale_DifferentUnits_IsRefused() => Assert.Contains(
+        "no common scale", Assert.Throws<ArgumentException>(Examples.Empty.ToScale).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void ToScale_InOtherUnits_StaysToScale() =>
+        Assert.True(new Figure("a", Axis.Of("x", "", "ft"), Axis.Of("y", "", "ft")).ToScale().Line("l", [0, 1], [0, 1]).In(DisplayUnits.SI).IsToScale);
+
     [Fact]
     public void Bars_InBothDrawings_StandOnZero()
     {

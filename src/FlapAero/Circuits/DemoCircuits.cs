@@ -3,8 +3,8 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// Circuits of the invented Trainer H4 at its maximum mass, over an invented aerodrome at sea level: runway 09, left-hand,
-/// calm. Speeds, the 45° and the height are common practice without a source; spacing, banks and thrusts are invented.
+/// Circuits over an invented aerodrome: runway 09, left-hand, calm; those of the invented Trainer H4 at its maximum mass, at sea
+/// level. Speeds, the 45° and the height are common practice without a source; spacing, banks and thrusts are invented.
 /// </summary>
 public static class DemoCircuits
 {
@@ -34,6 +34,43 @@ public static class DemoCircuits
                 new(first, Knots(85), reduced), new(second, Knots(70), reduced, Bank), new(second, Knots(70), reduced),
                 new(second, Knots(70), reduced, Bank), new(Flaps(3), Knots(60), PathAngle)));
         }
+    }
+
+    /// <summary>
+    /// One engine speed from abeam the touchdown point to the end of base: it alone decides where the base turn comes. Calm,
+    /// runway 09, left-hand; downwind at the flapless speed with any flap, for nobody slows down before the first of it.
+    /// </summary>
+    /// <remarks>
+    /// Formula: T = C_T ρ N² D⁴ on each leg; downwind at 1.4 V_S of flaps up, base at 1.4 V_S and final at 1.3 V_S of their own.
+    /// Range: an engine speed that the propeller's table reaches, speeds that the flaps allow. Source: [uiuc-propellers] for the
+    /// thrust, [cfr-23] for 1.3, [common-practice] for the rest; height, spacing and bank as in the other circuits here.
+    /// </remarks>
+    /// <param name="downwind">Aeroplane, mass and flap on downwind from where power is reduced.</param>
+    /// <param name="baseLeg">The same in the turns and on base.</param>
+    /// <param name="final">The same on final.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="engineSpeed">N.</param>
+    /// <returns>The plan; it lets the turn to final end as low as 100 ft, so that too little power shows as a circuit too small.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An engine speed or a speed outside the range.</exception>
+    /// <exception cref="ArgumentException">Configurations of different aeroplanes or masses.</exception>
+    /// <example><code>Circuit.Backwards(DemoCircuits.Of(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 47.0</code></example>
+    public static CircuitPlan Of(Configuration downwind, Configuration baseLeg, Configuration final, Air air, RotationalSpeed engineSpeed)
+    {
+        ArgumentNullException.ThrowIfNull(downwind);
+        ArgumentNullException.ThrowIfNull(baseLeg);
+        ArgumentNullException.ThrowIfNull(final);
+        ArgumentNullException.ThrowIfNull(air);
+        Aeroplane aeroplane = downwind.Aeroplane;
+        Airspeed onDownwind = aeroplane.Configure(aeroplane.FlapsUp, downwind.Mass).ReferenceSpeed(air, BriefingTechnique.DescentMultiple);
+        Airspeed onBase = baseLeg.ReferenceSpeed(air, BriefingTechnique.DescentMultiple), onFinal = final.ReferenceSpeed(air);
+        Descent At(Airspeed speed) => Descent.AtThrust(aeroplane.Propeller.Running(speed, engineSpeed).Thrust);
+        var turn = new TurnLeg(baseLeg, onBase, At(onBase), Bank);
+        return Plan(
+                new(new(downwind, onDownwind, At(onDownwind)), turn, new(baseLeg, onBase, At(onBase)), turn, new(final, onFinal, PathAngle)))
+            .With(
+                thrust: new(
+                    final.IdleThrust(onFinal) ?? Force.Zero, aeroplane.Propeller.Running(onDownwind, aeroplane.Propeller.MaximumSpeed).Thrust),
+                fix: CircuitFix.PowerReducedAt(Length.Zero), establishedBy: Length.FromFeet(100));
     }
 
     private static Angle PathAngle => Angle.FromDegrees(3.5);

@@ -62,6 +62,22 @@ public sealed class CommonPracticeTests
         Assert.True(comparison.PowerReducedEarlier.Meters > 200);
     }
 
+    /// <summary>At one engine speed: power abeam, level before it, less of a descent without flaps, and so a base turn further out.</summary>
+    [Fact]
+    public void FlapsUp_SameEngineSpeedAbeam_GoesFurtherOut()
+    {
+        Configuration[] detents = [.. DemoAeroplanes.TrainerH4.FlapSettings.Select(flaps => DemoAeroplanes.TrainerH4.Configure(flaps))];
+        RotationalSpeed turns = RotationalSpeed.FromRevolutionsPerMinute(1650);
+        Circuit up = Solve(DemoCircuits.Of(detents[0], detents[0], detents[0], Air.StandardSeaLevel, turns));
+        CircuitComparison comparison = new(up, Solve(DemoCircuits.Of(detents[1], detents[2], detents[3], Air.StandardSeaLevel, turns)));
+        Assert.Equal(0, up.PowerReducedPastAbeam.Meters, 1e-6);
+        Assert.Equal(up.Downwind.Airspeed.Calibrated.Knots, comparison.Second.Downwind.Airspeed.Calibrated.Knots, 1e-9);
+        Assert.Equal(0.3, comparison.Second.Final.StallMargin, 0.01);
+        Assert.InRange(comparison.BaseTurnFurtherOut.Meters, 200, 600);
+        // Slower air on base: the same revolutions pull harder.
+        Assert.True(comparison.Second.Base.Thrust > comparison.Second.Downwind.Thrust);
+    }
+
     private static CircuitPlan Throttled(CircuitPlan plan, Descent descent)
     {
         CircuitLegs legs = plan.Legs;
