@@ -49,7 +49,7 @@ public sealed class FlapsStayUpTests
         Assert.Equal(left, Feet(Said("the-runway-tested"), "the model gives"), 2.5);
         Assert.Equal(gained, Feet(Said("the-waiting-tested"), "the model gives"), 1.0);
         Assert.Equal(bare, Feet(Said("two-sums-then-decide"), "any margin:"), 2.0);
-        Assert.Equal(brackmere, Feet(Said("left-over-while-one-waits"), "Brackmere (?=[0-9])"), 2.5);
+        Assert.Equal(brackmere, Feet(Said("left-over-while-one-waits"), "Brackmere, (?=[0-9])"), 2.5);
         Assert.Contains("no runway of Quillmere fits; Brackmere's does", Said("two-sums-then-decide").ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("Fits, by this model.", Said("the-briefing"), StringComparison.Ordinal);
     }
