@@ -11,7 +11,11 @@ public sealed class FlapsStayUpKeyTests
     // As the lesson's table has them.
     private static readonly Dictionary<string, double> Amperes = new()
     {
-        ["landing light"] = 9, ["pitot heat"] = 6, ["position lights"] = 5, ["strobes"] = 3, ["display"] = 2,
+        ["landing light"] = 9,
+        ["pitot heat"] = 6,
+        ["position lights"] = 5,
+        ["strobes"] = 3,
+        ["display"] = 2,
     };
 
     [Theory]
