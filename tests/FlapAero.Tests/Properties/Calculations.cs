@@ -79,7 +79,9 @@ internal static class Calculations
         ["Battery.Endurance"] = x => [DemoElectrics.Battery.Endurance(ElectricCurrent.FromAmperes(x[0])).Minutes],
         ["Battery.ShareTaken"] = x => [DemoElectrics.Battery.ShareTaken(ElectricCurrent.FromAmperes(x[0]), Duration.FromMinutes(x[1]))],
         ["Battery.CurrentFor"] = x => [DemoElectrics.Battery.CurrentFor(Duration.FromMinutes(x[0])).Amperes],
-        ["ElectricalLoad.ctor"] = x => [new ElectricalLoad("any", Power.FromWatts(x[0]), ElectricPotential.FromVolts(x[1]), x[2] / 10).MeanCurrent.Amperes],
+        ["ElectricalLoad.ctor"] = x => [new ElectricalLoad("any", ElectricCurrent.FromAmperes(x[0]), x[1] / 10).MeanCurrent.Amperes],
+        // A power is a decimal: what that cannot hold is no power to begin with.
+        ["ElectricalLoad.ctor by power"] = x => [new ElectricalLoad("any", Power.FromWatts(Math.Abs(x[0]) < 1e20 ? x[0] : 0), ElectricPotential.FromVolts(x[1]), x[2] / 10).MeanCurrent.Amperes],
         ["ElectricalLoad.OnFor"] = x => [DemoElectrics.Transmitting.OnFor(x[0]).MeanCurrent.Amperes],
         ["ElectricalLoad.Together"] = x => [ElectricalLoad.Together([new("any", ElectricCurrent.FromAmperes(x[0])), new("other", ElectricCurrent.FromAmperes(x[1]))]).Amperes],
         ["SteadyFlight.GroundSpeed"] = x => [FlapsUp.BestGlide(SeaLevel).GroundSpeed(Speed.FromKnots(x[0])).Knots],
