@@ -83,6 +83,7 @@ public static partial class QuantityText
             PowerUnit.MechanicalHorsepower => "hp",
             VolumeUnit.UsGallon => "US gal",
             VolumeFlowUnit.UsGallonPerHour => "US gal/h",
+            ElectricChargeUnit.AmpereHour => "Ah",
             _ => Abbreviations(unit).FirstOrDefault("").Replace("∆", "", StringComparison.Ordinal),
         };
     }
@@ -109,6 +110,8 @@ public static partial class QuantityText
         RotationalSpeed => RotationalSpeedUnit.RevolutionPerMinute,
         Ratio => RatioUnit.Percent,
         Duration => DurationUnit.Second,
+        ElectricCurrent => ElectricCurrentUnit.Ampere,
+        ElectricCharge => ElectricChargeUnit.AmpereHour,
         _ => quantity.Unit,
     };
 
@@ -131,6 +134,7 @@ public static partial class QuantityText
         RatioUnit.Percent => "0.#",
         DurationUnit.Second => "0.0",
         DurationUnit.Minute => "0",
+        ElectricCurrentUnit.Ampere or ElectricPotentialUnit.Volt => "0.#",
         _ => null,
     };
 

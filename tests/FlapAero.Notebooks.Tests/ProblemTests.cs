@@ -81,6 +81,7 @@ public class ProblemTests
 
     [Theory]
     [InlineData("It was 57°, 57 lb and 57 ft/min.", null)]
+    [InlineData("57 A of 57 Ah at 57 V are 57 W.", null)]
     [InlineData("At 1 057 or 570 or 5.7 or 56.", null)]
     [InlineData("The answer: 57.15", "57.15")]
     [InlineData("57\u00A0± 1\u00A0kt", "57 ± 1 kt")]

@@ -9,7 +9,7 @@ internal static partial class WrittenNumbers
 {
     /// <summary>Abbreviations of any quantity: a number with one of them is no bare number.</summary>
     private static readonly HashSet<string> AnyUnit = new(
-        ["kt", "m/s", "km/h", "mph", "ft/min", "ft/s", "ft", "m", "nm", "km", "mi", "lb", "kg", "°", "rad", "%", "°c", "°f", "k", "hpa", "inhg", "kg/m³", "rpm", "n", "lbf", "s", "min", "h", "kw", "hp", "m²", "ft²"],
+        ["kt", "m/s", "km/h", "mph", "ft/min", "ft/s", "ft", "m", "nm", "km", "mi", "lb", "kg", "°", "rad", "%", "°c", "°f", "k", "hpa", "inhg", "kg/m³", "rpm", "n", "lbf", "s", "min", "h", "kw", "hp", "m²", "ft²", "a", "ah", "v", "w"],
         StringComparer.Ordinal);
 
     /// <summary>

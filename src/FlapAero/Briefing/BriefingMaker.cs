@@ -45,24 +45,8 @@ internal sealed class BriefingMaker
 
     private BriefedLanding? Landing(BriefedSpeeds speeds, string name)
     {
-        LandingSetup usual = DemoLandings.Of(speeds.Configuration, _request.Air);
-        BriefingRunway runway = _request.Runway;
-        LandingSetup setup = usual with
-        {
-            Technique = usual.Technique with
-            {
-                ThresholdHeight = runway.ThresholdHeight,
-                PowerCutHeight = runway.ThresholdHeight,
-                ThresholdSpeed = speeds.Approach.True,
-            },
-            Runway = usual.Runway with
-            {
-                Headwind = LandingMargin.PlannedHeadwind(_request.Wind.Mean.Headwind(runway.Direction)),
-                RollingFriction = runway.Surface.RollingFriction,
-                BrakingFriction = runway.Surface.BrakingFriction * BriefingTechnique.BrakingShare,
-                Slope = runway.Slope,
-            },
-        };
+        LandingSetup usual = _request.Runway.LandingOf(speeds.Configuration, _request.Air, _request.Wind.Mean);
+        LandingSetup setup = usual with { Technique = usual.Technique with { ThresholdSpeed = speeds.Approach.True } };
         LandingReport report = FlapAero.Landing.Fly(setup);
         bool keepsPower = report.Refusal == LandingRefusal.LiftLimitBeforeRoundOut;
         if (keepsPower)

@@ -59,4 +59,35 @@ public sealed class BriefingRunway
 
     /// <summary>Where the first third of the landing distance available ends, from the threshold.</summary>
     public Length EndOfFirstThird => LengthAvailable / 3;
+
+    /// <summary>The canonical landing on this runway, as a briefing plans it before gusts are added.</summary>
+    /// <remarks>
+    /// Formula: V_t = 1.3 V_S; half of the headwind or one and a half of the tailwind; the surface's rolling coefficient, three quarters of its
+    /// braking one. Range: any configuration, wind to 100 kt. Source: [canonical-landing], [cat-pol-a-330] for the wind.
+    /// </remarks>
+    /// <param name="configuration">Aeroplane, flap and mass.</param>
+    /// <param name="air">The air over the runway.</param>
+    /// <param name="wind">The mean wind.</param>
+    /// <returns>The landing, to be flown.</returns>
+    /// <exception cref="ArgumentNullException">No configuration, air or wind.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A wing that stalls before the nose-high attitude.</exception>
+    /// <example><code>Quillmere.Runway24.LandingOf(flapsUp, Quillmere.Saturday.Air, Quillmere.Saturday.Wind.Mean).Runway.Headwind.Knots // 3.5</code></example>
+    public LandingSetup LandingOf(Configuration configuration, Air air, Wind wind)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(wind);
+        LandingSetup usual = DemoLandings.Of(configuration, air);
+        return usual with
+        {
+            Technique = usual.Technique with { ThresholdHeight = ThresholdHeight, PowerCutHeight = ThresholdHeight },
+            Runway = usual.Runway with
+            {
+                Headwind = LandingMargin.PlannedHeadwind(wind.Headwind(Direction)),
+                RollingFriction = Surface.RollingFriction,
+                BrakingFriction = Surface.BrakingFriction * BriefingTechnique.BrakingShare,
+                Slope = Slope,
+            },
+        };
+    }
 }

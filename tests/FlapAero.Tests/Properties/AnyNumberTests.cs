@@ -28,7 +28,7 @@ public sealed class AnyNumberTests
     [
         typeof(Air), typeof(Airspeed), typeof(AirspeedCalibration), typeof(LiftCurve), typeof(DragPolar), typeof(GroundEffect),
         typeof(Gust), typeof(LoadFactor), typeof(Wind), typeof(WindProfile), typeof(Wing), typeof(FlapSetting), typeof(Aeroplane),
-        typeof(Configuration), typeof(SteadyFlight),
+        typeof(Configuration), typeof(SteadyFlight), typeof(Battery), typeof(ElectricalLoad),
     ];
 
     public static TheoryData<string> Ids => [.. Calculations.ById.Keys];

@@ -77,6 +77,16 @@ internal static class Calculations
         ["Configuration.StraightDescent"] = x =>
             [.. FlapsUp.StraightDescent(Flying(x[0]), Length.FromFeet(x[1] + x[2]), Length.FromFeet(x[1]), Length.FromFeet(x[3]))?
                 .SelectMany(point => new[] { point.Distance.Feet, point.Height.Feet, point.Airspeed.True.Knots, point.EnergyHeight.Feet }) ?? []],
+        ["Battery.ctor"] = x => [new Battery(ElectricCharge.FromAmpereHours(x[0]), Duration.FromHours(x[1]), x[2] / 10, x[3] / 10).RatedCurrent.Amperes],
+        ["Battery.Left"] = x => [DemoElectrics.Battery.Left(x[0]).ShareLeft],
+        ["Battery.Endurance"] = x => [DemoElectrics.Battery.Endurance(ElectricCurrent.FromAmperes(x[0])).Minutes],
+        ["Battery.ShareTaken"] = x => [DemoElectrics.Battery.ShareTaken(ElectricCurrent.FromAmperes(x[0]), Duration.FromMinutes(x[1]))],
+        ["Battery.CurrentFor"] = x => [DemoElectrics.Battery.CurrentFor(Duration.FromMinutes(x[0])).Amperes],
+        ["ElectricalLoad.ctor"] = x => [new ElectricalLoad("any", ElectricCurrent.FromAmperes(x[0]), x[1] / 10).MeanCurrent.Amperes],
+        // A power is a decimal: what that cannot hold is no power to begin with.
+        ["ElectricalLoad.ctor by power"] = x => [new ElectricalLoad("any", Power.FromWatts(Math.Abs(x[0]) < 1e20 ? x[0] : 0), ElectricPotential.FromVolts(x[1]), x[2] / 10).MeanCurrent.Amperes],
+        ["ElectricalLoad.OnFor"] = x => [DemoElectrics.Transmitting.OnFor(x[0]).MeanCurrent.Amperes],
+        ["ElectricalLoad.Together"] = x => [ElectricalLoad.Together([new("any", ElectricCurrent.FromAmperes(x[0])), new("other", ElectricCurrent.FromAmperes(x[1]))]).Amperes],
         ["SteadyFlight.GroundSpeed"] = x => [FlapsUp.BestGlide(SeaLevel).GroundSpeed(Speed.FromKnots(x[0])).Knots],
         ["SteadyFlight.AngleOverGround"] = x => [FlapsUp.BestGlide(SeaLevel).AngleOverGround(Speed.FromKnots(x[0])).Degrees],
     };

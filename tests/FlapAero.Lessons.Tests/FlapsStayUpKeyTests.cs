@@ -1,0 +1,99 @@
+namespace FlapAero.Lessons.Tests;
+
+/// <summary>
+/// The problems on flaps that stay up for a thousand seeds: each can be set, and its key is what a student works out from the question
+/// alone, with the list of loads and Peukert's law in place of the library.
+/// </summary>
+public sealed class FlapsStayUpKeyTests
+{
+    private const double RatedAmperes = 20, RatedMinutes = 60, Exponent = 1.15;
+
+    // As the lesson's table has them.
+    private static readonly Dictionary<string, double> Amperes = new()
+    {
+        ["landing light"] = 9,
+        ["pitot heat"] = 6,
+        ["position lights"] = 5,
+        ["strobes"] = 3,
+        ["display"] = 2,
+    };
+
+    [Theory]
+    [InlineData("TrainerH4")]
+    [InlineData("TrainerL2")]
+    public async Task Problems_ThousandSeeds_HaveTheKeyWorkedFromTheQuestion(string aeroplane)
+    {
+        var drawn = await KeyProblems.DrawAsync("when-the-flaps-stay-up", aeroplane);
+        Assert.Equal(6, drawn.Count);
+        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        {
+            Assert.Equal(KeyProblems.Seeds, problems.Count);
+            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 10, KeyProblems.Seeds);
+            if (title is "Near or far?")
+                Assert.InRange(problems.Count(p => KeyProblems.Option(p.Question, p.Answer).EndsWith("below.", StringComparison.Ordinal)), 300, 700);
+            foreach ((string question, string answer) in problems)
+            {
+                string? wrong = title switch
+                {
+                    "Read it off" => KeyProblems.Near(Remaining(question), answer, 1),
+                    "From watts to amperes" => KeyProblems.Near(Together(question), answer, 0.1),
+                    "Twenty hours on the label" => KeyProblems.Near(Labelled(question), answer, 1),
+                    "What may stay on?" => KeyProblems.Near(MayStay(question), answer, 0.1),
+                    "Half of it off" => KeyProblems.Option(question, answer) == "More than twice as long." ? null : "wrong option",
+                    "Near or far?" => KeyProblems.Option(question, answer) == Decision(question) ? null : $"{answer} for {Decision(question)}",
+                    _ => "no such problem",
+                };
+                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
+            }
+        }
+    }
+
+    private static double Remaining(string question)
+    {
+        double on = 30 - Amperes.Where(load => question.Contains(load.Key, StringComparison.Ordinal)).Sum(load => load.Value);
+        double minutes = Lasts(KeyProblems.Numbers(question, "%")[0] / 100, on);
+        Assert.InRange(minutes, 25, 300);
+        return minutes;
+    }
+
+    private static double Together(string question)
+    {
+        double[] watts = KeyProblems.Numbers(question, "W");
+        double amperes = (2 * watts[0] + watts[1]) / KeyProblems.Numbers(question, "V")[0];
+        Assert.InRange(amperes, 4, 30);
+        return amperes;
+    }
+
+    private static double Labelled(string question)
+    {
+        double hours = KeyProblems.Numbers(question, "h")[0], rated = KeyProblems.Numbers(question, "Ah")[0] / hours;
+        double exponent = KeyProblems.Numbers(question, "\\. How")[0];
+        Assert.Equal(20, hours);
+        double minutes = 60 * hours * Math.Pow(rated / KeyProblems.Numbers(question, "A")[0], exponent);
+        Assert.InRange(minutes, 15, 200);
+        return minutes;
+    }
+
+    private static double MayStay(string question)
+    {
+        double[] minutes = KeyProblems.Numbers(question, "min");
+        double amperes = KeyProblems.Numbers(question, "A")[0] * Math.Pow(KeyProblems.Numbers(question, "%")[0] / 100 * minutes[0] / minutes[1], 1 / Exponent);
+        Assert.InRange(amperes, 3, 20);
+        return amperes;
+    }
+
+    private static string Decision(string question)
+    {
+        double[] feet = KeyProblems.Numbers(question, "ft"), minutes = KeyProblems.Numbers(question, "min"), amperes = KeyProblems.Numbers(question, "A");
+        (double takes, double below, double away) = (feet[0], feet[1], minutes[0]);
+        double carried = Lasts(KeyProblems.Numbers(question, "%")[0] / 100, amperes[^1]);
+        Assert.True(feet[2] > 1.3 * takes, $"the long one is too short: {question}");
+        // A decision at the very edge of the rule would not be worth a problem, nor one that both runways pass.
+        Assert.False(Math.Abs(below / takes - 1) < 0.1 || Math.Abs(2 * away / carried - 1) < 0.1, $"{below:0} against {takes:0}, {2 * away:0} against {carried:0}: {question}");
+        Assert.NotEqual(below >= takes, carried >= 2 * away);
+        Assert.InRange(away, 10, 110);
+        return below >= takes ? "Switch off, brief, and land below." : "Switch off, and fly to the long one.";
+    }
+
+    private static double Lasts(double share, double amperes) => share * RatedMinutes * Math.Pow(RatedAmperes / amperes, Exponent);
+}
