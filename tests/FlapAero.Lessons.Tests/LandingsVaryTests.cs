@@ -15,7 +15,6 @@ public sealed partial class LandingsVaryTests
     [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Pilot(up, 2.5).Fly(2000).TouchdownDistance.Quantile(0.975);", "Where does it begin")]
     [InlineData("my-stretch", "is-it-the-right-stretch", "var spread = Pilot(up, 2.5).Fly(2000).TouchdownDistance; var myStretch = spread.Maximum - spread.Minimum;", "grows with their number")]
     [InlineData("my-stretch", "is-it-the-right-stretch", "var spread = Pilot(up, 2.5).Fly(2000).StopDistance; var myStretch = spread.Quantile(0.975) - spread.Quantile(0.025);", "where it stops")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Feet(Stretch(Pilot(up, 2.5).Fly(2000)).Meters);", "in metres")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = upMany.TouchdownDistance.Quantile(0.95);", "How long is the whole")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * upMany.TouchdownDistance.Mean;", "for the mean")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * upMany.TouchdownDistance.Quantile(0.975);", "One in forty")]
