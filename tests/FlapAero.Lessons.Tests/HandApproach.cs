@@ -37,7 +37,7 @@ internal sealed class HandApproach
     {
         JsonNode engine = _file["propeller"]!["closedThrottle"]!;
         double speed = Speed(flaps, multiple), torque = Value(engine["torqueAtStandstill"]!), free = Value(engine["freeSpeed"]!) / 60;
-        double turns = Bisect(n => Read(speed / (n * _diameter), r => r.Power) * _density * n * n * Math.Pow(_diameter, 5) / (2 * Math.PI) - torque * (1 - n / free), 13, 25);
+        double turns = Bisect(n => Read(speed / (n * _diameter), r => r.Power) * _density * n * n * Math.Pow(_diameter, 5) / (2 * Math.PI) - torque * (1 - n / free), Math.Max(13, 1.0001 * speed / (_rows[^1].Ratio * _diameter)), 25);
         double thrust = Read(speed / (turns * _diameter), r => r.Thrust) * _density * turns * turns * Math.Pow(_diameter, 4);
         return Math.Asin((Drag(flaps, multiple, 0.993) - thrust) / _weight) * 180 / Math.PI;
     }
