@@ -119,6 +119,7 @@ public sealed class ExportedLessonTests : IDisposable
             Formatter.SetPreferredMimeTypesFor(type, mimeTypes);
     }
 
-    /// <summary>A terminal has lines of its own; the words and numbers are what must agree.</summary>
-    private static string Plain(string text) => string.Join(' ', text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries));
+    /// <summary>A terminal has lines of its own, in a quotation each with its mark; the words and numbers are what must agree.</summary>
+    private static string Plain(string text) =>
+        string.Join(' ', text.Split([' ', '\n', '\r', '\t'], StringSplitOptions.RemoveEmptyEntries).Where(word => word != ">"));
 }
