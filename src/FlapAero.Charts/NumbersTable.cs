@@ -8,6 +8,8 @@ public sealed class NumbersTable
 {
     private const int MostRows = 10;
 
+    private const int MostDecimals = 3;
+
     internal NumbersTable(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows, IReadOnlyList<(string Name, string Value)> notes) =>
         (Headings, Rows, Notes) = (headings, rows, notes);
 
@@ -153,19 +155,20 @@ public sealed class NumbersTable
     private static string PatternFor(IReadOnlyList<double> values) => Ticks.Pattern(DecimalsFor(values));
 
     /// <summary>The fewest decimals that show every value as it is, at most three.</summary>
-    internal static string ExactPattern(IEnumerable<double> values)
+    internal static string ExactPattern(IEnumerable<double> values) => Ticks.Pattern(ExactDecimals([.. values]) ?? MostDecimals);
+
+    /// <summary>The same for values in steps; those that are round in another unit get the decimals that show a twentieth of a step.</summary>
+    internal static string StepPattern(IReadOnlyList<double> rising)
     {
-        double[] all = [.. values];
-        bool shows(int decimals, double off) => all.All(v => Math.Abs(v - Math.Round(v, decimals)) <= off * Math.Max(1, Math.Abs(v)));
-        int most = 3;
-        if (!shows(most, 1e-9) && all.Length > 1)
-        {
-            // Round in another unit: a twentieth of a step tells them apart.
-            double step = all.Order().Zip(all.Order().Skip(1), (low, high) => high - low).Where(d => d > 0).DefaultIfEmpty(1).Min();
-            most = Math.Clamp((int)Math.Ceiling(Math.Log10(10 / step)), 0, 3);
-        }
-        int decimals = 0;
-        while (decimals < most && !shows(decimals, 1e-9)) decimals++;
-        return Ticks.Pattern(decimals);
+        double step = rising.Zip(rising.Skip(1), (low, high) => high - low).Min();
+        return Ticks.Pattern(ExactDecimals(rising) ?? Math.Clamp((int)Math.Ceiling(Math.Log10(10 / step)), 0, MostDecimals));
+    }
+
+    /// <summary>Null where more than three would be needed.</summary>
+    private static int? ExactDecimals(IReadOnlyList<double> values)
+    {
+        for (int decimals = 0; decimals <= MostDecimals; decimals++)
+            if (values.All(v => Math.Abs(v - Math.Round(v, decimals)) <= 1e-9 * Math.Max(1, Math.Abs(v)))) return decimals;
+        return null;
     }
 }

@@ -18,7 +18,7 @@ internal sealed class MovingControl
         Start = IndexOf(start);
         if (Start < 0)
             throw Refusal($"its control \"{axis.Name}\" starts at {Raw(start)}; allowed are its values {string.Join(", ", values.Select(Raw))}");
-        string pattern = NumbersTable.ExactPattern(values);
+        string pattern = NumbersTable.StepPattern(values);
         Texts = [.. values.Select(value => axis.WithUnit(QuantityText.Of(value, pattern)))];
     }
 

@@ -46,7 +46,7 @@ internal static class MovingNumbers
 
     /// <summary>The value alone: its unit stands in the heading.</summary>
     private static string At(MovingFigure figure, int i) =>
-        QuantityText.Of(figure.Values[i], NumbersTable.ExactPattern(figure.Values));
+        QuantityText.Of(figure.Values[i], NumbersTable.StepPattern(figure.Values));
 
     /// <summary>Every second or third of a list that is too long, and so on: round values stay round.</summary>
     private static IEnumerable<T> Some<T>(IReadOnlyList<T> all, int most)
