@@ -3,8 +3,8 @@
 # into HTML. Call it on an otherwise idle machine, after building; Jupyter needs the kernel that the notebooks name.
 set -euo pipefail
 root=$(cd "$(dirname "$0")/../.." && pwd)
-configuration=${1:-Debug}
-command=("dotnet" "$root/src/FlapAero.Cli/bin/$configuration/net10.0/FlapAero.Cli.dll" handouts)
+# Another build of the command, such as a published one, may be named: its FlapAero.Cli.dll.
+command=("dotnet" "$(realpath "${1:-$root/src/FlapAero.Cli/bin/Debug/net10.0/FlapAero.Cli.dll}")" handouts)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
