@@ -84,6 +84,9 @@ public sealed class RepositoryLessonTests
         Assert.Equal(Count(CellRole.Predict), Count(CellRole.Commit));
         Assert.True(Count(CellRole.Check) >= 1);
         Assert.True(Count(CellRole.Change) >= 1);
+        string code = string.Concat(lesson.Cells.Where(cell => cell.IsCode).Select(cell => cell.Source));
+        Assert.InRange(code.Split("new Figure(").Length - 1, 2, 5);
+        Assert.Contains(".Moving(", code, StringComparison.Ordinal);
         Assert.Equal(1, Count(CellRole.Sources));
         Assert.Contains("> **Caution.** " + Caution.Text, lesson.Cells[0].Source, StringComparison.Ordinal);
         string notes = string.Concat(lesson.Cells.Where(cell => cell.Role == CellRole.Instructor).Select(cell => cell.Source));
