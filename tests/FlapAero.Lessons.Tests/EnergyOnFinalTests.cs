@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -54,12 +53,7 @@ public sealed class EnergyOnFinalTests
     [Fact]
     public async Task Lesson_OneFlapSetting_SaysSoAndRuns()
     {
-        JsonNode file = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Path("data/aeroplanes/trainer-l2.json"), TestContext.Current.CancellationToken))!;
-        var settings = file["flapSettings"]!.AsArray();
-        while (settings.Count > 1) settings.RemoveAt(1);
-        string aeroplane = $"aeroplane: AeroplaneFile.Parse(\"\"\"\n{file.ToJsonString()}\n\"\"\", \"one.json\")";
-
-        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, aeroplane));
+        var results = await OneFlapSetting.RunAsync(Slug);
 
         Assert.All(results, result => Assert.True(result.Value.Failure is null, $"{result.Key}: {result.Value.Failure}"));
         Assert.Contains("one flap setting only", string.Concat(results["the-aeroplane-and-its-final"].Outputs.Select(o => o.Text)), StringComparison.Ordinal);

@@ -1,0 +1,18 @@
+using System.Text.Json.Nodes;
+using FlapAero.Handouts.Kernels;
+using FlapAero.Tests;
+
+namespace FlapAero.Lessons.Tests;
+
+/// <summary>A lesson begun with an aeroplane whose flaps have one setting only: a demo aeroplane's file without the others.</summary>
+internal static class OneFlapSetting
+{
+    public static async Task<IReadOnlyDictionary<string, CellResult>> RunAsync(string slug)
+    {
+        JsonNode file = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Path("data/aeroplanes/trainer-l2.json"), TestContext.Current.CancellationToken))!;
+        JsonArray settings = file["flapSettings"]!.AsArray();
+        while (settings.Count > 1) settings.RemoveAt(1);
+        string aeroplane = $"aeroplane: AeroplaneFile.Parse(\"\"\"\n{file.ToJsonString()}\n\"\"\", \"one.json\")";
+        return await LessonCopies.RunAsync(LessonCopies.Named(slug), cell => LessonCopies.Begun(cell, aeroplane));
+    }
+}
