@@ -19,34 +19,25 @@ public sealed class AngleOfDescentKeyTests
     public async Task Problems_ThousandSeeds_HaveTheKeyWorkedFromTheQuestion(string aeroplane, string file)
     {
         var hand = new HandAeroplane(RepositoryRoot.Path("data/aeroplanes/" + file));
-        foreach ((string title, List<(string Question, string Answer)> problems) in await DrawAsync("drag-and-the-angle-of-descent", aeroplane))
+        await HaveTheKeyAsync("drag-and-the-angle-of-descent", aeroplane, distinct: 3, (title, question, answer) => title switch
         {
-            Assert.Equal(Seeds, problems.Count);
-            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 3, Seeds);
-            foreach ((string question, string answer) in problems)
-            {
-                string? wrong = title switch
-                {
-                    "Read it off" => Near(hand.LiftToDrag(Regex.Match(question, "flaps ([^,]+),").Groups[1].Value, 1.3), answer, 0.1),
-                    "From coefficients to the path" => Near(Math.Atan(Coefficient(question, "drag") / Coefficient(question, "lift")) * 180 / Math.PI, answer, 0.02),
-                    "Sink on the path" => Near(SinkInKnots(question) * FeetPerMinuteInAKnot, answer, 3),
-                    "How high at the most?" => Near(Numbers(question, "ft")[0] * TangentOverGround(question), answer, 2),
-                    "Light and heavy" => Option(question, answer) == "Neither: the angle is the same." ? null : "wrong option",
-                    "Close the throttle, or go around?" => Option(question, answer) == Decision(question) ? null : $"{answer} for {Decision(question)}",
-                    _ => "no such problem",
-                };
-                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
-            }
-        }
+            "Read it off" => Near(hand.LiftToDrag(Regex.Match(question, "flaps ([^,]+),").Groups[1].Value, 1.3), answer, 0.1),
+            "From coefficients to the path" => Near(Math.Atan(Coefficient(question, "drag") / Coefficient(question, "lift")) * 180 / Math.PI, answer, 0.02),
+            "Sink on the path" => Near(SinkInKnots(question) * FeetPerMinuteInAKnot, answer, 3),
+            "How high at the most?" => Near(Numbers(question, "ft")[0] * TangentOverGround(question), answer, 2),
+            "Light and heavy" => Chosen("Neither: the angle is the same.", question, answer),
+            "Close the throttle, or go around?" => Chosen(Decision(question), question, answer),
+            _ => "no such problem",
+        });
     }
 
     /// <summary>Ground speed times the tangent, with the level airspeed taken for its level part.</summary>
     private static double SinkInKnots(string question) =>
-        (Numbers(question, "kt")[0] - Numbers(question, "kt")[1]) * Math.Tan(Numbers(question, "°")[0] * Math.PI / 180);
+        (Numbers(question, "kt")[0] - Numbers(question, "kt")[1]) * Math.Tan(Radians(Numbers(question, "°")[0]));
 
     private static double TangentOverGround(string question)
     {
-        double speed = Numbers(question, "kt")[0], headwind = Numbers(question, "kt")[1], glide = Numbers(question, "°")[0] * Math.PI / 180;
+        double speed = Numbers(question, "kt")[0], headwind = Numbers(question, "kt")[1], glide = Radians(Numbers(question, "°")[0]);
         return speed * Math.Sin(glide) / (speed * Math.Cos(glide) - headwind);
     }
 

@@ -13,7 +13,7 @@ internal static partial class KeyProblems
     public const int Seeds = 1000;
 
     /// <summary>The problem cells as functions of a lesson, called for every seed in one cell: question and options, and the answer.</summary>
-    public static async Task<Dictionary<string, List<(string Question, string Answer)>>> DrawAsync(string slug, string aeroplane)
+    private static async Task<Dictionary<string, List<(string Question, string Answer)>>> DrawAsync(string slug, string aeroplane)
     {
         LessonNotebook lesson = LessonCopies.Named(slug);
         using var kernel = new InteractiveKernel();
@@ -43,8 +43,40 @@ internal static partial class KeyProblems
         return drawn;
     }
 
+    /// <summary>Draws a lesson's six problems for every seed and holds each to its key; a fault names the problem and its question.</summary>
+    /// <param name="slug">The lesson.</param>
+    /// <param name="aeroplane">The aeroplane of the demonstration.</param>
+    /// <param name="distinct">The fewest different questions of a problem.</param>
+    /// <param name="fault">What is wrong with a key, from title, question and answer; null where it is what the question gives.</param>
+    public static async Task<Dictionary<string, List<(string Question, string Answer)>>> HaveTheKeyAsync(
+        string slug, string aeroplane, int distinct, Func<string, string, string, string?> fault)
+    {
+        Dictionary<string, List<(string Question, string Answer)>> drawn = await DrawAsync(slug, aeroplane);
+        Assert.Equal(6, drawn.Count);
+        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        {
+            Assert.Equal(Seeds, problems.Count);
+            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), distinct, Seeds);
+            foreach ((string question, string answer) in problems)
+            {
+                string? wrong = fault(title, question, answer);
+                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
+            }
+        }
+        return drawn;
+    }
+
     /// <summary>The text of the option that the key names.</summary>
     public static string Option(string question, string letter) => Regex.Match(question, $"^  {letter}\\. (.*)$", RegexOptions.Multiline).Groups[1].Value;
+
+    /// <summary>Null where the key names the option with these words.</summary>
+    public static string? Chosen(string worked, string question, string answer) =>
+        Option(question, answer) is var key && worked == key ? null : $"worked \"{worked}\", the key says \"{key}\"";
+
+    /// <summary>How many different options are right, over all seeds: a decision that always falls one way would be none.</summary>
+    public static int Options(List<(string Question, string Answer)> problems) => problems.Select(p => Option(p.Question, p.Answer)).Distinct().Count();
+
+    public static double Radians(double degrees) => degrees * Math.PI / 180;
 
     /// <summary>Null where the two agree; the printed answer is rounded.</summary>
     public static string? Near(double worked, string answer, double off)

@@ -1,4 +1,5 @@
 using FlapAero.Tests;
+using static FlapAero.Lessons.Tests.KeyProblems;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -30,58 +31,47 @@ public sealed class LandingRollKeyTests
         var hand = new HandLanding(RepositoryRoot.Path("data/aeroplanes/" + file));
         Dictionary<string, double> rolls = Week.ToDictionary(
             day => day.Key, day => hand.Land(day.Value.Celsius, day.Value.Headwind, day.Value.Faster) is var l ? (l.Stop - l.Touchdown) / Foot : 0);
-        var drawn = await KeyProblems.DrawAsync("the-landing-roll", aeroplane);
-        Assert.Equal(6, drawn.Count);
-        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        var drawn = await HaveTheKeyAsync("the-landing-roll", aeroplane, distinct: 5, (title, question, answer) => title switch
         {
-            Assert.Equal(KeyProblems.Seeds, problems.Count);
-            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 5, KeyProblems.Seeds);
-            foreach ((string question, string answer) in problems)
-            {
-                string? wrong = title switch
-                {
-                    "Read it off" => KeyProblems.Near(rolls.Single(day => question.Contains(day.Key, StringComparison.Ordinal)).Value, answer, 4),
-                    "Energy and speed" => KeyProblems.Near(Gone(question), answer, 0.5),
-                    "Brakes on" => KeyProblems.Near(BrakesOn(question), answer, 0.02 * BrakesOn(question)),
-                    "The square of the ground speed" => KeyProblems.Near(Squared(question), answer, 4),
-                    "Uphill or into the wind" => KeyProblems.Option(question, answer) == Way(question) ? null : $"{answer} for {Way(question)}",
-                    "Will it fit?" => KeyProblems.Option(question, answer) == Decision(question) ? null : $"{answer} for {Decision(question)}",
-                    _ => "no such problem",
-                };
-                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
-            }
-        }
+            "Read it off" => Near(rolls.Single(day => question.Contains(day.Key, StringComparison.Ordinal)).Value, answer, 4),
+            "Energy and speed" => Near(Gone(question), answer, 0.5),
+            "Brakes on" => Near(BrakesOn(question), answer, 0.02 * BrakesOn(question)),
+            "The square of the ground speed" => Near(Squared(question), answer, 4),
+            "Uphill or into the wind" => Chosen(Way(question), question, answer),
+            "Will it fit?" => Chosen(Decision(question), question, answer),
+            _ => "no such problem",
+        });
         foreach (string choice in new[] { "Uphill or into the wind", "Will it fit?" })
-            Assert.Equal(2, drawn[choice].Select(p => KeyProblems.Option(p.Question, p.Answer)).Distinct().Count());
+            Assert.Equal(2, Options(drawn[choice]));
     }
 
     private static double Gone(string question)
     {
-        double[] knots = KeyProblems.Numbers(question, "kt");
+        double[] knots = Numbers(question, "kt");
         return 100 * (1 - knots[1] * knots[1] / (knots[0] * knots[0]));
     }
 
     /// <summary>V²/2a, with knots made feet a second.</summary>
     private static double BrakesOn(string question)
     {
-        double speed = KeyProblems.Numbers(question, "kt")[0], slowing = KeyProblems.Numbers(question, "kt/s")[0];
+        double speed = Numbers(question, "kt")[0], slowing = Numbers(question, "kt/s")[0];
         Assert.InRange(slowing, 3, 7);
         return speed * speed / (2 * slowing) * FeetPerSecond;
     }
 
     private static double Squared(string question)
     {
-        double[] knots = KeyProblems.Numbers(question, "kt");
+        double[] knots = Numbers(question, "kt");
         double ground = knots[0] + (question.Contains("from behind", StringComparison.Ordinal) ? knots[1] : -knots[1]);
-        return KeyProblems.Numbers(question, "ft")[0] * ground * ground / (knots[0] * knots[0]);
+        return Numbers(question, "ft")[0] * ground * ground / (knots[0] * knots[0]);
     }
 
     /// <summary>Level and calm, less so much a per cent, more so much a knot, and the other way round.</summary>
     private static string Way(string question)
     {
-        double[] feet = KeyProblems.Numbers(question, "ft");
-        double[] knots = KeyProblems.Numbers(question, "kt");
-        double slope = KeyProblems.Numbers(question, "%")[0], wind = knots[1] / knots[0];
+        double[] feet = Numbers(question, "ft");
+        double[] knots = Numbers(question, "kt");
+        double slope = Numbers(question, "%")[0], wind = knots[1] / knots[0];
         double uphill = -slope * feet[1] + wind * feet[3], downhill = slope * feet[2] - wind * feet[3];
         Assert.True(Math.Abs(uphill - downhill) > 80, $"{uphill:0} is too near {downhill:0}: {question}");
         return uphill < downhill ? "Land uphill, the wind from behind." : "Land downhill, into the wind.";
@@ -89,7 +79,7 @@ public sealed class LandingRollKeyTests
 
     private static string Decision(string question)
     {
-        double[] feet = KeyProblems.Numbers(question, "ft"), knots = KeyProblems.Numbers(question, "kt");
+        double[] feet = Numbers(question, "ft"), knots = Numbers(question, "kt");
         bool behind = question.Contains("from behind", StringComparison.Ordinal);
         Assert.Equal(knots[0] * (behind ? 1.5 : 0.5), knots[1]);
         double allowed = 0.7 * feet[0];

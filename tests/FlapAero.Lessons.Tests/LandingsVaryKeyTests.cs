@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FlapAero.Tests;
+using static FlapAero.Lessons.Tests.KeyProblems;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -17,33 +18,25 @@ public sealed partial class LandingsVaryKeyTests
     {
         var hand = new HandTouchdown(RepositoryRoot.Path("data/aeroplanes/" + file));
         var slopes = new Dictionary<string, double>();
-        var drawn = await KeyProblems.DrawAsync("how-much-landings-vary", aeroplane);
-        Assert.Equal(6, drawn.Count);
-        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        var drawn = await HaveTheKeyAsync("how-much-landings-vary", aeroplane, distinct: 6, (title, question, answer) =>
         {
-            Assert.Equal(KeyProblems.Seeds, problems.Count);
-            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 6, KeyProblems.Seeds);
-            foreach ((string question, string answer) in problems)
+            double[] feet = Numbers(question, "ft"), knots = Numbers(question, "kt");
+            return title switch
             {
-                double[] feet = KeyProblems.Numbers(question, "ft"), knots = KeyProblems.Numbers(question, "kt");
-                string? wrong = title switch
-                {
-                    // A tenth of a knot in the question is up to nine feet, half of it five.
-                    "Read it off" => KeyProblems.Near(Once(slopes, question, () => hand.Later("up", knots.FirstOrDefault(), feet.FirstOrDefault())), answer, 6),
-                    "From knots to feet" => Math.Abs(Once(slopes, Flaps(question), () => hand.Later(Flaps(question), 5)) - feet[0]) > 3 ? $"{feet[0]} ft for five knots"
-                        : KeyProblems.Near(feet[0] * knots[1] / knots[0], answer, 1),
-                    "Half the knots" => KeyProblems.Near(Math.Sqrt(feet[0] * feet[0] / 4 + feet[1] * feet[1]), answer, 1),
-                    "What the book proves" => KeyProblems.Near(TwoErrors(question), answer, 0.1),
-                    "Which habit first" => KeyProblems.Option(question, answer) == Habit(feet, question) ? null : $"{answer} for {Habit(feet, question)}",
-                    "Long enough" => KeyProblems.Option(question, answer) == Decision(feet, question) ? null : $"{answer} for {Decision(feet, question)}",
-                    _ => "no such problem",
-                };
-                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
-            }
-        }
+                // A tenth of a knot in the question is up to nine feet, half of it five.
+                "Read it off" => Near(Once(slopes, question, () => hand.Later("up", knots.FirstOrDefault(), feet.FirstOrDefault())), answer, 6),
+                "From knots to feet" => Math.Abs(Once(slopes, Flaps(question), () => hand.Later(Flaps(question), 5)) - feet[0]) > 3 ? $"{feet[0]} ft for five knots"
+                    : Near(feet[0] * knots[1] / knots[0], answer, 1),
+                "Half the knots" => Near(Math.Sqrt(feet[0] * feet[0] / 4 + feet[1] * feet[1]), answer, 1),
+                "What the book proves" => Near(TwoErrors(question), answer, 0.1),
+                "Which habit first" => Chosen(Habit(feet, question), question, answer),
+                "Long enough" => Chosen(Decision(feet, question), question, answer),
+                _ => "no such problem",
+            };
+        });
 
         foreach (string title in (string[])["Which habit first", "Long enough"])
-            Assert.InRange(drawn[title].Select(p => KeyProblems.Option(p.Question, p.Answer)).Distinct().Count(), 2, 3);
+            Assert.InRange(Options(drawn[title]), 2, 3);
     }
 
     private static double Once(Dictionary<string, double> known, string key, Func<double> value) =>

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FlapAero.Tests;
+using static FlapAero.Lessons.Tests.KeyProblems;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -17,28 +18,17 @@ public sealed class RoundOutAndFloatKeyTests
     public async Task Problems_ThousandSeeds_HaveTheKeyWorkedFromTheQuestion(string aeroplane, string file)
     {
         JsonNode wing = JsonNode.Parse(await File.ReadAllTextAsync(RepositoryRoot.Path("data/aeroplanes/" + file), TestContext.Current.CancellationToken))!["wing"]!;
-        var drawn = await KeyProblems.DrawAsync("round-out-and-float", aeroplane);
-        Assert.Equal(6, drawn.Count);
-        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        await HaveTheKeyAsync("round-out-and-float", aeroplane, distinct: 3, (title, question, answer) => title switch
         {
-            Assert.Equal(KeyProblems.Seeds, problems.Count);
-            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 3, KeyProblems.Seeds);
-            foreach ((string question, string answer) in problems)
-            {
-                string? wrong = title switch
-                {
-                    "Read it off" => KeyProblems.Near(TakenByTheGround(wing, KeyProblems.Numbers(question, "ft")[0]), answer, 1),
-                    // A tenth of a second in the time that ten knots take is up to 2.5 per cent.
-                    "Knots into feet" => KeyProblems.Near(Further(question), answer, 0.025 * Further(question)),
-                    "Into the wind" => KeyProblems.Near(OverTheGround(question), answer, 6),
-                    "Pushed on" => KeyProblems.Near(100 * Math.Pow(KeyProblems.Numbers(question, "kt")[1] / KeyProblems.Numbers(question, "kt")[0], 2), answer, 1),
-                    "Same speed, other weight" => KeyProblems.Option(question, answer) == Floater(question) ? null : "wrong option",
-                    "Still floating" => KeyProblems.Option(question, answer) == Decision(question) ? null : $"{answer} for {Decision(question)}",
-                    _ => "no such problem",
-                };
-                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
-            }
-        }
+            "Read it off" => Near(TakenByTheGround(wing, Numbers(question, "ft")[0]), answer, 1),
+            // A tenth of a second in the time that ten knots take is up to 2.5 per cent.
+            "Knots into feet" => Near(Further(question), answer, 0.025 * Further(question)),
+            "Into the wind" => Near(OverTheGround(question), answer, 6),
+            "Pushed on" => Near(100 * Math.Pow(Numbers(question, "kt")[1] / Numbers(question, "kt")[0], 2), answer, 1),
+            "Same speed, other weight" => Chosen(Floater(question), question, answer),
+            "Still floating" => Chosen(Decision(question), question, answer),
+            _ => "no such problem",
+        });
     }
 
     /// <summary>exp(−2.48 (2z/b)^0.768) in per cent, from the height of the wheels in feet.</summary>
@@ -50,21 +40,21 @@ public sealed class RoundOutAndFloatKeyTests
 
     private static double Further(string question)
     {
-        double[] knots = KeyProblems.Numbers(question, "kt");
+        double[] knots = Numbers(question, "kt");
         Assert.Equal(10, knots[2]);
-        return knots[1] * FeetPerSecond * KeyProblems.Numbers(question, "s")[0] * knots[0] / knots[2];
+        return knots[1] * FeetPerSecond * Numbers(question, "s")[0] * knots[0] / knots[2];
     }
 
     private static double OverTheGround(string question)
     {
-        double[] knots = KeyProblems.Numbers(question, "kt");
-        return (knots[0] - knots[1]) * FeetPerSecond * KeyProblems.Numbers(question, "s")[0];
+        double[] knots = Numbers(question, "kt");
+        return (knots[0] - knots[1]) * FeetPerSecond * Numbers(question, "s")[0];
     }
 
     /// <summary>The float is as long as the speed to lose, over the deceleration: it ends near the stall, which goes with √W.</summary>
     private static string Floater(string question)
     {
-        double[] pounds = KeyProblems.Numbers(question, "lb");
+        double[] pounds = Numbers(question, "lb");
         // Parasitic drag a mass goes with 1/W, induced drag a mass with W; at 1.3 stalls the two are about alike.
         double Float(double share) => (1.3 - 1.054 * Math.Sqrt(share)) / (0.5 / share + 0.5 * share);
         return Float(pounds[1] / pounds[0]) > Float(1) ? "The lighter one." : "The heavier one: it has more energy.";
@@ -72,9 +62,9 @@ public sealed class RoundOutAndFloatKeyTests
 
     private static string Decision(string question)
     {
-        double[] feet = KeyProblems.Numbers(question, "ft"), knots = KeyProblems.Numbers(question, "kt");
+        double[] feet = Numbers(question, "ft"), knots = Numbers(question, "kt");
         Assert.Equal(10, knots[1]);
-        double needed = knots[2] * FeetPerSecond * KeyProblems.Numbers(question, "s")[0] * knots[0] / knots[1], left = feet[0] - feet[1];
+        double needed = knots[2] * FeetPerSecond * Numbers(question, "s")[0] * knots[0] / knots[1], left = feet[0] - feet[1];
         // A decision at the very edge of the rule would not be worth a problem.
         Assert.False(Math.Abs(needed / left - 1) < 0.2, $"{needed:0} is too near {left:0}: {question}");
         return needed < left ? "Hold it off and let it land." : "Go around.";

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using FlapAero.Tests;
+using static FlapAero.Lessons.Tests.KeyProblems;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -17,42 +18,31 @@ public sealed class StartHereKeyTests
     public async Task Problems_ThousandSeeds_HaveTheKeyWorkedFromTheQuestion(string aeroplane, string file)
     {
         double reference = 1.3 * new HandAeroplane(RepositoryRoot.Path("data/aeroplanes/" + file)).Stall("up");
-        var drawn = await KeyProblems.DrawAsync("start-here", aeroplane);
-        Assert.Equal(6, drawn.Count);
-        foreach ((string title, List<(string Question, string Answer)> problems) in drawn)
+        var drawn = await HaveTheKeyAsync("start-here", aeroplane, distinct: 6, (title, question, answer) => title switch
         {
-            Assert.Equal(KeyProblems.Seeds, problems.Count);
-            Assert.InRange(problems.Select(p => p.Question).Distinct().Count(), 6, KeyProblems.Seeds);
-            foreach ((string question, string answer) in problems)
-            {
-                string? wrong = title switch
-                {
-                    "Read it off" => KeyProblems.Near(Rate(question), answer, 0.6),
-                    "Another dial" => KeyProblems.Near(InKnots(question) - KeyProblems.Numbers(question, "kt")[0], answer, 0.11),
-                    "What one in sixty leaves out" => KeyProblems.Near(LeftOut(question), answer, 0.6),
-                    "How long to the runway?" => KeyProblems.Near(60 * KeyProblems.Numbers(question, "ft")[0] / Rate(question), answer, 0.6),
-                    "Which line is refused?" => Kinds(KeyProblems.Option(question, answer)) is ('v', '+', 'l') ? null : "the line has a meaning",
-                    "Hold it, or not?" => KeyProblems.Option(question, answer) == Decision(question, reference) ? null : $"{answer} for {Decision(question, reference)}",
-                    _ => "no such problem",
-                };
-                Assert.True(wrong is null, $"{title}: {wrong}\n{question}");
-            }
-        }
+            "Read it off" => Near(Rate(question), answer, 0.6),
+            "Another dial" => Near(InKnots(question) - Numbers(question, "kt")[0], answer, 0.11),
+            "What one in sixty leaves out" => Near(LeftOut(question), answer, 0.6),
+            "How long to the runway?" => Near(60 * Numbers(question, "ft")[0] / Rate(question), answer, 0.6),
+            "Which line is refused?" => Kinds(Option(question, answer)) is ('v', '+', 'l') ? null : "the line has a meaning",
+            "Hold it, or not?" => Chosen(Decision(question, reference), question, answer),
+            _ => "no such problem",
+        });
         // A decision that always falls one way would be none.
-        Assert.Equal(3, drawn["Hold it, or not?"].Select(p => KeyProblems.Option(p.Question, p.Answer)).Distinct().Count());
+        Assert.Equal(3, Options(drawn["Hold it, or not?"]));
     }
 
     /// <summary>Ground speed in feet a minute, times the slope.</summary>
     private static double Rate(string question) =>
-        KeyProblems.Numbers(question, "kt")[0] * FeetPerMinute * Math.Tan(KeyProblems.Numbers(question, "°")[0] * Math.PI / 180);
+        Numbers(question, "kt")[0] * FeetPerMinute * Math.Tan(Radians(Numbers(question, "°")[0]));
 
-    private static double InKnots(string question) => KeyProblems.Numbers(question, "mph") is [var miles]
-        ? miles * 1609.344 / 1852 : KeyProblems.Numbers(question, "km/h")[0] * 1000 / 1852;
+    private static double InKnots(string question) => Numbers(question, "mph") is [var miles]
+        ? miles * 1609.344 / 1852 : Numbers(question, "km/h")[0] * 1000 / 1852;
 
     private static double LeftOut(string question)
     {
-        double degrees = KeyProblems.Numbers(question, "°")[0];
-        return KeyProblems.Numbers(question, "NM")[0] * FeetPerMile * (Math.Tan(degrees * Math.PI / 180) - degrees / 60);
+        double degrees = Numbers(question, "°")[0];
+        return Numbers(question, "NM")[0] * FeetPerMile * (Math.Tan(Radians(degrees)) - degrees / 60);
     }
 
     /// <summary>What an option's line puts together: v is the speed, s another speed, l a length, n a number.</summary>
@@ -65,7 +55,7 @@ public sealed class StartHereKeyTests
 
     private static string Decision(string question, double reference)
     {
-        double[] knots = KeyProblems.Numbers(question, "kt");
+        double[] knots = Numbers(question, "kt");
         Assert.Equal(5, knots[1]);
         Assert.Equal(reference, knots[0], 0.06);
         double more = InKnots(question) - knots[0];

@@ -4,6 +4,10 @@ namespace FlapAero.Handouts.Kernels;
 /// <remarks>The only door to the kernel's packages: another kernel is another class behind this interface.</remarks>
 public interface ILessonKernel : IDisposable
 {
+    /// <summary>Says which cells will be run, in their order, so that they can be compiled ahead. Any other may be run all the same.</summary>
+    /// <param name="cells">Their C#.</param>
+    void Expect(IReadOnlyList<string> cells);
+
     /// <summary>Runs one cell.</summary>
     /// <param name="code">The cell's C#.</param>
     /// <param name="cancellationToken">Gives up waiting for the cell.</param>

@@ -3,20 +3,19 @@ using System.Reflection;
 using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
-using Microsoft.DotNet.Interactive.Commands;
-using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 using Microsoft.DotNet.Interactive.Formatting;
 
 namespace FlapAero.Handouts.Kernels;
 
-/// <summary>A fresh C# kernel inside this process. The one file that knows the kernel's packages.</summary>
+/// <summary>A fresh C# kernel inside this process. With <see cref="CSharpCells"/> all that knows the kernel's packages.</summary>
 public sealed partial class InteractiveKernel : ILessonKernel
 {
     private const string Html = "text/html";
 
-    private readonly CompositeKernel _kernel = new() { new CSharpKernel().UseKernelHelpers() };
+    private readonly CSharpCells _kernel = new();
 
     private readonly int _cellOutput;
 
@@ -25,18 +24,15 @@ public sealed partial class InteractiveKernel : ILessonKernel
     public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput) => _cellOutput = cellOutput;
 
     /// <inheritdoc/>
+    public void Expect(IReadOnlyList<string> cells) => _kernel.Expect(cells.TakeWhile(code => Submitted(code).Fault is null).Select(code => Submitted(code).Code));
+
+    /// <inheritdoc/>
     public async Task<CellResult> RunAsync(string code, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(code);
-        string submitted;
-        try
-        {
-            submitted = AssemblyLine().Replace(code, WithLoadedAssembly);
-        }
-        catch (HandoutException e)
-        {
-            return new CellResult([], e.Message);
-        }
+        (string submitted, string? fault) = Submitted(code);
+        if (fault is not null)
+            return new CellResult([], fault);
         // The culture travels with the call into the cell: pages must not depend on whose machine makes them.
         CultureInfo culture = CultureInfo.CurrentCulture;
         try
@@ -44,7 +40,7 @@ public sealed partial class InteractiveKernel : ILessonKernel
             CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
             using var meter = new OutputMeter(_kernel, _cellOutput);
             // A cell that never ends cannot be stopped from outside, only left behind.
-            Task<KernelCommandResult> running = _kernel.SendAsync(new SubmitCode(submitted), cancellationToken);
+            Task<KernelCommandResult> running = _kernel.RunAsync(submitted, cancellationToken);
             Task ended = await Task.WhenAny(running, meter.Overflow).WaitAsync(cancellationToken).ConfigureAwait(false);
             if (ended == meter.Overflow)
                 return new CellResult([], KernelLimits.TooMuch(_cellOutput));
@@ -60,6 +56,19 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
     /// <inheritdoc/>
     public void Dispose() => _kernel.Dispose();
+
+    /// <summary>The cell as it is run, or why it cannot be.</summary>
+    private static (string Code, string? Fault) Submitted(string code)
+    {
+        try
+        {
+            return (AssemblyLine().Replace(code, WithLoadedAssembly), null);
+        }
+        catch (HandoutException e)
+        {
+            return (code, e.Message);
+        }
+    }
 
     /// <summary>
     /// A lesson names our assembly by the path that suits a notebook. Here it gets the copy this process runs:
@@ -112,14 +121,10 @@ public sealed partial class InteractiveKernel : ILessonKernel
         CommandFailed? failed = events.OfType<CommandFailed>().FirstOrDefault();
         if (failed is null)
             return null;
-        IEnumerable<string> faults = events.OfType<DiagnosticsProduced>()
-            .SelectMany(produced => produced.Diagnostics)
-            .Where(d => d.Severity == DiagnosticSeverity.Error)
-            .Select(d => string.Create(CultureInfo.InvariantCulture, $"line {d.LinePositionSpan.Start.Line + 1}: {d.Message}"))
-            .Distinct(StringComparer.Ordinal);
-        string compiler = string.Join("; ", faults);
-        if (compiler.Length > 0)
-            return $"It does not compile: {compiler}";
+        if (failed.Exception is CompilationErrorException uncompiled)
+            return "It does not compile: " + string.Join("; ", uncompiled.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error)
+                .Select(d => string.Create(CultureInfo.InvariantCulture, $"line {d.Location.GetLineSpan().StartLinePosition.Line + 1}: {d.GetMessage(CultureInfo.InvariantCulture)}"))
+                .Distinct(StringComparer.Ordinal));
         return failed.Exception is { } exception ? WordsOf(exception) : FirstLine(failed.Message);
     }
 
@@ -152,7 +157,7 @@ public sealed partial class InteractiveKernel : ILessonKernel
         private readonly int _limit;
         private long _count;
 
-        public OutputMeter(CompositeKernel kernel, int limit)
+        public OutputMeter(CSharpCells kernel, int limit)
         {
             _limit = limit;
             _subscription = kernel.KernelEvents.Subscribe(this);

@@ -10,8 +10,8 @@ internal static class KernelMessages
     /// <summary>Says who is there: the build, by the id the compiler gave to it.</summary>
     public sealed record Hello(Guid Build, int CellOutput = 0);
 
-    /// <summary>Asks for a cell to be run; without code, for a fresh kernel.</summary>
-    public sealed record Request(string? Code);
+    /// <summary>Asks for a cell to be run; without code, for a fresh kernel that expects cells.</summary>
+    public sealed record Request(string? Code, IReadOnlyList<string> Expected);
 
     /// <summary>What a cell put out; empty after a request for a fresh kernel.</summary>
     public sealed record Reply(IReadOnlyList<Output> Outputs, string? Failure);

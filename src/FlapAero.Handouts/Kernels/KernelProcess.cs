@@ -37,8 +37,9 @@ internal sealed class KernelProcess : IDisposable
     /// <summary>Whether the process waits for a cell; after any failure of its own it does not.</summary>
     public bool IsSound { get; private set; }
 
-    /// <summary>Starts a process and waits until it can run cells.</summary>
-    public static async Task<KernelProcess> StartAsync(KernelCommand command, KernelLimits limits, CancellationToken cancellationToken)
+    /// <summary>Starts a process and waits until it can run cells, these being expected.</summary>
+    public static async Task<KernelProcess> StartAsync(
+        KernelCommand command, KernelLimits limits, IReadOnlyList<string> expected, CancellationToken cancellationToken)
     {
         var start = new ProcessStartInfo(command.Program)
         {
@@ -64,7 +65,7 @@ internal sealed class KernelProcess : IDisposable
         }
         try
         {
-            await started.GreetAsync(cancellationToken).WaitAsync(StartLimit, cancellationToken).ConfigureAwait(false);
+            await started.GreetAsync(expected, cancellationToken).WaitAsync(StartLimit, cancellationToken).ConfigureAwait(false);
             started.IsSound = true;
             return started;
         }
@@ -77,15 +78,22 @@ internal sealed class KernelProcess : IDisposable
         }
     }
 
-    /// <summary>Runs a cell; without code, makes the kernel a fresh one.</summary>
-    public async Task<CellResult> RunAsync(string? code, CancellationToken cancellationToken)
+    /// <summary>Makes the kernel a fresh one that expects cells.</summary>
+    public Task<CellResult> BeginAsync(IReadOnlyList<string> expected, CancellationToken cancellationToken) =>
+        AnswerAsync(new KernelMessages.Request(null, expected), StartLimit, cancellationToken);
+
+    /// <summary>Runs a cell.</summary>
+    public Task<CellResult> RunAsync(string code, CancellationToken cancellationToken) =>
+        AnswerAsync(new KernelMessages.Request(code, []), _limits.CellTime, cancellationToken);
+
+    private async Task<CellResult> AnswerAsync(KernelMessages.Request request, TimeSpan limit, CancellationToken cancellationToken)
     {
         IsSound = false;
         using var late = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
-        late.CancelAfter(code is null ? StartLimit : _limits.CellTime);
+        late.CancelAfter(limit);
         try
         {
-            KernelMessages.Reply reply = await AskAsync(code, late.Token).WaitAsync(late.Token).ConfigureAwait(false);
+            KernelMessages.Reply reply = await AskAsync(request, late.Token).WaitAsync(late.Token).ConfigureAwait(false);
             IsSound = reply.Failure is null;
             return new CellResult([.. reply.Outputs.Select(o => new CellOutput(o.Text, o.IsHtml))], reply.Failure);
         }
@@ -118,19 +126,19 @@ internal sealed class KernelProcess : IDisposable
         _process.Dispose();
     }
 
-    private async Task GreetAsync(CancellationToken cancellationToken)
+    private async Task GreetAsync(IReadOnlyList<string> expected, CancellationToken cancellationToken)
     {
         Stream input = _process.StandardInput.BaseStream;
         await KernelMessages.WriteAsync(input, new KernelMessages.Hello(KernelMessages.Build, _limits.CellOutput), cancellationToken).ConfigureAwait(false);
         KernelMessages.Hello there = await KernelMessages.ReadAsync<KernelMessages.Hello>(_process.StandardOutput.BaseStream, 1000, cancellationToken).ConfigureAwait(false);
         if (there.Build != KernelMessages.Build)
             throw new HandoutException("The command was built anew while it was running; call it again.");
-        await AskAsync(null, cancellationToken).ConfigureAwait(false);
+        await AskAsync(new KernelMessages.Request(null, expected), cancellationToken).ConfigureAwait(false);
     }
 
-    private async Task<KernelMessages.Reply> AskAsync(string? code, CancellationToken cancellationToken)
+    private async Task<KernelMessages.Reply> AskAsync(KernelMessages.Request request, CancellationToken cancellationToken)
     {
-        await KernelMessages.WriteAsync(_process.StandardInput.BaseStream, new KernelMessages.Request(code), cancellationToken).ConfigureAwait(false);
+        await KernelMessages.WriteAsync(_process.StandardInput.BaseStream, request, cancellationToken).ConfigureAwait(false);
         return await KernelMessages.ReadAsync<KernelMessages.Reply>(
             _process.StandardOutput.BaseStream, Math.Max(1_000_000, checked(_limits.CellOutput * BytesPerCharacter)), cancellationToken).ConfigureAwait(false);
     }

@@ -16,26 +16,29 @@ internal sealed class KernelProcessPool(KernelCommand command, KernelLimits limi
             process.Dispose();
     }
 
-    private async Task<KernelProcess> TakeAsync(CancellationToken cancellationToken)
+    private async Task<KernelProcess> TakeAsync(IReadOnlyList<string> expected, CancellationToken cancellationToken)
     {
         while (_idle.TryTake(out KernelProcess? process))
         {
-            CellResult fresh = await process.RunAsync(null, cancellationToken).ConfigureAwait(false);
+            CellResult fresh = await process.BeginAsync(expected, cancellationToken).ConfigureAwait(false);
             if (fresh.Failure is null)
                 return process;
             process.Dispose();
         }
-        return await KernelProcess.StartAsync(command, limits, cancellationToken).ConfigureAwait(false);
+        return await KernelProcess.StartAsync(command, limits, expected, cancellationToken).ConfigureAwait(false);
     }
 
     private sealed class Kernel(KernelProcessPool pool) : ILessonKernel
     {
+        private IReadOnlyList<string> _expected = [];
         private KernelProcess? _process;
+
+        public void Expect(IReadOnlyList<string> cells) => _expected = cells;
 
         public async Task<CellResult> RunAsync(string code, CancellationToken cancellationToken)
         {
             ArgumentNullException.ThrowIfNull(code);
-            _process ??= await pool.TakeAsync(cancellationToken).ConfigureAwait(false);
+            _process ??= await pool.TakeAsync(_expected, cancellationToken).ConfigureAwait(false);
             return await _process.RunAsync(code, cancellationToken).ConfigureAwait(false);
         }
 

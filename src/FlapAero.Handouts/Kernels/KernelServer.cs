@@ -7,6 +7,8 @@ public static class KernelServer
 {
     private const int LongestRequest = 64_000_000;
 
+    private const string First = "1";
+
     /// <summary>Serves over this process's standard input and output. Returns once the other end is gone, even from within a cell.</summary>
     /// <param name="cancellationToken">Stops serving.</param>
     public static async Task ServeAsync(CancellationToken cancellationToken)
@@ -55,7 +57,8 @@ public static class KernelServer
                 kernel?.Dispose();
                 kernel = new InteractiveKernel(cellOutput);
                 // A first cell takes longer than the others, for then the compiler is compiled: not on the lesson's time.
-                result = await kernel.RunAsync("1", cancellationToken).ConfigureAwait(false);
+                kernel.Expect([First, .. request.Expected]);
+                result = await kernel.RunAsync(First, cancellationToken).ConfigureAwait(false);
             }
             var reply = new KernelMessages.Reply([.. result.Outputs.Select(o => new KernelMessages.Output(o.Text, o.IsHtml))], result.Failure);
             await KernelMessages.WriteAsync(output, reply, cancellationToken).ConfigureAwait(false);

@@ -7,10 +7,7 @@ namespace FlapAero.Handouts.Lessons;
 /// <summary>Runs a lesson from its first cell to its last, then its problems again for each further sheet; stops at the first cell that fails.</summary>
 internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, ILessonKernel kernel, Action<int, int> progress)
 {
-    private readonly LessonCell[] _problems = [.. notebook.Cells.Where(cell => cell.Role == CellRole.Problem)];
-    private int _done;
-
-    private int Steps => notebook.Cells.Count + (Math.Max(1, input.Sheets) - 1) * _problems.Length;
+    private const int OfTheLesson = 1;
 
     /// <summary>Runs a lesson in a kernel of its own.</summary>
     /// <param name="notebook">The lesson.</param>
@@ -31,51 +28,48 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
 
     private async Task<RanLesson> RunAsync(CancellationToken cancellationToken)
     {
-        LessonCell setup = notebook.Cells.First(cell => cell.Role == CellRole.Setup);
-        progress(0, Steps);
+        bool hasProblems = notebook.Cells.Any(cell => cell.Role == CellRole.Problem);
+        int[] seeds = hasProblems ? [.. SheetSeeds.Of(input.Seed, input.Sheets)] : [];
+        Step[] steps = [.. Steps(seeds)];
+        kernel.Expect([.. steps.Select(step => step.Source)]);
         var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal);
-        foreach (LessonCell cell in notebook.Cells)
+        Dictionary<string, IReadOnlyList<CellOutput>>[] ofSheets = [.. seeds.Select(_ => new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal))];
+        progress(0, steps.Length);
+        foreach ((int done, Step step) in steps.Index())
         {
             cancellationToken.ThrowIfCancellationRequested();
-            if (cell.IsCode)
-                outputs.Add(cell.Id, await RunAsync(cell, cell == setup ? input.Begun(cell.Source) : cell.Source, "", cancellationToken).ConfigureAwait(false));
-            progress(++_done, Steps);
+            IReadOnlyList<CellOutput> made = await RunAsync(step, cancellationToken).ConfigureAwait(false);
+            if (step.Sheet == OfTheLesson)
+                outputs.Add(step.Cell.Id, made);
+            if (step.Cell.Role == CellRole.Problem)
+                ofSheets[step.Sheet - 1].Add(step.Cell.Id, made);
+            progress(done + 1, steps.Length);
         }
-        return new RanLesson(notebook, outputs) { Input = input, Sheets = await RunSheetsAsync(setup, outputs, cancellationToken).ConfigureAwait(false) };
+        return new RanLesson(notebook, outputs) { Input = input, Sheets = [.. seeds.Select((seed, n) => new RanSheet(n + 1, seed, ofSheets[n]))] };
     }
 
-    private async Task<IReadOnlyList<RanSheet>> RunSheetsAsync(
-        LessonCell setup, Dictionary<string, IReadOnlyList<CellOutput>> first, CancellationToken cancellationToken)
+    /// <summary>All that is run, known beforehand: the lesson, which is the first sheet, and for each further one a new beginning and the problems.</summary>
+    private IEnumerable<Step> Steps(int[] seeds)
     {
-        if (_problems.Length == 0)
-            return [];
-        var sheets = new List<RanSheet>();
-        foreach (int seed in SheetSeeds.Of(input.Seed, input.Sheets))
+        LessonCell setup = notebook.Cells.First(cell => cell.Role == CellRole.Setup);
+        foreach (LessonCell cell in notebook.Cells.Where(cell => cell.IsCode))
+            yield return new Step(cell, cell == setup ? input.Begun(cell.Source) : cell.Source, OfTheLesson, "");
+        foreach ((int n, int seed) in seeds.Index().Skip(1))
         {
-            int number = sheets.Count + 1;
-            var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal);
-            string on = string.Create(CultureInfo.InvariantCulture, $" on sheet {number} (seed {seed})");
-            if (number > 1)
-                await RunAsync(setup, input.BegunAgain(seed), on, cancellationToken).ConfigureAwait(false);
-            foreach (LessonCell cell in _problems)
-            {
-                cancellationToken.ThrowIfCancellationRequested();
-                outputs.Add(cell.Id, number == 1 ? first[cell.Id] : await RunAsync(cell, cell.Source, on, cancellationToken).ConfigureAwait(false));
-                if (number > 1)
-                    progress(++_done, Steps);
-            }
-            sheets.Add(new RanSheet(number, seed, outputs));
+            string on = string.Create(CultureInfo.InvariantCulture, $" on sheet {n + 1} (seed {seed})");
+            yield return new Step(setup, input.BegunAgain(seed), n + 1, on);
+            foreach (LessonCell cell in notebook.Cells.Where(cell => cell.Role == CellRole.Problem))
+                yield return new Step(cell, cell.Source, n + 1, on);
         }
-        return sheets;
     }
 
-    private async Task<IReadOnlyList<CellOutput>> RunAsync(LessonCell cell, string source, string on, CancellationToken cancellationToken)
+    private async Task<IReadOnlyList<CellOutput>> RunAsync(Step step, CancellationToken cancellationToken)
     {
-        CellResult result = await kernel.RunAsync(source, cancellationToken).ConfigureAwait(false);
+        CellResult result = await kernel.RunAsync(step.Source, cancellationToken).ConfigureAwait(false);
         if (result.Failure is { } failure)
-            throw new HandoutException($"{Where(notebook, cell)}{on} failed: {failure}");
-        if (cell.Role == CellRole.Check)
-            FindWrongCheck(cell, result);
+            throw new HandoutException($"{Where(notebook, step.Cell)}{step.On} failed: {failure}");
+        if (step.Cell.Role == CellRole.Check)
+            FindWrongCheck(step.Cell, result);
         return result.Outputs;
     }
 
@@ -94,4 +88,11 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
         if (checks == 0)
             throw new HandoutException($"{where} checked nothing; a check puts out lesson.Check(...).");
     }
+
+    /// <summary>A cell's run.</summary>
+    /// <param name="Cell">The cell.</param>
+    /// <param name="Source">What is run.</param>
+    /// <param name="Sheet">The sheet it is run for, from 1.</param>
+    /// <param name="On">The sheet in words, for a message; empty for the lesson itself.</param>
+    private sealed record Step(LessonCell Cell, string Source, int Sheet, string On);
 }

@@ -37,6 +37,8 @@ public sealed class ConditionsRefusalTests
             // On the roll the closed form stops where its piece begins, the integration after five minutes or where it stands still.
             if (expected.Refusal is not (LandingRefusal.DoesNotSlowOnTheRoll or LandingRefusal.DoesNotStop))
                 Assert.Equal(expected.Shown, actual.Shown, 1e-3);
+            // What comes after the refusal is not there.
+            Assert.Equal(LandingOutcome.Results(expected).ToArray().Select(double.IsNaN), LandingOutcome.Results(actual).ToArray().Select(double.IsNaN));
         }
     }
 
@@ -87,6 +89,44 @@ public sealed class ConditionsRefusalTests
         LandingOutcome outcome = Solve(windy);
         AssertRefused(outcome, LandingRefusal.StopsBeforeNoseLowers, 0.7 * outcome.TouchdownSpeed, 18);
         Assert.Equal(LandingRefusal.None, Solve(Usual with { Headwind = -3 }).Refusal);
+    }
+
+    [Fact]
+    public void Solve_WindRisesToTheAirspeed_StandsWithTheNoseUp()
+    {
+        LandingOutcome calm = Solve(Usual);
+        (LandingOutcome outcome, IReadOnlyList<ConditionsState> states) = ConditionsSolver.Solve(
+            Usual, new WindField(null, Usual.Headwind, 25, calm.TouchdownTime, 90), interval: 1);
+        Assert.Equal(LandingRefusal.StopsBeforeNoseLowers, outcome.Refusal);
+        Assert.Equal(0.7 * outcome.TouchdownSpeed, outcome.Shown, 1e-9);
+        // Standing, its airspeed is the wind's.
+        Assert.Equal(states[^1].State.Speed, outcome.Limit, 0.05);
+        Assert.True(outcome.Limit > outcome.Shown);
+    }
+
+    // A gust in each stage takes the airspeed past the end of the idling engine's table.
+    [Theory]
+    [InlineData(LandingStage.Approach)]
+    [InlineData(LandingStage.HoldOff)]
+    [InlineData(LandingStage.Settling)]
+    [InlineData(LandingStage.RollNoseHigh)]
+    [InlineData(LandingStage.RollBraking)]
+    public void Solve_FasterThanTheIdleThrustIsKnown_IsRefusedInWords(LandingStage stage)
+    {
+        LandingOutcome calm = Solve(Usual);
+        double start = stage switch
+        {
+            LandingStage.Approach => 0,
+            LandingStage.HoldOff => calm.FlareStartTime,
+            LandingStage.Settling => calm.HoldOffEndTime,
+            LandingStage.RollNoseHigh => calm.TouchdownTime,
+            _ => calm.NoseLowerTime,
+        };
+        var gusty = new WindField(null, Usual.Headwind, 29, start, 1);
+        double fastest = Usual.ThresholdSpeed + 1;
+        string message = Assert.Throws<ArgumentException>(() => ConditionsSolver.Solve(Usual, gusty, _ => Usual.IdleThrust, fastest)).Message;
+        Assert.StartsWith(FormattableString.Invariant($"idle thrust: its table ends at {fastest:g5} m/s, and the landing gets there;"), message, StringComparison.Ordinal);
+        Assert.Equal(LandingRefusal.None, ConditionsSolver.Solve(Usual, ConditionsSolverTests.Steady(Usual), _ => Usual.IdleThrust, fastest).Outcome.Refusal);
     }
 
     // Each stage begins where the last one ended, and every state is the table's there.

@@ -23,7 +23,7 @@ internal struct ConditionsPathStage(ConditionsForces forces, double start, doubl
     public readonly double Lift(double time, double speed)
     {
         double sine = Sink(time) / speed;
-        return StandardConstants.Gravity * Math.Sqrt(Math.Max(0, 1 - sine * sine)) + (Rounds ? Sink(time) / timeConstant : 0);
+        return StandardConstants.Gravity * Math.Sqrt(Math.Max(0, 1 - sine * sine)) + Sink(time) / timeConstant;
     }
 
     public readonly double LiftCoefficient(double time, double speed) => Lift(time, speed) / (forces.Area * speed * speed);
