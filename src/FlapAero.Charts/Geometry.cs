@@ -17,14 +17,20 @@ internal readonly record struct Box(double Left, double Top, double Width, doubl
     /// <summary>Length of the part of a line from a to b that lies inside (Liang and Barsky's clipping).</summary>
     internal double LengthInside(Point a, Point b)
     {
+        // Most lines pass by.
+        if (Math.Max(a.X, b.X) < Left || Math.Min(a.X, b.X) > Right || Math.Max(a.Y, b.Y) < Top || Math.Min(a.Y, b.Y) > Bottom) return 0;
         double dx = b.X - a.X, dy = b.Y - a.Y, enter = 0, leave = 1;
-        foreach ((double p, double q) in ((double, double)[])[(-dx, a.X - Left), (dx, Right - a.X), (-dy, a.Y - Top), (dy, Bottom - a.Y)])
+        Clip(-dx, a.X - Left);
+        Clip(dx, Right - a.X);
+        Clip(-dy, a.Y - Top);
+        Clip(dy, Bottom - a.Y);
+        return leave > enter ? (leave - enter) * Math.Sqrt(dx * dx + dy * dy) : 0;
+
+        void Clip(double p, double q)
         {
-            if (p == 0 && q < 0) return 0;
             if (p < 0) enter = Math.Max(enter, q / p);
             if (p > 0) leave = Math.Min(leave, q / p);
         }
-        return leave > enter ? (leave - enter) * Math.Sqrt(dx * dx + dy * dy) : 0;
     }
 }
 

@@ -26,6 +26,11 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
 
     private readonly List<Point> _points = [.. figure.Marks.Select(m => new Point(layout.ToX(m.X), layout.ToY(m.Y)))];
 
+    private IReadOnlyList<Drawn> _drawn = [];
+
+    /// <summary>What a label must not hide, as it stands in the drawing made so many times wider.</summary>
+    private sealed record Drawn(double Stretch, Box Plot, Point[] Points, Point[][] Curves);
+
     private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
 
     private sealed record Request(string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors);
@@ -34,6 +39,9 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     {
         foreach (Level level in figure.Levels)
             _curves.Add([new Point(layout.Plot.Left, layout.ToY(level.Y)), new Point(layout.Plot.Right, layout.ToY(level.Y))]);
+        _drawn = [.. stretches.Select(stretch => new Drawn(
+            stretch, layout.Plot with { Width = layout.Plot.Width * Across(stretch), Height = layout.Plot.Height * Up(stretch) },
+            [.. _points.Select(p => Stretched(p, stretch))], [.. _curves.Select(curve => curve.Select(p => Stretched(p, stretch)).ToArray())]))];
         PlaceInMargin();
         foreach (Mark mark in figure.Marks)
             PlaceBest(new Request(mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))]), AroundPoint);
@@ -153,19 +161,18 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         _placed.Add(best);
     }
 
-    private double Cost(PlacedLabel label) => stretches.Sum(stretch => Cost(label, stretch));
+    private double Cost(PlacedLabel label) => _drawn.Sum(drawn => Cost(label, drawn));
 
-    private double Cost(PlacedLabel label, double stretch)
+    private double Cost(PlacedLabel label, Drawn drawn)
     {
-        Box box = Stretched(label, stretch).Grown(1.5);
+        Box box = Stretched(label, drawn.Stretch).Grown(1.5);
         double area = box.Width * box.Height;
-        Box plot = layout.Plot with { Width = layout.Plot.Width * Across(stretch), Height = layout.Plot.Height * Up(stretch) };
-        double outside = 1 - box.Overlap(plot.Grown(3)) / area;
-        double hidden = _placed.Sum(other => box.Overlap(Stretched(other, stretch)))
-            + _points.Select(p => Stretched(p, stretch)).Sum(p => box.Overlap(new Box(p.X - 6, p.Y - 6, 12, 12)));
+        double outside = 1 - box.Overlap(drawn.Plot.Grown(3)) / area;
+        double hidden = _placed.Sum(other => box.Overlap(Stretched(other, drawn.Stretch)))
+            + drawn.Points.Sum(p => box.Overlap(new Box(p.X - 6, p.Y - 6, 12, 12)));
         double crossed = 0;
-        foreach (IReadOnlyList<Point> curve in _curves)
-            for (int i = 1; i < curve.Count; i++) crossed += box.LengthInside(Stretched(curve[i - 1], stretch), Stretched(curve[i], stretch));
+        foreach (Point[] curve in drawn.Curves)
+            for (int i = 1; i < curve.Length; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
         hidden += 10 * _placed.Where(other => other.Leader != Leader.None).Sum(other => label.Box.LengthInside(other.Anchor, other.LeaderEnd));
         double leader = label.Leader == Leader.None ? 0
             : 6 + Distance(label.Anchor, label.LeaderEnd) / 10 + 30 * _placed.Count(other => other.Box.LengthInside(label.Anchor, label.LeaderEnd) > 0);

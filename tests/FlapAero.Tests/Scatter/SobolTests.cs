@@ -5,8 +5,8 @@ namespace FlapAero.Tests.Scatter;
 /// <summary>Shares of a variance on functions whose shares are known in closed form.</summary>
 public sealed class SobolTests
 {
-    private const double A = 7;
-    private const double B = 0.1;
+    internal const double A = 7;
+    internal const double B = 0.1;
 
     [Fact]
     public void Ishigami_FirstOrderAndTotal_LieInTheirIntervals()
@@ -31,27 +31,6 @@ public sealed class SobolTests
             Assert.InRange(estimates[i].First.High - estimates[i].First.Low, 0.005, 0.08);
             Assert.InRange(estimates[i].Total.High - estimates[i].Total.Low, 0.005, 0.08);
         }
-    }
-
-    [Fact]
-    public void Ishigami_ManySeeds_IntervalsCoverAsOftenAsTheySay()
-    {
-        double v1 = 0.5 * Math.Pow(1 + B * Math.Pow(Math.PI, 4) / 5, 2);
-        double v13 = 8 * B * B * Math.Pow(Math.PI, 8) / 225;
-        double v = v1 + A * A / 8 + v13;
-        int first = 0;
-        int total = 0;
-        const int trials = 120;
-        for (int trial = 0; trial < trials; trial++)
-        {
-            var estimate = Sample(400, 3, (ulong)(100 + trial), Ishigami).Estimate(150, 0.9, (ulong)trial)[0];
-            first += estimate.First.Low <= v1 / v && v1 / v <= estimate.First.High ? 1 : 0;
-            total += estimate.Total.Low <= (v1 + v13) / v && (v1 + v13) / v <= estimate.Total.High ? 1 : 0;
-        }
-
-        // 90 % ± 2.7 % of 120 trials, and percentile intervals of a bootstrap are a little short.
-        Assert.InRange((double)first / trials, 0.82, 0.98);
-        Assert.InRange((double)total / trials, 0.82, 0.98);
     }
 
     [Fact]
@@ -92,13 +71,13 @@ public sealed class SobolTests
         Assert.NotEqual(indices.Estimate(100, 0.95, 9)[0].First.Low, indices.Estimate(100, 0.95, 10)[0].First.Low);
     }
 
-    private static double Ishigami(double[] u)
+    internal static double Ishigami(double[] u)
     {
         double[] x = [.. u.Select(value => Math.PI * (2 * value - 1))];
         return Math.Sin(x[0]) + A * Math.Pow(Math.Sin(x[1]), 2) + B * Math.Pow(x[2], 4) * Math.Sin(x[0]);
     }
 
-    private static SobolIndices Sample(int rows, int inputs, ulong seed, Func<double[], double> model)
+    internal static SobolIndices Sample(int rows, int inputs, ulong seed, Func<double[], double> model)
     {
         double[] Matrix(uint mask) =>
         [
