@@ -124,6 +124,53 @@ public sealed class InteractiveKernelTests : IDisposable
         Assert.DoesNotContain("(", result.Failure, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Expect_CellsThatFollow_GiveWhatTheyGiveWithoutIt()
+    {
+        _kernel.Expect(["var knots = 51;", "knots++;", "knots", "Console.Write(knots);"]);
+
+        Assert.Empty((await RunAsync("var knots = 51;")).Outputs);
+        Assert.Empty((await RunAsync("knots++;")).Outputs);
+        Assert.Contains("52", Assert.Single((await RunAsync("knots")).Outputs).Text, StringComparison.Ordinal);
+        Assert.Equal("52", Assert.Single((await RunAsync("Console.Write(knots);")).Outputs).Text);
+    }
+
+    [Fact]
+    public async Task Expect_CellThatDoesNotCompile_FailsWhenItsTurnComesAndNoOtherDoes()
+    {
+        _kernel.Expect(["Console.Write(1);", "nothing", "Console.Write(2);"]);
+
+        Assert.Equal("1", Assert.Single((await RunAsync("Console.Write(1);")).Outputs).Text);
+        Assert.Contains("'nothing' does not exist", (await RunAsync("nothing")).Failure, StringComparison.Ordinal);
+        Assert.Equal("2", Assert.Single((await RunAsync("Console.Write(2);")).Outputs).Text);
+    }
+
+    [Fact]
+    public async Task Expect_OtherCellInstead_IsRunAndWhatWasExpectedIsNot()
+    {
+        _kernel.Expect(["var a = 1;", "var b = 2;", "a + b"]);
+        await RunAsync("var a = 10;");
+        await RunAsync("var b = 20;");
+
+        Assert.Contains("30", Assert.Single((await RunAsync("a + b")).Outputs).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task RunAsync_AfterAnException_KeepsWhatWasDeclared()
+    {
+        _kernel.Expect(["var a = 1; throw new InvalidOperationException();", "a"]);
+        await RunAsync("var a = 1; throw new InvalidOperationException();");
+
+        Assert.Contains("1", Assert.Single((await RunAsync("a")).Outputs).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("(string)null", 1)]
+    [InlineData("(string)null;", 0)]
+    [InlineData("Console.Out.Flush()", 0)]
+    public async Task RunAsync_NoValueOrNull_IsToldApart(string code, int outputs) =>
+        Assert.Equal(outputs, (await RunAsync(code)).Outputs.Count);
+
     private Task<CellResult> RunAsync(string code) => _kernel.RunAsync(code, TestContext.Current.CancellationToken);
 }
 

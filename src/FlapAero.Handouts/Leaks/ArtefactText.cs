@@ -13,13 +13,11 @@ internal static partial class ArtefactText
 {
     private const string Picture = "data:image/svg+xml";
 
-    private static readonly Lazy<HashSet<string>> Shell = new(() =>
-    {
-        var empty = new PageFrame("", "", "", "", "", "") { HasFigure = true, HasAnswers = true };
-        return [.. new HtmlParser().ParseDocument(PageShell.ToHtml(empty)).QuerySelectorAll("script, style").Select(e => e.TextContent)];
-    });
+    /// <summary>A page without the scripts that every page of this project carries alike: they are long, and say nothing.</summary>
+    public static string WithoutScripts(string page) =>
+        PageShell.Scripts.Aggregate(page, (rest, script) => rest.Replace(script, "", StringComparison.Ordinal));
 
-    /// <summary>What an element says, with all in it. What every page of this project carries alike is left out.</summary>
+    /// <summary>What an element says, with all in it.</summary>
     public static string Of(INode node)
     {
         var text = new StringBuilder();
@@ -52,12 +50,8 @@ internal static partial class ArtefactText
     private static void Walk(INode node, StringBuilder text)
     {
         if (node is IElement element)
-        {
-            if (element is IHtmlScriptElement or IHtmlStyleElement && Shell.Value.Contains(element.TextContent))
-                return;
             foreach (IAttr attribute in element.Attributes)
                 text.Append('\n').Append(attribute.Value.StartsWith(Picture, StringComparison.Ordinal) ? Drawn(attribute.Value) : attribute.Value).Append('\n');
-        }
         if (node is ICharacterData data)
             text.Append(Data(node, data.Data)).Append(' ');
         foreach (INode child in node.ChildNodes)

@@ -39,7 +39,8 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
         {
             cancellationToken.ThrowIfCancellationRequested();
             IReadOnlyList<CellOutput> made = await RunAsync(step, cancellationToken).ConfigureAwait(false);
-            if (step.Sheet == OfTheLesson)
+            // What the setup puts out draws figures in a notebook; a page has its own.
+            if (step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)
                 outputs.Add(step.Cell.Id, made);
             if (step.Cell.Role == CellRole.Problem)
                 ofSheets[step.Sheet - 1].Add(step.Cell.Id, made);

@@ -15,6 +15,15 @@ internal static class PageShell
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; base-uri 'none'; form-action 'none'";
 
+    private static readonly Lazy<string> Plotly = Script(() => FigureScript.Plotly);
+    private static readonly Lazy<string> Figures = Script(() => FigureScript.Figures, "\ndrawFigures(Plotly);");
+    private static readonly Lazy<string> Answers = Script(() => Assets.Answers);
+    private static readonly Lazy<string> Projecting = Script(() => Assets.Projector);
+    private static readonly Lazy<string> Page = Script(() => Assets.Script);
+
+    /// <summary>The scripts that pages carry alike, as they stand in them.</summary>
+    public static IReadOnlyList<string> Scripts => [Plotly.Value, Figures.Value, Answers.Value, Projecting.Value, Page.Value];
+
     public static string FileName(LessonNotebook notebook, Edition edition) => notebook.Stem + edition switch
     {
         Edition.Student => ".html",
@@ -71,15 +80,23 @@ internal static class PageShell
             <p>FlapAero, under the MIT licence: copy it, change it, hand it out.</p>
             </footer>
 
-            """);
-        if (frame.HasFigure)
-            page.Append("<script>").Append(Markup.InScript(FigureScript.Plotly).Trim()).Append("</script>\n<script>\n")
-                .Append(Markup.InScript(FigureScript.Figures)).Append("drawFigures(Plotly);\n</script>\n");
-        if (frame.HasAnswers)
-            page.Append("<script>\n").Append(Markup.InScript(Assets.Answers).Trim()).Append("\n</script>\n");
-        if (frame.IsProjected)
-            page.Append("<script>\n").Append(Markup.InScript(Assets.Projector).Trim()).Append("\n</script>\n");
-        page.Append("<script>\n").Append(Markup.InScript(Assets.Script).Trim()).Append("\n</script>\n</body>\n</html>\n");
-        return page.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
+            """).Replace("\r\n", "\n");
+        foreach (string script in ScriptsOf(frame))
+            page.Append("<script>\n").Append(script).Append("\n</script>\n");
+        return page.Append("</body>\n</html>\n").ToString();
     }
+
+    private static IEnumerable<string> ScriptsOf(PageFrame frame)
+    {
+        if (frame.HasFigure)
+            foreach (string script in (string[])[Plotly.Value, Figures.Value])
+                yield return script;
+        if (frame.HasAnswers)
+            yield return Answers.Value;
+        if (frame.IsProjected)
+            yield return Projecting.Value;
+        yield return Page.Value;
+    }
+
+    private static Lazy<string> Script(Func<string> text, string call = "") => new(() => Markup.InScript(text()).Trim() + call);
 }
