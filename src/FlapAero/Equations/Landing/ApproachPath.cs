@@ -34,7 +34,8 @@ internal readonly struct ApproachPath<T>
         _squareLift = _mass / (half * TouchdownLift);
 
         T angle = Math.PI / 180 * columns[11];
-        T slope = T.Sin(angle) / T.Cos(angle);
+        (T sine, T cosine) = LaneAngles.SinCos(angle);
+        T slope = sine / cosine;
         T secant = T.Fused(slope, slope, T.Of(1));
         T wind = columns[8];
         T root = T.Sqrt(ThresholdSpeed * ThresholdSpeed * secant - wind * wind * slope * slope);

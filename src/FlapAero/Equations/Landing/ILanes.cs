@@ -41,10 +41,6 @@ internal interface ILanes<T>
 
     static abstract T Log(T a);
 
-    static abstract T Sin(T a);
-
-    static abstract T Cos(T a);
-
     static abstract T Abs(T a);
 
     static abstract T Min(T a, T b);

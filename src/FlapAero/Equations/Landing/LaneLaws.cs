@@ -26,7 +26,11 @@ internal static class LaneLaws
     {
         T angle = T.Fused(1.0 / 6 * sine * sine, sine, sine);
         for (int i = 0; i < 3; i++)
-            angle -= (T.Sin(angle) - sine) / T.Cos(angle);
+        {
+            (T reached, T cosine) = LaneAngles.SinCos(angle);
+            angle -= (reached - sine) / cosine;
+        }
+
         return angle;
     }
 }

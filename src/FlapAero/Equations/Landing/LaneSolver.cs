@@ -120,8 +120,7 @@ internal static class LaneSolver<T>
         Leg.Fly(ref stage, power, until, guess, T.Of(0.1), tolerance, ref leg);
         T hovers = leg.Open & ~leg.Stuck;
         T done = before.Open & ~leg.Open;
-        T sine = T.Sin(leg.Motion.Angle);
-        T cosine = T.Cos(leg.Motion.Angle);
+        (T sine, T cosine) = LaneAngles.SinCos(leg.Motion.Angle);
         for (int i = 0; i < T.Count; i++)
         {
             if (double.IsNaN(hovers[i]))

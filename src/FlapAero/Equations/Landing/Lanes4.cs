@@ -57,10 +57,6 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Log(Lanes4 a) => Vector256.Log(a.Value);
 
-    public static Lanes4 Sin(Lanes4 a) => Vector256.Sin(a.Value);
-
-    public static Lanes4 Cos(Lanes4 a) => Vector256.Cos(a.Value);
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Abs(Lanes4 a) => Vector256.Abs(a.Value);
 

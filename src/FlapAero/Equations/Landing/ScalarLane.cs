@@ -55,10 +55,6 @@ internal readonly struct ScalarLane(double value) : ILanes<ScalarLane>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static ScalarLane Log(ScalarLane a) => Math.Log(a.Value);
 
-    public static ScalarLane Sin(ScalarLane a) => Math.Sin(a.Value);
-
-    public static ScalarLane Cos(ScalarLane a) => Math.Cos(a.Value);
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static ScalarLane Abs(ScalarLane a) => Math.Abs(a.Value);
 

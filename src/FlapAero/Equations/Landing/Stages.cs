@@ -180,8 +180,7 @@ internal struct SettlingStage<T>(AirConstants<T> air, T squareLift, T angleSize,
     public FreeMotion<T> Rates(int node, in FreeMotion<T> motion)
     {
         T gravity = T.Of(StandardConstants.Gravity);
-        T sine = T.Sin(motion.Angle);
-        T cosine = T.Cos(motion.Angle);
+        (T sine, T cosine) = LaneAngles.SinCos(motion.Angle);
         T squared = motion.Speed * motion.Speed;
         T lift = squared * _perSquare;
         T drag = LaneLaws.DragPerMass(_air.ZeroLift, _air.InducedNearGround(motion.Height), squared, motion.Speed * _perSquare);
