@@ -82,7 +82,7 @@ internal sealed class CSharpCells : Kernel
         if (_state.Exception is { } exception)
             context.Fail(command, exception);
         else if (_state.ReturnValue is not null || EndsInAValue(script))
-            context.Publish(new ReturnValueProduced(_state.ReturnValue, command, FormattedValue.CreateManyFromObject(_state.ReturnValue)));
+            context.Publish(new ReturnValueProduced(_state.ReturnValue, command, [FormattedValue.CreateSingleFromObject(_state.ReturnValue)]));
     }
 
     /// <summary>Whether the last line is an expression with a value: null is one, too.</summary>

@@ -24,7 +24,8 @@ public sealed partial class InteractiveKernel : ILessonKernel
     public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput) => _cellOutput = cellOutput;
 
     /// <inheritdoc/>
-    public void Expect(IReadOnlyList<string> cells) => _kernel.Expect(cells.TakeWhile(code => Submitted(code).Fault is null).Select(code => Submitted(code).Code));
+    public void Expect(IReadOnlyList<string> cells) =>
+        _kernel.Expect(cells.Select(Submitted).TakeWhile(cell => cell.Fault is null).Select(cell => cell.Code));
 
     /// <inheritdoc/>
     public async Task<CellResult> RunAsync(string code, CancellationToken cancellationToken)

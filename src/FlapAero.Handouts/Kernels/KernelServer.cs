@@ -1,4 +1,5 @@
 using System.Threading.Channels;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Kernels;
 
@@ -18,13 +19,14 @@ public static class KernelServer
         // What a cell writes goes to the kernel; what anybody else writes must not mix with the messages.
         Console.SetOut(TextWriter.Null);
         Console.SetIn(TextReader.Null);
+        Task rehearsal = Task.Run(Rehearsal.Run, cancellationToken);
         try
         {
             KernelMessages.Hello hello = await KernelMessages.ReadAsync<KernelMessages.Hello>(input, LongestRequest, cancellationToken).ConfigureAwait(false);
             await KernelMessages.WriteAsync(output, new KernelMessages.Hello(KernelMessages.Build, 0), cancellationToken).ConfigureAwait(false);
             var requests = Channel.CreateUnbounded<KernelMessages.Request>();
             Task reading = ReadAsync(input, requests.Writer, cancellationToken);
-            Task serving = AnswerAsync(requests.Reader, output, hello.CellOutput, cancellationToken);
+            Task serving = AnswerAsync(requests.Reader, output, hello.CellOutput, rehearsal, cancellationToken);
             await (await Task.WhenAny(reading, serving).ConfigureAwait(false)).ConfigureAwait(false);
         }
         catch (IOException)
@@ -42,7 +44,8 @@ public static class KernelServer
         }
     }
 
-    private static async Task AnswerAsync(ChannelReader<KernelMessages.Request> requests, Stream output, int cellOutput, CancellationToken cancellationToken)
+    private static async Task AnswerAsync(
+        ChannelReader<KernelMessages.Request> requests, Stream output, int cellOutput, Task rehearsal, CancellationToken cancellationToken)
     {
         InteractiveKernel? kernel = null;
         await foreach (KernelMessages.Request request in requests.ReadAllAsync(cancellationToken).ConfigureAwait(false))
@@ -59,6 +62,8 @@ public static class KernelServer
                 // A first cell takes longer than the others, for then the compiler is compiled: not on the lesson's time.
                 kernel.Expect([First, .. request.Expected]);
                 result = await kernel.RunAsync(First, cancellationToken).ConfigureAwait(false);
+                // It chooses units as lessons do, so it must be over. Its faults would be a lesson's too, which says them better.
+                await rehearsal.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             }
             var reply = new KernelMessages.Reply([.. result.Outputs.Select(o => new KernelMessages.Output(o.Text, o.IsHtml))], result.Failure);
             await KernelMessages.WriteAsync(output, reply, cancellationToken).ConfigureAwait(false);

@@ -27,7 +27,7 @@ internal sealed class LessonRuns(Func<ILessonKernel> newKernel, int sideBySide, 
         {
             try
             {
-                RanLesson lesson = await RunOneAsync(notebooks[n], input, stop).ConfigureAwait(false);
+                RanLesson lesson = await RunOneAsync(notebooks[n], input, mathematics, stop).ConfigureAwait(false);
                 await rendering.WaitAsync(stop).ConfigureAwait(false);
                 try
                 {
@@ -47,15 +47,20 @@ internal sealed class LessonRuns(Func<ILessonKernel> newKernel, int sideBySide, 
         return messages.Count > 0 ? throw new HandoutException(string.Join('\n', messages)) : [.. made.Select(m => m!)];
     }
 
-    private async Task<RanLesson> RunOneAsync(LessonNotebook notebook, LessonInput input, CancellationToken cancellationToken)
+    private async Task<RanLesson> RunOneAsync(LessonNotebook notebook, LessonInput input, Lazily mathematics, CancellationToken cancellationToken)
     {
         if (!fresh && cache.Find(notebook, input) is { } before)
         {
             Report(notebook, 1, 1, isUnchanged: true);
             return before;
         }
-        RanLesson lesson = await LessonRunner.RunAsync(
-            notebook, input, newKernel, (done, of) => Report(notebook, done, of, isUnchanged: false), cancellationToken).ConfigureAwait(false);
+        RanLesson lesson = await LessonRunner.RunAsync(notebook, input, newKernel, (done, of) =>
+        {
+            Report(notebook, done, of, isUnchanged: false);
+            // Not before: a kernel that starts takes all the cores there are.
+            if (done > 0)
+                mathematics.Begin();
+        }, cancellationToken).ConfigureAwait(false);
         cache.Keep(lesson, input);
         return lesson;
     }
@@ -74,10 +79,16 @@ internal sealed class LessonRuns(Func<ILessonKernel> newKernel, int sideBySide, 
     /// <summary>Reading the formula setter takes a while that overlaps with the first lesson's run.</summary>
     private sealed class Lazily(Func<Mathematics> make) : IDisposable
     {
-        private readonly Task<Mathematics> _making = Task.Run(make);
+        private readonly Lazy<Task<Mathematics>> _making = new(() => Task.Run(make));
 
-        public Mathematics Value => _making.GetAwaiter().GetResult();
+        public Mathematics Value => _making.Value.GetAwaiter().GetResult();
 
-        public void Dispose() => Value.Dispose();
+        public void Begin() => _ = _making.Value;
+
+        public void Dispose()
+        {
+            if (_making.IsValueCreated)
+                Value.Dispose();
+        }
     }
 }
