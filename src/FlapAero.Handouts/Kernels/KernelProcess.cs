@@ -48,11 +48,12 @@ internal sealed class KernelProcess : IDisposable
             RedirectStandardError = true,
             UseShellExecute = false,
             CreateNoWindow = true,
-            // Compiling warm code once more costs more than it gives back in so short a life: only what stays hot, a second after the last
-            // new code. The compiler of cells makes much that it drops at once: rarely collected, in one go. Numbers are hexadecimal.
+            // So short a life is spent compiling. Warm code is compiled once more only where it stays hot, a second after the last new code;
+            // code is written where it runs (cells may run anything, there is nothing to guard); what the compiler of cells
+            // drops is collected rarely and in one go. Numbers are hexadecimal.
             Environment =
             {
-                ["DOTNET_TieredPGO"] = "0", ["DOTNET_TC_CallCountingDelayMs"] = "3E8",
+                ["DOTNET_TieredPGO"] = "0", ["DOTNET_TC_CallCountingDelayMs"] = "3E8", ["DOTNET_EnableWriteXorExecute"] = "0",
                 ["DOTNET_GCgen0size"] = "4000000", ["DOTNET_gcConcurrent"] = "0",
             },
         };
