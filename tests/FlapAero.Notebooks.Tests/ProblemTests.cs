@@ -91,7 +91,7 @@ public class ProblemTests
     [InlineData("fig-57-a1b57", null)]
     public void FirstWithin_Text_FindsEveryWritingOfTheAnswer(string text, string? found)
     {
-        string? first = WrittenNumbers.FirstWithin(text.Replace("1 057", "1\u202F057", StringComparison.Ordinal), 57.15, 1, UnitSpelling.All(Speed.FromKnots(1)));
+        string? first = new WrittenNumbers(text.Replace("1 057", "1\u202F057", StringComparison.Ordinal)).FirstWithin(57.15, 1, UnitSpelling.All(Speed.FromKnots(1)));
         Assert.Equal(found, first?.TrimStart('-'));
     }
 

@@ -27,11 +27,13 @@ internal static partial class LeakSearch
         var leaks = new List<string>();
         string normal = ArtefactText.Normal(text);
         leaks.AddRange(secrets.Words.Where(words => normal.Contains(words, StringComparison.Ordinal)).Select(words => $"{name} says \"{words}\""));
+        var numbers = new WrittenNumbers(text);
+        var toldNumbers = new Lazy<WrittenNumbers>(() => new WrittenNumbers(secrets.Told));
         foreach (AnswerKey key in secrets.Keys.Where(k => k.Value is not null))
         {
             IReadOnlyList<UnitSpelling> units = UnitsOf(key);
-            string[] written = [.. Written(text, key, units).Distinct()];
-            HashSet<string> told = written.Length == 0 ? [] : [.. Written(secrets.Told, key, units)];
+            string[] written = [.. Written(numbers, key, units).Distinct()];
+            HashSet<string> told = written.Length == 0 ? [] : [.. Written(toldNumbers.Value, key, units)];
             leaks.AddRange(written.Where(n => !told.Contains(n)).Select(n => $"{name} has the answer of \"{key.What}\": {n}"));
         }
         return leaks;
@@ -72,14 +74,14 @@ internal static partial class LeakSearch
 
     private static IEnumerable<string> InOwnPart(string name, string text, AnswerKey key)
     {
-        if (key.Value is { } value && WrittenNumbers.FirstWithin(text, value, key.Tolerance!.Value, UnitsOf(key)) is { } number)
+        if (key.Value is { } value && new WrittenNumbers(text).FirstWithin(value, key.Tolerance!.Value, UnitsOf(key)) is { } number)
             yield return $"{name} has a number beside \"{key.What}\" that passes as its answer: {number}";
         if (key.Choices.Count > 0 && Letter().Matches(text).FirstOrDefault(m => string.Equals(m.Groups["letter"].Value, key.Answer, StringComparison.OrdinalIgnoreCase)) is { } letter)
             yield return $"{name} has the answer of \"{key.What}\": {letter.Value}";
     }
 
-    private static IEnumerable<string> Written(string text, AnswerKey key, IReadOnlyList<UnitSpelling> units) =>
-        WrittenNumbers.WithUnit(text, key.Value!.Value, key.Tolerance!.Value, units);
+    private static IEnumerable<string> Written(WrittenNumbers numbers, AnswerKey key, IReadOnlyList<UnitSpelling> units) =>
+        numbers.WithUnit(key.Value!.Value, key.Tolerance!.Value, units);
 
     private static IReadOnlyList<UnitSpelling> UnitsOf(AnswerKey key) => NumberSeal.Parse(key.Seal).Units;
 

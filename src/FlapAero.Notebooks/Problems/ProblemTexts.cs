@@ -28,7 +28,7 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
         _ = new Expectation(Title, answer, tolerance, mistakes);
         IReadOnlyList<UnitSpelling> units = UnitSpelling.All(tolerance);
         foreach ((string name, Words words) in ((string, Words)[])[("question", Question), .. Hints.Select(hint => ("hint", hint))])
-            if (WrittenNumbers.FirstWithin(words.ToString(), value, margin, units) is { } told)
+            if (new WrittenNumbers(words.ToString()).FirstWithin(value, margin, units) is { } told)
                 throw new ArgumentException($"The {name} of the problem \"{Title}\" gives its answer away: \"{told}\" is within the tolerance of it. Draw other numbers.", name);
         string text = AnswerKey.Written(value, margin, unit);
         return new Problem(this, text, QuantityText.Abbreviation(unit), () => Complete(AnswerKey.Of(Title, MarkdownText.Of(Question), answer, tolerance, mistakes)));

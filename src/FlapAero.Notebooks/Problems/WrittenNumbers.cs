@@ -4,40 +4,48 @@ using FlapAero.Notebooks.Seals;
 
 namespace FlapAero.Notebooks;
 
-/// <summary>Finds the numbers in a text that say an answer, in whatever writing: rounded, in another unit, with a comma.</summary>
-internal static partial class WrittenNumbers
+/// <summary>The numbers in a text, of which it finds those that say an answer, in whatever writing: rounded, in another unit, with a comma.</summary>
+internal sealed partial class WrittenNumbers
 {
     /// <summary>Abbreviations of any quantity: a number with one of them is no bare number.</summary>
     private static readonly HashSet<string> AnyUnit = new(
         ["kt", "m/s", "km/h", "mph", "ft/min", "ft/s", "ft", "m", "nm", "km", "mi", "lb", "kg", "°", "rad", "%", "°c", "°f", "k", "hpa", "inhg", "kg/m³", "rpm", "n", "lbf", "s", "min", "h", "kw", "hp", "m²", "ft²", "a", "ah", "v", "w"],
-        StringComparer.Ordinal);
+        StringComparer.OrdinalIgnoreCase);
+
+    private readonly List<(string Text, string Number, double Value, double Half, string Unit)> _found = [];
+
+    public WrittenNumbers(string text)
+    {
+        foreach (Match match in Number().Matches(Plain(text)))
+        {
+            string written = match.Groups["number"].Value, digits = written.Replace(',', '.');
+            int point = digits.IndexOf('.', StringComparison.Ordinal);
+            double half = 0.5 * Math.Pow(10, point < 0 ? 0 : point + 1 - digits.Length) * (1 + 1e-9);
+            _found.Add((match.Value.Trim(), written, double.Parse(digits, CultureInfo.InvariantCulture), half, match.Groups["unit"].Value.TrimEnd('.')));
+        }
+    }
 
     /// <summary>
     /// The first writing of a number that would pass as the answer: with a unit of its kind within the tolerance, bare if it
     /// is the answer rounded to no more than the tolerance; null if there is none. A number of another kind (degrees
     /// where knots are asked) is none.
     /// </summary>
-    public static string? FirstWithin(string text, double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
-        Find(text, units).Where(n => n.HasUnit ? Math.Abs(n.Value - value) <= tolerance : n.Says(value, tolerance)).Select(n => n.Text).FirstOrDefault();
+    public string? FirstWithin(double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
+        In(units).Where(n => n.HasUnit ? Math.Abs(n.Value - value) <= tolerance : n.Says(value, tolerance)).Select(n => n.Text).FirstOrDefault();
 
-    /// <summary>The first writing of the answer with a unit: rounded, to no more than the tolerance; null if there is none.</summary>
-    public static IEnumerable<string> WithUnit(string text, double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
-        Find(text, units).Where(n => n.HasUnit && n.Says(value, tolerance)).Select(n => n.Text);
+    /// <summary>The writings of the answer with a unit: rounded, to no more than the tolerance.</summary>
+    public IEnumerable<string> WithUnit(double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
+        In(units).Where(n => n.HasUnit && n.Says(value, tolerance)).Select(n => n.Text);
 
-    private static IEnumerable<Written> Find(string text, IReadOnlyList<UnitSpelling> units)
+    private IEnumerable<Written> In(IReadOnlyList<UnitSpelling> units)
     {
-        foreach (Match match in Number().Matches(Plain(text)))
+        foreach ((string text, string number, double value, double half, string written) in _found)
         {
-            string digits = match.Groups["number"].Value.Replace(',', '.');
-            double number = double.Parse(digits, CultureInfo.InvariantCulture);
-            int point = digits.IndexOf('.', StringComparison.Ordinal);
-            double half = 0.5 * Math.Pow(10, point < 0 ? 0 : point + 1 - digits.Length) * (1 + 1e-9);
-            string written = match.Groups["unit"].Value.TrimEnd('.');
             UnitSpelling? unit = written.Length == 0 ? null : units.FirstOrDefault(u => u.IsWritten(written));
             if (unit is not null && unit.Sign.Length > 0)
-                yield return new Written(match.Value.Trim(), unit.ToWanted(number), Math.Abs(half * unit.Factor), true);
-            else if (!AnyUnit.Contains(written.ToLowerInvariant()))
-                yield return new Written(match.Groups["number"].Value, number, half, false);
+                yield return new Written(text, unit.ToWanted(value), Math.Abs(half * unit.Factor), true);
+            else if (!AnyUnit.Contains(written))
+                yield return new Written(number, value, half, false);
         }
     }
 

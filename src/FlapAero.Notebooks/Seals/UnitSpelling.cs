@@ -23,8 +23,8 @@ internal sealed record UnitSpelling(string Sign, string Words, IReadOnlyList<str
 
     public bool IsWritten(string text)
     {
-        string small = text.Trim().TrimEnd('.').ToLowerInvariant();
-        return small == Sign.ToLowerInvariant() || small == Words.ToLowerInvariant() || Also.Contains(small);
+        string bare = text.Trim().TrimEnd('.');
+        return ((string[])[Sign, Words]).Concat(Also).Contains(bare, StringComparer.OrdinalIgnoreCase);
     }
 
     public double ToWanted(double number) => number * Factor + Offset;
