@@ -65,6 +65,25 @@ public sealed class DistributionTests
     }
 
     [Fact]
+    public void Uniform_AQuarter_LiesAQuarterOfTheWay() => Assert.Equal(31.5, DistributionLaw.Uniform(28, 42).Quantile(0.25), 1e-14);
+
+    // So far out the distribution function rounds to one on the upper side, and has all its digits on the lower.
+    [Theory, InlineData(0.1), InlineData(0.5), InlineData(0.9)]
+    public void TruncatedNormal_FarOut_IsTheMirrorImageOfTheOtherTail(double p)
+    {
+        double upper = DistributionLaw.TruncatedNormal(0, 1, 9, 10).Quantile(p);
+        double lower = DistributionLaw.TruncatedNormal(0, 1, -10, -9).Quantile(1 - p);
+        Assert.Equal(-lower, upper, 1e-12);
+        // Beyond 9 the density falls by e^(−9x), nearly: half of it lies within ln 2/9 = 0.077.
+        Assert.InRange(upper, 9 + 0.8 * -Math.Log(1 - p) / 9.3, 9 - Math.Log(1 - p) / 9);
+    }
+
+    // The half-normal: √(1 − 2/π).
+    [Fact]
+    public void TruncatedNormal_OpenOnOneSide_HasTheHalfNormalsDeviation() =>
+        Assert.Equal(Math.Sqrt(1 - 2 / Math.PI), DistributionLaw.TruncatedNormal(0, 1, 0, double.PositiveInfinity).StandardDeviation, 1e-12);
+
+    [Fact]
     public void Quantile_OfAnyTruncation_RisesAndStaysInside() =>
         Gen.Select(Gen.Double[-5, 5], Gen.Double[0.01, 3], Gen.Double[-2, 2], Gen.Double[0.01, 3], Gen.Double[0, 1], Gen.Double[0, 1])
             .Sample((mean, deviation, edge, width, p, q) =>

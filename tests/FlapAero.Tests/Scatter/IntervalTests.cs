@@ -21,6 +21,13 @@ public sealed class IntervalTests
     }
 
     [Fact]
+    public void Wilson_NoneOrAll_EndsExactlyThere()
+    {
+        for (int count = 1; count <= 500; count++)
+            Assert.Equal((0, 1), (Intervals.Wilson(0, count, 0.95).Low, Intervals.Wilson(count, count, 0.95).High));
+    }
+
+    [Fact]
     public void Wilson_AnyShare_SolvesItsOwnEquation() =>
         Gen.Int[1, 5000].SelectMany(n => Gen.Select(Gen.Int[0, n], Gen.Const(n), Gen.Double[0.5, 0.999])).Sample((hits, n, confidence) =>
         {

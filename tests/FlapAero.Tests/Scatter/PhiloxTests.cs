@@ -27,6 +27,15 @@ public sealed class PhiloxTests
             return u is > 0 and < 1 && 1 - u < 1 && double.IsFinite(StandardNormal.Quantile(u));
         });
 
+    // 52 bits of a block choose a cell, of which the stream gives the middle.
+    [Fact]
+    public void Stream_IsTheMiddleOfTheCellThatItsBlockChooses()
+    {
+        (uint high, uint low, _, _) = Philox.Block(9, 2, 5, (uint)StreamPurpose.Bootstrap, 4, 3);
+        double cell = high * 1048576.0 + (low >> 12);
+        Assert.Equal(Math.ScaleB(2 * cell + 1, -53), new RandomStream((3UL << 32) + 4, (2UL << 32) + 9, StreamPurpose.Bootstrap)[5]);
+    }
+
     [Fact]
     public void Stream_SeedsLandingsSlotsAndPurposes_AllDiffer()
     {
@@ -59,6 +68,7 @@ public sealed class PhiloxTests
     public void SaltelliUniforms_MaskedSlots_ComeFromTheSecondMatrix()
     {
         SaltelliUniforms a = new(3, 5, SaltelliUniforms.First);
+        Assert.Equal(new RandomStream(3, 5, StreamPurpose.FirstMatrix)[7], a[7]);
         SaltelliUniforms b = new(3, 5, SaltelliUniforms.Second);
         SaltelliUniforms mixed = new(3, 5, SaltelliUniforms.Mask([2, 23]));
         for (int slot = 0; slot < 24; slot++)

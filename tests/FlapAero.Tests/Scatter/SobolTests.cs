@@ -57,14 +57,27 @@ public sealed class SobolTests
         Assert.Equal(0, estimates[2].Total.High);
     }
 
+    // Σ of the six is 16, of their squares 56: V = (56 − 16²/6)/5 = 8/3, and 2 · 3 V = 16. The differences are read off.
+    [Fact]
+    public void Estimate_ThreeRows_IsWhatTheEstimatorsGiveByHand()
+    {
+        SobolIndices indices = new([1, 2, 4], [3, 1, 5], [[2, 1, 5], [1, 2, 4.5]]);
+        Assert.Equal(8.0 / 3, indices.Variance, 1e-14);
+        (SobolEstimate First, SobolEstimate Total)[] estimates = indices.Estimate(10, 0.9, 1);
+        Assert.Equal(1 - 1.0 / 16, estimates[0].First.Value, 1e-14);
+        Assert.Equal(3.0 / 16, estimates[0].Total.Value, 1e-14);
+        Assert.Equal(1 - 5.25 / 16, estimates[1].First.Value, 1e-14);
+        Assert.Equal(0.25 / 16, estimates[1].Total.Value, 1e-14);
+    }
+
     [Fact]
     public void Rows_WithoutAResult_AreLeftOutOfAllMatrices()
     {
         double[] a = [1, 2, double.NaN, 4, 5];
         double[] b = [2, double.NaN, 1, 1, 3];
-        double[] mixed = [3, 1, 2, double.NaN, 2];
-        SobolIndices holes = new(a, b, [mixed]);
-        SobolIndices whole = new([1, 5], [2, 3], [[3, 2]]);
+        double[] mixed = [3, 1, 2, 7, 2], other = [3, 1, 2, double.NaN, 2];
+        SobolIndices holes = new(a, b, [mixed, other]);
+        SobolIndices whole = new([1, 5], [2, 3], [[3, 2], [3, 2]]);
         Assert.Equal(2, holes.Rows);
         Assert.Equal(whole.Variance, holes.Variance);
         Assert.Equal(whole.Estimate(10, 0.9, 1)[0], holes.Estimate(10, 0.9, 1)[0]);
