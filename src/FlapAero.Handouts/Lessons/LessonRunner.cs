@@ -31,29 +31,31 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
         bool hasProblems = notebook.Cells.Any(cell => cell.Role == CellRole.Problem);
         int[] seeds = hasProblems ? [.. SheetSeeds.Of(input.Seed, input.Sheets)] : [];
         Step[] steps = [.. Steps(seeds)];
-        kernel.Expect([.. steps.Select(step => step.Source)]);
+        kernel.Expect([.. steps.Where(step => step.Cell.IsCode).Select(step => step.Source)]);
         var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal);
         Dictionary<string, IReadOnlyList<CellOutput>>[] ofSheets = [.. seeds.Select(_ => new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal))];
-        progress(0, steps.Length);
-        foreach ((int done, Step step) in steps.Index())
+        int done = 0, all = steps.Count(step => step.IsCounted);
+        progress(done, all);
+        foreach (Step step in steps)
         {
             cancellationToken.ThrowIfCancellationRequested();
-            IReadOnlyList<CellOutput> made = await RunAsync(step, cancellationToken).ConfigureAwait(false);
+            IReadOnlyList<CellOutput> made = step.Cell.IsCode ? await RunAsync(step, cancellationToken).ConfigureAwait(false) : [];
             // What the setup puts out draws figures in a notebook; a page has its own.
-            if (step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)
+            if (step.Cell.IsCode && step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)
                 outputs.Add(step.Cell.Id, made);
             if (step.Cell.Role == CellRole.Problem)
                 ofSheets[step.Sheet - 1].Add(step.Cell.Id, made);
-            progress(done + 1, steps.Length);
+            if (step.IsCounted)
+                progress(++done, all);
         }
         return new RanLesson(notebook, outputs) { Input = input, Sheets = [.. seeds.Select((seed, n) => new RanSheet(n + 1, seed, ofSheets[n]))] };
     }
 
-    /// <summary>All that is run, known beforehand: the lesson, which is the first sheet, and for each further one a new beginning and the problems.</summary>
+    /// <summary>All cells in the order they are come to, known beforehand: the lesson, which is the first sheet, and for each further one a new beginning and the problems.</summary>
     private IEnumerable<Step> Steps(int[] seeds)
     {
         LessonCell setup = notebook.Cells.First(cell => cell.Role == CellRole.Setup);
-        foreach (LessonCell cell in notebook.Cells.Where(cell => cell.IsCode))
+        foreach (LessonCell cell in notebook.Cells)
             yield return new Step(cell, cell == setup ? input.Begun(cell.Source) : cell.Source, OfTheLesson, "");
         foreach ((int n, int seed) in seeds.Index().Skip(1))
         {
@@ -90,10 +92,14 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
             throw new HandoutException($"{where} checked nothing; a check puts out lesson.Check(...).");
     }
 
-    /// <summary>A cell's run.</summary>
+    /// <summary>A cell that is come to.</summary>
     /// <param name="Cell">The cell.</param>
-    /// <param name="Source">What is run.</param>
+    /// <param name="Source">What is run of a code cell.</param>
     /// <param name="Sheet">The sheet it is run for, from 1.</param>
     /// <param name="On">The sheet in words, for a message; empty for the lesson itself.</param>
-    private sealed record Step(LessonCell Cell, string Source, int Sheet, string On);
+    private sealed record Step(LessonCell Cell, string Source, int Sheet, string On)
+    {
+        /// <summary>Whether it is one of the lesson's cells or a problem; a new beginning for a sheet is neither.</summary>
+        public bool IsCounted => Sheet == OfTheLesson || Cell.Role == CellRole.Problem;
+    }
 }

@@ -57,8 +57,8 @@ internal sealed class LessonRuns(Func<ILessonKernel> newKernel, int sideBySide, 
         RanLesson lesson = await LessonRunner.RunAsync(notebook, input, newKernel, (done, of) =>
         {
             Report(notebook, done, of, isUnchanged: false);
-            // Not before: a kernel that starts takes all the cores there are.
-            if (done > 0)
+            // Not before the opening and the setup: a kernel that starts takes all the cores there are.
+            if (done > 1)
                 mathematics.Begin();
         }, cancellationToken).ConfigureAwait(false);
         cache.Keep(lesson, input);
