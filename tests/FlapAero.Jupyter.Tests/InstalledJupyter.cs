@@ -84,6 +84,8 @@ public sealed class InstalledJupyter : IAsyncLifetime
         ["JUPYTER_DATA_DIR"] = data,
         ["JUPYTER_CONFIG_DIR"] = Path.Combine(_root, "config"),
         ["JUPYTER_RUNTIME_DIR"] = Path.Combine(_root, "runtime"),
+        // Else kernels in the home of whoever runs the tests are found as well.
+        ["PYTHONNOUSERSITE"] = "1",
         ["IPYTHONDIR"] = Path.Combine(_root, "ipython"),
         ["LC_ALL"] = "de_DE.UTF-8",
         ["LANG"] = "de_DE.UTF-8",

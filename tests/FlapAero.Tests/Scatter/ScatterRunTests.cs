@@ -7,6 +7,12 @@ namespace FlapAero.Tests.Scatter;
 /// <summary>Drawn landings: the same whoever flies them, the canonical one without a spread, a linear map with a small one.</summary>
 public sealed class ScatterRunTests
 {
+#if MUTATION_RUN
+    private const string? TooSlow = "A mutated library runs a hundred times slower.";
+#else
+    private const string? TooSlow = null;
+#endif
+
     private static readonly (LandingVariable Variable, double Deviation)[] Widths =
     [
         (LandingVariable.Mass, 8), (LandingVariable.Headwind, 0.03), (LandingVariable.ThresholdHeight, 0.05),
@@ -94,7 +100,7 @@ public sealed class ScatterRunTests
         Assert.InRange(refused, 1, 400);
     }
 
-    [Fact]
+    [Fact(Skip = TooSlow)]
     public void Fly_SmallWidths_AgreesWithLinearPropagation()
     {
         const int count = 20_000;
@@ -106,14 +112,14 @@ public sealed class ScatterRunTests
         AssertLinear(outcomes, outcome => outcome.StopDistance, 0);
     }
 
-    [Theory, InlineData(0.8), InlineData(-0.8)]
+    [Theory(Skip = TooSlow), InlineData(0.8), InlineData(-0.8)]
     public void Fly_SmallWidthsCorrelated_AgreesWithLinearPropagation(double correlation)
     {
         var sampler = new LandingSampler(Spreads.Laws(Spreads.Reference, [.. Widths.Select(Law)]), 10, 9, correlation);
         AssertLinear(Spreads.Fly(sampler, 20_000, 1, 2), outcome => outcome.StopDistance, correlation);
     }
 
-    [Fact]
+    [Fact(Skip = TooSlow)]
     public void Fly_MoreLandings_AllocatesNothingButTheirResults()
     {
         // The solver allocates nothing when it is optimised; what an unoptimised build's boxes take is not the scatter's.
