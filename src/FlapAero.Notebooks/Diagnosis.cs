@@ -36,7 +36,7 @@ internal sealed class Diagnosis
         if (own == 0)
             return new CheckResult(CheckOutcome.Open, $"{_what}: not answered yet.");
         if (_expectation.IsRight(_value))
-            return new CheckResult(CheckOutcome.Passed, $"{_what}: {Answer} is right, within {QuantityText.InOwnUnit(Quantity.From(_tolerance, _unit), DecimalsOf(_tolerance))}.");
+            return new CheckResult(CheckOutcome.Passed, $"{_what}: {Wanted(_value)} is right, within {Wanted(_tolerance)}.");
 
         if (_expectation.MistakeIn(_value) is { } words)
             return Wrong($"{Answer} is not right. {words}");
@@ -52,6 +52,9 @@ internal sealed class Diagnosis
             return Wrong($"{Answer} is half of what it should be: look for a factor of two");
         return Wrong($"{Answer} {_expectation.Distance(_value)}");
     }
+
+    /// <summary>A value in the unit that was asked for, whatever unit the answer was computed in.</summary>
+    private string Wanted(double value) => QuantityText.InOwnUnit(Quantity.From(value, _unit), DecimalsOf(_tolerance));
 
     private string Answer => QuantityText.InOwnUnit(_answer, _answer.Unit.Equals(_unit) ? DecimalsOf(_tolerance) : null);
 

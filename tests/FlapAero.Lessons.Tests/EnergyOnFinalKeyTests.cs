@@ -25,12 +25,12 @@ public sealed class EnergyOnFinalKeyTests
             "Too fast, as height" => Within(answer, TooFast(question), 0.02, 15, 150),
             "How fast it drains" => Near(Drains(question), answer, 8),
             "What is left for the runway" => Near(LeftForTheRunway(question), answer, 0.2),
-            "Three pilots at the gate" => Chosen(MostToLose(question), question, answer),
+            "Three pilots on short final" => Chosen(MostToLose(question), question, answer),
             "On, or around?" => Chosen(Decision(question), question, answer),
             _ => "no such problem",
         });
         Assert.InRange(drawn["On, or around?"].Count(p => Option(p.Question, p.Answer) == "Go around."), Seeds / 4, 3 * Seeds / 4);
-        Assert.Equal(3, Options(drawn["Three pilots at the gate"]));
+        Assert.Equal(3, Options(drawn["Three pilots on short final"]));
     }
 
     /// <summary>Δh/(tan γ − tan 3.5°), γ the closed throttle's: half the key's tolerance would ask more of a table read along straight lines.</summary>

@@ -23,7 +23,7 @@ public sealed class EnergyOnFinalTests
     [InlineData("plenty / Math.Tan(path.Radians)", "path's angle alone")]
     [InlineData("Final(flapped, plenty)", "with full flap")]
     [InlineData("Final(ours, hundred)", "for the excess in the table")]
-    [InlineData("Final(ours, plenty + OnPath(gate))", "Only the excess")]
+    [InlineData("Final(ours, plenty + OnPath(shortFinal))", "Only the excess")]
     [InlineData("Length.FromFeet(Final(ours, plenty).Meters)", "in metres")]
     public Task Moment_WrongAnswer_SaysWhatIsWrong(string written, string words) =>
         LessonRun.RefusesAsync(Slug, "my-last-moment", $"var myFinal = {written};", "is-it-the-right-moment", words);

@@ -11,7 +11,7 @@ public class CheckTests
     public static TheoryData<Speed, CheckOutcome, string> Answers => new()
     {
         { Speed.FromKnots(51.4), CheckOutcome.Passed, "51.4_kt is right, within 0.5_kt" },
-        { Speed.FromMetersPerSecond(26.3), CheckOutcome.Passed, "26.3_m/s is right" },
+        { Speed.FromMetersPerSecond(26.3), CheckOutcome.Passed, "51.1_kt is right, within 0.5_kt" },
         { Speed.FromKnots(51.6), CheckOutcome.Passed, "right" },
         { Speed.FromKnots(0), CheckOutcome.Open, "not answered yet" },
         { default, CheckOutcome.Open, "not answered yet" },
@@ -54,6 +54,13 @@ public class CheckTests
         CheckResult result = TheLesson.Check("Answer", answer, expected, tolerance);
         Assert.Equal(CheckOutcome.Wrong, result.Outcome);
         Assert.Contains(words, result.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_RightInRadians_IsConfirmedInTheDegreesThatWereAskedFor()
+    {
+        CheckResult result = TheLesson.Check("Path", Angle.FromRadians(Math.Atan(0.0494)), Angle.FromDegrees(2.83), Angle.FromDegrees(0.03));
+        Assert.Equal("Path: 2.83° is right, within 0.03°.", result.Words.Replace("\u00A0", "", StringComparison.Ordinal));
     }
 
     [Fact]
