@@ -9,7 +9,6 @@ namespace FlapAero.Jupyter.Tests;
 public sealed class InstalledJupyter : IAsyncLifetime
 {
     private readonly string _root = Directory.CreateTempSubdirectory("flapaero-").FullName;
-    private int _others;
     private bool _isSetUp;
 
     /// <summary>The copy of the checkout: what a lesson needs, and nothing to build from.</summary>
@@ -19,21 +18,8 @@ public sealed class InstalledJupyter : IAsyncLifetime
 
     public string Data => Path.Combine(_root, "Jupyter-Daten mit Lücke");
 
-    /// <summary>The same user after the kernel has gone: what Jupyter knows to trust stays.</summary>
-    internal string DataWithoutKernels()
-    {
-        string data = DataOfSomeoneElse();
-        foreach (string file in Directory.GetFiles(Data))
-            File.Copy(file, Path.Combine(data, Path.GetFileName(file)));
-        return data;
-    }
-
-    /// <summary>A user whose Jupyter knows neither our kernel nor any notebook.</summary>
-    internal string DataOfSomeoneElse()
-    {
-        string data = Path.Combine(_root, FormattableString.Invariant($"data {++_others}"));
-        return Directory.CreateDirectory(data).FullName;
-    }
+    /// <summary>A Jupyter folder without our kernel.</summary>
+    internal string DataOf(string user) => Directory.CreateDirectory(Path.Combine(_root, "data " + user)).FullName;
 
     internal static string Command => Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll");
 

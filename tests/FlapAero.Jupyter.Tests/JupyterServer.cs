@@ -21,7 +21,7 @@ internal sealed class JupyterServer : IAsyncDisposable
 
     public Uri Address { get; }
 
-    public static async Task<JupyterServer> StartAsync(InstalledJupyter jupyter, string folder, string data)
+    public static async Task<JupyterServer> StartAsync(InstalledJupyter jupyter, string folder, string data, params string[] options)
     {
         CancellationToken cancellationToken = TestContext.Current.CancellationToken;
         IReadOnlyDictionary<string, string?> environment = jupyter.Environment(data);
@@ -29,7 +29,7 @@ internal sealed class JupyterServer : IAsyncDisposable
         string port = FreePort().ToString(CultureInfo.InvariantCulture);
         Process process = ProgramRun.Start("jupyter", folder, environment,
             ["notebook", "--no-browser", "--ip=127.0.0.1", "--port=" + port, "--NotebookApp.port_retries=0",
-            "--NotebookApp.token=", "--NotebookApp.password=", "--NotebookApp.allow_root=True"]);
+            "--NotebookApp.token=", "--NotebookApp.password=", "--NotebookApp.allow_root=True", .. options]);
         var server = new JupyterServer(process, new Uri($"http://127.0.0.1:{port}/"));
         using var client = new HttpClient();
         while (true)

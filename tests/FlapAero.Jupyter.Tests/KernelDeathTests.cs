@@ -5,7 +5,7 @@ using FlapAero.Handouts.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A kernel that dies in the middle of a run: the front end says so, and a restart is a fresh start.</summary>
-public sealed class KernelDeathTests(InstalledJupyter jupyter, Browser browser) : IClassFixture<Browser>
+public sealed class KernelDeathTests(InstalledJupyter jupyter, Browser browser)
 {
     [Fact]
     public async Task Kernel_KilledInTheMiddleOfARun_IsTellingAndStartsAgain()

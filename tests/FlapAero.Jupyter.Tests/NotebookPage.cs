@@ -43,6 +43,11 @@ internal sealed class NotebookPage : IAsyncDisposable
 
     public Task SaveAsync() => _tab.Page.EvaluateFunctionAsync("async () => { await Jupyter.notebook.save_notebook(); }");
 
+    public Task<int> FiguresAsync() => AskAsync<int>("document.querySelectorAll('figure.plot').length");
+
+    /// <summary>Else each lesson's kernel would live as long as the server.</summary>
+    public Task EndKernelAsync() => _tab.Page.EvaluateFunctionAsync("() => new Promise((done, failed) => Jupyter.notebook.session.delete(done, failed))");
+
     /// <summary>Everything that the page asked for elsewhere than from the server on loopback.</summary>
     public IEnumerable<string> RequestsElsewhere(JupyterServer server) => _tab.Requests
         .Where(address => !address.StartsWith(server.Address.ToString(), StringComparison.Ordinal)

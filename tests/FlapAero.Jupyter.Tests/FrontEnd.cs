@@ -1,0 +1,103 @@
+using System.Collections.Concurrent;
+using PuppeteerSharp;
+using Browser = FlapAero.Handouts.Tests.Browser;
+
+namespace FlapAero.Jupyter.Tests;
+
+/// <summary>
+/// The lessons as a person runs and saves them in the browser: each once, for all tests, on one server; a second server has no
+/// kernel of ours and a third belongs to someone who trusts no notebook.
+/// </summary>
+public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsyncDisposable
+{
+    private readonly ConcurrentDictionary<string, Lazy<Task<FrontEndRun>>> _runs = new();
+    private readonly ConcurrentDictionary<string, Lazy<Task<JupyterServer>>> _servers = new();
+
+    /// <summary>A lesson opened, run from its first cell to its last, its controls moved, and saved.</summary>
+    internal Task<FrontEndRun> RunAsync(string file) => _runs.GetOrAdd(file, f => new(() => RunOnceAsync(f))).Value;
+
+    /// <summary>The server that runs lessons.</summary>
+    internal Task<JupyterServer> ServerAsync() => ServerAsync(jupyter.Data);
+
+    /// <summary>A server of the same user after the kernel has gone: what Jupyter knows to trust stays.</summary>
+    internal Task<JupyterServer> WithoutKernelAsync() => ServerAsync(
+        jupyter.DataOf("without kernels"),
+        "--NotebookNotary.db_file=" + Path.Combine(jupyter.Data, "nbsignatures.db"),
+        "--NotebookNotary.secret_file=" + Path.Combine(jupyter.Data, "notebook_secret"));
+
+    /// <summary>A server of a user whose Jupyter knows neither our kernel nor any notebook.</summary>
+    internal Task<JupyterServer> OfSomeoneElseAsync() => ServerAsync(jupyter.DataOf("of someone else"));
+
+    internal Task<NotebookPage> OpenAsync(JupyterServer server, string file) => NotebookPage.OpenAsync(browser, server, file);
+
+    public async ValueTask DisposeAsync()
+    {
+        foreach (Lazy<Task<JupyterServer>> server in _servers.Values)
+            await (await server.Value).DisposeAsync();
+    }
+
+    private Task<JupyterServer> ServerAsync(string data, params string[] options) =>
+        _servers.GetOrAdd(data, d => new(() => JupyterServer.StartAsync(jupyter, jupyter.Notebooks, d, options))).Value;
+
+    private async Task<FrontEndRun> RunOnceAsync(string file)
+    {
+        await jupyter.SetUpAsync();
+        JupyterServer server = await ServerAsync();
+        await using NotebookPage page = await OpenAsync(server, file);
+        await page.RunAllAsync();
+        await page.WaitAsync(FrontEndRun.AllDrawn);
+        await page.WaitAsync("document.querySelectorAll('.rendered_html .MathJax').length > 0");
+        string errors = await page.AskAsync<string>("[...document.querySelectorAll('.output_error, .output_stderr')].map(e => e.textContent).join()");
+        int passed = await page.AskAsync<int>("document.querySelectorAll('.check[data-outcome=passed]').length");
+        int figures = await page.FiguresAsync();
+        IReadOnlyList<string> still = await StillControlsAsync(page);
+        await PhotographAsync(page, file);
+        await page.SaveAsync();
+        await page.EndKernelAsync();
+        return new FrontEndRun(errors, passed, figures, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(jupyter.Notebooks, file)));
+    }
+
+    /// <summary>Each control is moved by its arrow key; what it does not say or draw anew is listed.</summary>
+    private static async Task<IReadOnlyList<string>> StillControlsAsync(NotebookPage page)
+    {
+        var still = new List<string>();
+        foreach (IElementHandle control in await page.Tab.Page.QuerySelectorAllAsync(".plot-control input[type=range]"))
+        {
+            Task<string> Said() => control.EvaluateFunctionAsync<string>("c => c.getAttribute('aria-valuetext') + c.closest('.plot-control').querySelector('output').textContent");
+            Task<string> Drawn() => control.EvaluateFunctionAsync<string>("c => c.closest('figure').querySelector('.js-plotly-plot').innerHTML");
+            (string said, string drawn) = (await Said(), await Drawn());
+
+            await control.FocusAsync();
+            await control.PressAsync(await control.EvaluateFunctionAsync<bool>("c => c.value === c.max") ? "ArrowLeft" : "ArrowRight");
+
+            if (said == await Said())
+                still.Add(said);
+            await page.Tab.Page.WaitForFunctionAsync("(c, before) => c.closest('figure').querySelector('.js-plotly-plot').innerHTML !== before", new WaitForFunctionOptions { Timeout = 60_000 }, control, drawn);
+        }
+        return still;
+    }
+
+    /// <summary>For a person's eyes: each figure of the lesson, its control moved by one, in artifacts.</summary>
+    private static async Task PhotographAsync(NotebookPage page, string file)
+    {
+        string folder = Directory.CreateDirectory(FlapAero.Tests.RepositoryRoot.Path("artifacts/jupyter")).FullName;
+        string name = Path.Combine(folder, Path.GetFileNameWithoutExtension(file));
+        foreach (IElementHandle figure in await page.Tab.Page.QuerySelectorAllAsync("figure.plot"))
+        {
+            string id = await figure.EvaluateFunctionAsync<string>("f => (f.scrollIntoView({ block: 'center' }), f.id)");
+            await page.Tab.Page.ScreenshotAsync($"{name}-{id}.png");
+        }
+    }
+}
+
+/// <summary>The tests that share one run of each lesson.</summary>
+[CollectionDefinition]
+public sealed class LessonsInTheFrontEnd : ICollectionFixture<FrontEnd>;
+
+/// <summary>What a lesson showed in the browser, and what Jupyter saved of it.</summary>
+internal sealed record FrontEndRun(
+    string Errors, int ChecksPassed, int Figures, IReadOnlyList<string> StillControls, IReadOnlyList<string> RequestsElsewhere, SavedNotebook Saved)
+{
+    public const string AllDrawn =
+        "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg'))";
+}
