@@ -69,7 +69,7 @@ public sealed partial class Lesson
     private CheckResult Judge(string what, IQuantity answer, IQuantity expected, IQuantity tolerance, IReadOnlyList<Mistake> mistakes)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(what);
-        tolerance = Wanted(tolerance);
+        tolerance = CoarseTolerance.Of(expected, Wanted(tolerance));
         var expectation = new Expectation(what.Trim(), expected, tolerance, mistakes);
         return new Diagnosis(what, answer, tolerance.Unit, tolerance.As(tolerance.Unit), expectation).Verdict()
             .With(() => AnswerKey.Of(what.Trim(), "", expected, tolerance, mistakes));

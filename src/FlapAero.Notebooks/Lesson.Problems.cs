@@ -98,7 +98,7 @@ public sealed partial class Lesson
         title?.Trim() ?? "", question?.In(Units)!, [.. hints.Select(hint => hint?.In(Units)!)], solution?.In(Units)!);
 
     private IReadOnlyList<Option> InUnits(IReadOnlyList<Option> options) =>
-        [.. options.Select(option => new Option(option.IsRight, option.Text.In(Units), option.Because.In(Units)))];
+        [.. options.Select(option => option.In(Units))];
 
     /// <summary>The seed of the order of options: of the lesson's seed and the title, the same on every machine.</summary>
     private int OrderOf(string? title) => BinaryPrimitives.ReadInt32LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes($"{Seed.ToString(System.Globalization.CultureInfo.InvariantCulture)}\n{title}")));

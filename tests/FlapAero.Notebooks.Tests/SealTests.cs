@@ -1,5 +1,7 @@
 using System.Text;
+using System.Text.Json;
 using FlapAero.Notebooks.Seals;
+using FlapAero.Tests;
 using UnitsNet;
 
 namespace FlapAero.Notebooks.Tests;
@@ -59,8 +61,49 @@ public class SealTests
         Assert.DoesNotContain("46.", json, StringComparison.Ordinal);
         Assert.DoesNotContain("bank", json, StringComparison.Ordinal);
         Assert.Equal(Seal, SealOf(Expected, Tolerance, Mistakes));
-        Assert.NotEqual(NumberSeal.Parse(Seal).Right, NumberSeal.Parse(SealOf(Speed.FromKnots(53), Tolerance, Mistakes)).Right);
+        Assert.NotEqual(NumberSeal.Parse(Seal).Right[0].Tag, NumberSeal.Parse(SealOf(Speed.FromKnots(53), Tolerance, Mistakes)).Right[0].Tag);
     }
+
+    public static TheoryData<double> Shares => [0.01, 0.02, 0.03, 0.05, 0.06, 0.1, 0.0137];
+
+    [Theory, MemberData(nameof(Shares))]
+    public void Seal_ToleranceThatIsAShareOfTheAnswer_BetraysNothing(double share)
+    {
+        foreach (double feet in new[] { 1, 8.25, 51.13, 100, 617.3, 1500, 1523.7, 2000, 9999, 0.031 })
+        {
+            AnswerKey key = KeyOf(Length.FromFeet(feet), Length.FromFeet(feet) * share);
+
+            Assert.Empty(SealAttack.Betrays(key.Seal));
+            Assert.InRange(key.Tolerance!.Value / feet, share * 0.4, share * 1.6);
+            Assert.All([-0.999, 0, 0.999], part => Assert.Equal(CheckOutcome.Passed,
+                TheLesson.CheckSealed(Length.FromFeet(feet + part * key.Tolerance.Value), key.Seal).Outcome));
+            Assert.All([-1.001, 1.001, 5], part => Assert.Equal(CheckOutcome.Wrong,
+                TheLesson.CheckSealed(Length.FromFeet(feet + part * key.Tolerance.Value), key.Seal).Outcome));
+        }
+    }
+
+    [Fact]
+    public void Seal_AnyTwoAnswers_TellTheSameInNumbers()
+    {
+        // Where the line of numbers is cut says nothing of the answer: all but hashes is alike.
+        string Told(double feet) => JsonSerializer.Serialize(NumberSeal.Parse(KeyOf(Length.FromFeet(feet), Length.FromFeet(7)).Seal) with { Right = [], Known = [] });
+
+        Assert.Equal(Told(1234.5), Told(987.65));
+    }
+
+    [Theory]
+    [InlineData(51.13, 0.5, 0.5)]
+    [InlineData(50, 0.5, 0.4)]
+    [InlineData(1523.7, 30.474, 20)]
+    [InlineData(480, 9.26, 10)]
+    [InlineData(2043, 25, 25)]
+    [InlineData(40, 0.7, 0.7)]
+    [InlineData(10, 1, 0.9)]
+    public void Of_Tolerance_IsWhatAPersonWouldWriteAndNoUsualShare(double expected, double tolerance, double coarse) =>
+        Assert.Equal(coarse, CoarseTolerance.Of(expected, tolerance));
+
+    private static AnswerKey KeyOf(Length answer, Length tolerance) =>
+        AnswerKey.Parse(Html.Parse(TheLesson.Check("What", answer, answer, tolerance).ToHtml()).QuerySelector("[data-key]")!.GetAttribute("data-key")!);
 
     [Theory]
     [InlineData("")]
@@ -77,11 +120,12 @@ public class SealTests
     [InlineData(" B) ", CheckOutcome.Passed, "Turn: b is right. Weight cancels.")]
     [InlineData("a", CheckOutcome.Wrong, "Turn: a is not right. Faster, but in the same ratio.")]
     [InlineData("c", CheckOutcome.Wrong, "Turn: c is not right. Für Übermut.")]
-    [InlineData("d", CheckOutcome.Wrong, "write a letter from a to c")]
+    [InlineData("d", CheckOutcome.Passed, "Turn: d is safe and accepted; it is more than the rule asks. Never wrong.")]
+    [InlineData("e", CheckOutcome.Wrong, "write a letter from a to d")]
     [InlineData("", CheckOutcome.Open, "not answered yet")]
     public void CheckSealed_Choice_HasItsReason(string choice, CheckOutcome outcome, string words)
     {
-        string seal = SealText.Of(ChoiceSeal.Of("Turn", "q", [(false, "Faster, but in the same ratio."), (true, "Weight cancels."), (false, "Für Übermut.")]));
+        string seal = SealText.Of(ChoiceSeal.Of("Turn", "q", [(Standing.Wrong, "Faster, but in the same ratio."), (Standing.Right, "Weight cancels."), (Standing.Wrong, "Für Übermut."), (Standing.Safe, "Never wrong.")]));
 
         CheckResult result = TheLesson.CheckSealed(choice, seal);
 

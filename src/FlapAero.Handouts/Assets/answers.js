@@ -103,9 +103,17 @@ const answers = (() => {
     return { tag: hex(key.slice(0, 16)), open };
   };
 
-  const HAIR = 1e-9;
-  const piece = (value, cut, tolerance) => String(Math.floor(value / (2 * tolerance * (1 + HAIR)) - cut) + 0);
-  const isRight = (seal, value) => hash("right:" + piece(value, seal.cut, seal.tolerance), seal).tag === seal.right;
+  // The pieces of the library's NumberSeal, and what stands in them: two ends of 24 letters each, then words.
+  const SLACK = 1e-6, NUMBER = 24;
+  const piece = (value, tolerance) => String(Math.floor(value / (2 * tolerance * (1 + SLACK))) + 0);
+  const find = (seal, name, pieces, value) => {
+    const guess = hash(name + ":" + piece(value, seal.tolerance), seal);
+    const found = pieces.find((one) => one.tag === guess.tag);
+    if (!found) return null;
+    const text = guess.open(found.words);
+    return value >= Number(text.slice(0, NUMBER)) && value <= Number(text.slice(NUMBER, 2 * NUMBER)) ? text.slice(2 * NUMBER) : null;
+  };
+  const isRight = (seal, value) => find(seal, "right", seal.right, value) !== null;
 
   const MINUS = /[\u2212\u2013\u2010\u2011]/g;
 
@@ -155,8 +163,8 @@ const answers = (() => {
     if (isRight(seal, value))
       return { isKnown: true, verdict: ["passed", `${answer} is right, within ${seal.tolerance.toFixed(seal.decimals)}${gap(wanted.sign)}.`] };
     for (let i = 0; i < seal.known.length; i++) {
-      const known = seal.known[i], guess = hash(i + ":" + piece(value, known.cut, seal.tolerance), seal);
-      if (guess.tag === known.tag) return wrong(`${answer} is not right. ${guess.open(known.words)}`);
+      const words = find(seal, i, seal.known[i], value);
+      if (words !== null) return wrong(`${answer} is not right. ${words}`);
     }
     if (isRight(seal, -value)) return wrong(`${answer} has the right size but the wrong sign.`);
     for (const other of seal.units) {
@@ -173,7 +181,10 @@ const answers = (() => {
   const checkChoice = (seal, letter) => {
     if (!letter) return ["open", "Choose an option first, then check it."];
     const verdict = hash("option:" + letter, seal).open(seal.verdicts[letter.charCodeAt(0) - 97]).trim();
-    return verdict[0] === "+" ? ["passed", `${letter} is right. ${verdict.slice(1)}`] : ["wrong", `${letter} is not right. ${verdict.slice(1)}`];
+    const because = verdict.slice(1);
+    if (verdict[0] === "+") return ["passed", `${letter} is right. ${because}`];
+    if (verdict[0] === "=") return ["passed", `${letter} is safe and accepted; it is more than the rule asks. ${because}`];
+    return ["wrong", `${letter} is not right. ${because}`];
   };
 
   const check = (form) => {

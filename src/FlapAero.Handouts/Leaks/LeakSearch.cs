@@ -48,6 +48,7 @@ internal static partial class LeakSearch
             {
                 IElement part = (IElement)(form.Closest(".cell") ?? form).Clone();
                 part.QuerySelector("form.try")!.RemoveAttribute("data-seal");
+                OwnNames.RemoveFrom(part);
                 leaks.AddRange(InOwnPart(artefact.Name, ArtefactText.Of(part), key));
                 if (key.Choices.Count > 0 && part.QuerySelectorAll(".options > li").Select(Outline).Distinct().Skip(1).Any())
                     leaks.Add($"{artefact.Name} marks one option of \"{key.What}\"");
@@ -87,7 +88,7 @@ internal static partial class LeakSearch
 
     /// <summary>A piece of the seal's own text that no other seal has: its tag or, of a choice, its first verdict.</summary>
     private static string DecodedStart(AnswerKey key) =>
-        key.Value is null ? ChoiceSeal.Parse(key.Seal).Verdicts[0] : NumberSeal.Parse(key.Seal).Right;
+        key.Value is null ? ChoiceSeal.Parse(key.Seal).Verdicts[0] : NumberSeal.Parse(key.Seal).Right[0].Tag;
 
     /// <summary>The seal's own numbers (rounds, factors of units) are no answer; it is searched for sentences with the whole.</summary>
     private static string WithoutSeal(JsonObject cell, AnswerKey key)

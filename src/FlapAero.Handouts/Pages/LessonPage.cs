@@ -174,7 +174,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         if (LessonKey.Behind(lesson, cell) is { } key)
         {
             _hasAnswers = true;
-            _body.Add(TryIt.Number(_body.ClaimId("answer-" + cell.Id), cell.Label, key));
+            _body.Add(TryIt.Number(_body.ClaimId(TryIt.NameOf(cell.Id)), cell.Label, key));
         }
         else
         {

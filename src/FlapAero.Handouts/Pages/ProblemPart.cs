@@ -36,7 +36,7 @@ internal sealed class ProblemPart
             foreach (IElement problem in part.All(".problem").ToArray())
             {
                 AnswerKey? key = problem.HasAttribute("data-key") ? LessonKey.Of(problem) : null;
-                string id = body.ClaimId("answer-" + Cell.Id);
+                string id = body.ClaimId(TryIt.NameOf(Cell.Id));
                 if (key is { Choices.Count: > 0 })
                     TryIt.Choice(problem, id, key);
                 else

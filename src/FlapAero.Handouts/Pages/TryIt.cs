@@ -10,10 +10,21 @@ namespace FlapAero.Handouts.Pages;
 /// </summary>
 internal static class TryIt
 {
+    private const string NameStart = "answer-";
+
     /// <summary>Said on every page that checks answers.</summary>
     public const string Note =
         "<aside class=\"facts note\" aria-label=\"About the checks\"><p>This page checks your answers by itself, without a network. It does not hold them in a form that can be read; whoever is "
         + "determined can still find them by trying every value. It is for practice, not for an examination.</p></aside>\n";
+
+    /// <summary>The id that the field of an answer asks for, from the id of its cell.</summary>
+    public static string NameOf(string cell) => NameStart + cell;
+
+    /// <summary>All names that belong to an answer, from its first field; none where the field is not of this kind.</summary>
+    public static IReadOnlyList<string> NamesOf(IElement field) =>
+        (field.GetAttribute("type") == "radio" ? field.GetAttribute("name") : field.Id) is { } name && name.StartsWith(NameStart, StringComparison.Ordinal)
+            ? [name, name + "-unit", name + "-verdict", name + "-reason"]
+            : [];
 
     /// <summary>A line to write on that nothing checks.</summary>
     public static string Line(string label, string unit) =>

@@ -46,7 +46,11 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
     public string Reason { get; init; } = "";
 
     /// <summary>A value or an option, and what is said of it.</summary>
-    internal sealed record Line(string Text, string Because, bool IsRight = false);
+    internal sealed record Line(string Text, string Because, bool IsRight = false)
+    {
+        /// <summary>Whether an option is accepted although another is the right one.</summary>
+        public bool IsSafe { get; init; }
+    }
 
     /// <summary>The key of a number.</summary>
     public static AnswerKey Of(string what, string question, IQuantity expected, IQuantity tolerance, IReadOnlyList<Mistake> mistakes)

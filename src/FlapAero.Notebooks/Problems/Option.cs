@@ -11,10 +11,15 @@ public sealed class Option
     /// <param name="because">Why it is right, or why it is not.</param>
     /// <exception cref="ArgumentException">A text is missing.</exception>
     public Option(bool isRight, Words text, Words because)
+        : this(isRight, isSafe: false, text, because)
+    {
+    }
+
+    private Option(bool isRight, bool isSafe, Words text, Words because)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text?.ToString(), nameof(text));
         ArgumentException.ThrowIfNullOrWhiteSpace(because?.ToString(), nameof(because));
-        (IsRight, Text, Because) = (isRight, text!, because!);
+        (IsRight, IsSafe, Text, Because) = (isRight, isSafe, text!, because!);
     }
 
     /// <summary>The right option.</summary>
@@ -29,8 +34,26 @@ public sealed class Option
     /// <returns>The option.</returns>
     public static Option Wrong(Words text, Words because) => new(false, text, because);
 
+    /// <summary>
+    /// An option that is safe whatever the numbers, such as to go around: it is the right one or, where the rule asks for less,
+    /// accepted besides the right one. It is never called wrong.
+    /// </summary>
+    /// <param name="isRight">Whether it is the right one.</param>
+    /// <param name="text">What it says.</param>
+    /// <param name="because">Why it is right, or why it is more than the rule asks.</param>
+    /// <returns>The option.</returns>
+    public static Option Safe(bool isRight, Words text, Words because) => new(isRight, isSafe: true, text, because);
+
     /// <summary>Whether it is the right one.</summary>
     public bool IsRight { get; }
+
+    /// <summary>Whether it is accepted although another option is the right one.</summary>
+    public bool IsSafe { get; }
+
+    internal Standing Standing => IsRight ? Standing.Right : IsSafe ? Standing.Safe : Standing.Wrong;
+
+    /// <summary>The same option in the lesson's units.</summary>
+    internal Option In(DisplayUnits units) => new(IsRight, IsSafe, Text.In(units), Because.In(units));
 
     /// <summary>What it says.</summary>
     public Words Text { get; }

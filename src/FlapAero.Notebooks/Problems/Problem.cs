@@ -42,7 +42,7 @@ public sealed class Problem : LessonResult
         if (_texts.Reason is { } reason)
             html.Append(CultureInfo.InvariantCulture, $"<div class=\"good-reason\"><p>A good reason says:</p>{Prose.Html(reason)}</div>");
         if (Options.Count > 0)
-            html.Append("<ol class=\"because\" type=\"a\">").AppendJoin("", Options.Select(o => $"<li>{(o.IsRight ? "<strong>Right.</strong> " : "")}{Inline(o.Because)}</li>")).Append("</ol>");
+            html.Append("<ol class=\"because\" type=\"a\">").AppendJoin("", Options.Select(o => $"<li>{Judged(o)}{Inline(o.Because)}</li>")).Append("</ol>");
         return html.Append("</div></section>").ToString();
     }
 
@@ -54,6 +54,14 @@ public sealed class Problem : LessonResult
         for (int i = 0; i < _texts.Hints.Count; i++) text.Append(CultureInfo.InvariantCulture, $"{HintName(i)}: {_texts.Hints[i]}\n");
         return text.Append(CultureInfo.InvariantCulture, $"Answer: {Answer}\n{_texts.Solution}").ToString();
     }
+
+    /// <summary>What the key says of an option before its reason.</summary>
+    private static string Judged(Option option) => option.Standing switch
+    {
+        Standing.Right => "<strong>Right.</strong> ",
+        Standing.Safe => "<strong>Accepted too, as safe.</strong> ",
+        _ => "",
+    };
 
     private string HintName(int index) => ProblemTexts.HintName(index, _texts.Hints.Count);
 

@@ -19,6 +19,7 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
     public Problem Number(IQuantity answer, IQuantity tolerance, IReadOnlyList<Mistake> mistakes)
     {
         RefuseMissing();
+        tolerance = CoarseTolerance.Of(answer, tolerance);
         Enum unit = tolerance.Unit;
         double value = answer.As(unit), margin = tolerance.As(unit);
         if (margin <= 0)
@@ -54,7 +55,7 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
         string answer = ChoiceSeal.Letter(Array.FindIndex(shuffled, option => option.IsRight)).ToString();
         ProblemTexts texts = this with { Options = shuffled };
         return new Problem(texts, answer, "", () => texts.Complete(new AnswerKey(Title, answer, SealText.Of(ChoiceSeal.Of(
-            Title, Question.ToString(), [.. shuffled.Select(option => (option.IsRight, MarkdownText.Plain(option.Because)))])))));
+            Title, Question.ToString(), [.. shuffled.Select(option => (option.Standing, MarkdownText.Plain(option.Because)))])))));
     }
 
     private AnswerKey Complete(AnswerKey key) => key with
@@ -62,7 +63,7 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
         Question = MarkdownText.Of(Question),
         Hints = [.. Hints.Select(MarkdownText.Of)],
         Reason = Reason is null ? "" : MarkdownText.Of(Reason),
-        Choices = [.. Options.Select(option => new AnswerKey.Line(MarkdownText.Of(option.Text), MarkdownText.Of(option.Because), option.IsRight))],
+        Choices = [.. Options.Select(option => new AnswerKey.Line(MarkdownText.Of(option.Text), MarkdownText.Of(option.Because), option.IsRight) { IsSafe = option.IsSafe })],
     };
 
     private void RefuseMissing()

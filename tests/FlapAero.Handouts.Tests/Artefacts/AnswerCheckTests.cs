@@ -16,7 +16,7 @@ public sealed class AnswerCheckTests(Browser browser) : IClassFixture<Browser>
 
     private static readonly string Ratios = SealText.Of(NumberSeal.Of("C_L", "", Scalar.FromAmount(-1.61), Scalar.FromAmount(0.02), []));
     private static readonly string Masses = SealText.Of(NumberSeal.Of("Weight", "", Mass.FromPounds(2043), Mass.FromPounds(30), []));
-    private static readonly string Options = SealText.Of(ChoiceSeal.Of("Turn", "q", [(false, "Für Übermut."), (true, "Weight cancels.")]));
+    private static readonly string Options = SealText.Of(ChoiceSeal.Of("Turn", "q", [(Standing.Wrong, "Für Übermut."), (Standing.Right, "Weight cancels."), (Standing.Safe, "Never wrong.")]));
 
     [Fact]
     public async Task Answers_Hashes_AreThoseOfDotNet()

@@ -57,6 +57,8 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<App
                 ("part", "<p data-right=\"{number}\"></p>"),
                 ("choice", "<p>The answer is {letter}.</p>"),
                 ("choice", "<p>Answer: {letter}</p>"),
+                ("choice", "<p id=\"answer-{letter}\">Well.</p>"),
+                ("choice", "<p aria-describedby=\"right-{letter}\">Well.</p>"),
                 ("option", "<b>"),
             ];
             return [.. plants.Select(p => new TheoryDataRow<string, string>(p.Where, p.What))];
@@ -81,6 +83,20 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<App
 
         Assert.NotEqual(html, leaky);
         Assert.NotEmpty(LeakSearch.In(Artefact(ApproachSpeedArtefacts.Student) with { Content = leaky }, secrets));
+    }
+
+    [Theory]
+    [InlineData("answer-{letter}-tighter-turn")]
+    [InlineData("answer-is-{letter}")]
+    public void In_PageWhoseFieldIsNamedAfterItsProblem_FindsNothing(string name)
+    {
+        Secrets secrets = Secrets.Of(lesson.Lesson);
+        AnswerKey choice = secrets.Keys.First(k => k.Choices.Count > 0);
+        string html = lesson.LightText(ApproachSpeedArtefacts.Student);
+        string named = html.Replace("answer-" + Markup.Slug(choice.What), Filled(name, Number(secrets), choice), StringComparison.Ordinal);
+
+        Assert.NotEqual(html, named);
+        Assert.Empty(LeakSearch.In(Artefact(ApproachSpeedArtefacts.Student) with { Content = named }, secrets));
     }
 
     [Theory]
