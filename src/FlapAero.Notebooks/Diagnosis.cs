@@ -30,6 +30,24 @@ internal sealed class Diagnosis
     internal static CheckResult OfNoNumber(string what) => new(CheckOutcome.Wrong,
         $"{what.Trim()}: the answer is not a finite number: look for a division by zero or the root of a negative number.");
 
+    /// <summary>Of an answer of another kind: it says what to write. The unit is the one that the lesson shows.</summary>
+    internal static CheckResult OfOtherQuantity(string what, IQuantity answer, Enum wanted, string quantity)
+    {
+        QuantityInfo info = Quantity.Infos.First(i => i.Name == quantity);
+        if (answer is Scalar bare)
+        {
+            double typed = bare.Amount;
+            return typed == 0
+                ? new CheckResult(CheckOutcome.Open, $"{what}: not answered yet.")
+                : new CheckResult(CheckOutcome.Wrong, $"{what}: {Typed(typed)} has no unit. If you mean {UnitWords.Of(wanted)}, write {UnitWords.InCode(info, wanted, Typed(typed))}.");
+        }
+        string write = info.Name == nameof(Scalar) ? "a number without a unit, such as 1.5" : $"{UnitWords.InCode(info, wanted, "…")} with your number for the dots";
+        return new CheckResult(CheckOutcome.Wrong, $"{what}: the answer is a {answer.QuantityInfo.Name}; wanted is a {(info.Name == nameof(Scalar) ? "plain number" : quantity)}. Write {write}.");
+    }
+
+    /// <summary>A number as it can be written in C#.</summary>
+    private static string Typed(double number) => number.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+
     internal CheckResult Verdict()
     {
         double own = _answer.As(_answer.Unit);

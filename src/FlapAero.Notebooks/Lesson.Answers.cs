@@ -44,7 +44,7 @@ public sealed partial class Lesson
         NumberSeal number = NumberSeal.Parse(seal);
         return answer.QuantityInfo.Name == number.Quantity
             ? new Diagnosis(number.What, answer, number.WantedUnit(), number.Tolerance, number).Verdict()
-            : new CheckResult(CheckOutcome.Wrong, $"{number.What}: the answer is a {answer.QuantityInfo.Name}; wanted is a {number.Quantity}.");
+            : Diagnosis.OfOtherQuantity(number.What, answer, number.WantedUnit(), number.Quantity);
     }
 
     /// <summary>Tests a plain number against a seal.</summary>

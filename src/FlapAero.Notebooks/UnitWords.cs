@@ -84,4 +84,8 @@ internal static class UnitWords
         RatioUnit.Percent => "per cent",
         _ => QuantityText.Abbreviation(unit),
     };
+
+    /// <summary>A number with its unit as it is written in C#, such as <c>Length.FromFeet(51)</c>.</summary>
+    internal static string InCode(QuantityInfo quantity, Enum unit, string number) =>
+        $"{quantity.Name}.From{quantity.UnitInfos.First(u => u.Value.Equals(unit)).PluralName}({number})";
 }

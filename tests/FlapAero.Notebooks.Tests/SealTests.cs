@@ -39,6 +39,28 @@ public class SealTests
     }
 
     [Theory]
+    [InlineData(DisplayUnits.Aviation, "write Length.FromFeet(51).")]
+    [InlineData(DisplayUnits.SI, "write Length.FromMeters(51).")]
+    public void CheckSealed_BareNumber_SaysWhatToWrite(DisplayUnits units, string words)
+    {
+        Lesson lesson = Lesson.Begin(units: units);
+        string seal = AnswerKey.Parse(Html.Parse(lesson.Check("Height", Length.FromFeet(1000), Length.FromFeet(1000), Length.FromFeet(15)).ToHtml())
+            .QuerySelector("[data-key]")!.GetAttribute("data-key")!).Seal;
+
+        Assert.Contains(words, lesson.CheckSealed(51, seal).Words, StringComparison.Ordinal);
+        Assert.Equal(CheckOutcome.Wrong, lesson.CheckSealed(51, seal).Outcome);
+        Assert.Equal(CheckOutcome.Open, lesson.CheckSealed(0.0, seal).Outcome);
+        Assert.Contains("the answer is a Speed; wanted is a Length. Write Length.From", lesson.CheckSealed(Speed.FromKnots(51), seal).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void CheckSealed_QuantityForAPlainNumber_SaysWhatToWrite()
+    {
+        string seal = SealText.Of(NumberSeal.Of("C", "", Scalar.FromAmount(1.6), Scalar.FromAmount(0.02), []));
+        Assert.Contains("wanted is a plain number. Write a number without a unit", TheLesson.CheckSealed(Speed.FromKnots(1.6), seal).Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData(1.6, 0.02)]
     [InlineData(-3.4, 0.5)]
     [InlineData(2043.7, 30)]

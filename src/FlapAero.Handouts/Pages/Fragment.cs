@@ -8,8 +8,6 @@ namespace FlapAero.Handouts.Pages;
 /// <summary>A piece of HTML from a cell, made fit for a page: maths set, ids its own, nothing fetched, wide tables in a region of their own.</summary>
 internal sealed partial class Fragment
 {
-    private static readonly string[] Fetching = ["src", "srcset", "poster", "data", "background", "action", "formaction"];
-
     private readonly IElement _root;
     private readonly string _where;
 
@@ -45,6 +43,7 @@ internal sealed partial class Fragment
         IDocument document = new HtmlParser().ParseDocument("");
         IElement root = document.CreateElement("div");
         root.InnerHtml = html;
+        LiveMarkup.RemoveHidden(root);
         return new Fragment(root, where);
     }
 
@@ -86,7 +85,7 @@ internal sealed partial class Fragment
     public string ToHtml(IdRegistry ids, Mathematics mathematics)
     {
         FigureMarkup.ForPage(_root);
-        RefuseWhatFetches();
+        LiveMarkup.Refuse(_root, _where);
         SetMaths(mathematics);
         ClaimIds(ids);
         MendLinks();
@@ -202,23 +201,6 @@ internal sealed partial class Fragment
         element.ClassList.Add("scroll");
     }
 
-    private void RefuseWhatFetches()
-    {
-        foreach (IElement element in _root.QuerySelectorAll("*"))
-        {
-            if (element is IHtmlScriptElement script && script.Type != "application/json")
-                throw new HandoutException($"{_where}: its output has a script; a page takes only data from a cell (application/json).");
-            if (element.LocalName is "link" or "iframe" or "object" or "embed" or "base" or "meta")
-                throw new HandoutException($"{_where}: its output has <{element.LocalName}>; a page stands alone and fetches nothing.");
-            foreach (string name in Fetching)
-                if (element.GetAttribute(name) is { } value && !value.StartsWith("data:", StringComparison.Ordinal))
-                    throw new HandoutException($"{_where}: it refers to {name}=\"{value}\"; a page stands alone and fetches nothing, so a picture must be drawn by the cell.");
-            string style = element is IHtmlStyleElement ? element.TextContent : element.GetAttribute("style") ?? "";
-            if (Fetch().IsMatch(style))
-                throw new HandoutException($"{_where}: its output has a style that fetches something; a page stands alone.");
-        }
-    }
-
     private IElement Create(string name, string? cssClass)
     {
         IElement element = _root.Owner!.CreateElement(name);
@@ -238,7 +220,4 @@ internal sealed partial class Fragment
 
     [GeneratedRegex("^(?:https?:|mailto:)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Address();
-
-    [GeneratedRegex("@import|url\\(\\s*[\"']?(?!#|data:)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Fetch();
 }

@@ -1,12 +1,21 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace FlapAero.Handouts.Pages;
 
 /// <summary>Small help for writing HTML by hand.</summary>
-internal static class Markup
+internal static partial class Markup
 {
-    public static string Escape(string text) => text
+    /// <summary>
+    /// A text without control characters and without what a terminal would read as a command: they say nothing on a page,
+    /// and whoever copies them to a terminal gets more than was seen. Line ends and tabs stay.
+    /// </summary>
+    public static string Visible(string text) => text.Any(IsHidden) ? string.Concat(Commands().Replace(text, "").Where(c => !IsHidden(c))) : text;
+
+    private static bool IsHidden(char c) => char.IsControl(c) && c is not ('\n' or '\r' or '\t') || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069';
+
+    public static string Escape(string text) => Visible(text)
         .Replace("&", "&amp;", StringComparison.Ordinal)
         .Replace("<", "&lt;", StringComparison.Ordinal)
         .Replace(">", "&gt;", StringComparison.Ordinal)
@@ -31,4 +40,8 @@ internal static class Markup
         .Replace("<!--", "<\\!--", StringComparison.Ordinal);
 
     public static string Code(string source) => $"<pre><code>{Escape(source.TrimEnd())}</code></pre>\n";
+
+    /// <summary>A terminal's commands: to its end a title or a link, else the letters of one command (ECMA-48, from memory).</summary>
+    [GeneratedRegex("\\x1B\\][^\\x07\\x1B]*(?:\\x07|\\x1B\\\\)|(?:\\x1B\\[|\\x9B)[0-?]*[ -/]*[@-~]", RegexOptions.CultureInvariant)]
+    private static partial Regex Commands();
 }

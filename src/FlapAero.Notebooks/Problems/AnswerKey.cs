@@ -80,10 +80,6 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
     /// <summary>Of such an attribute's value.</summary>
     public static AnswerKey Parse(string json) => JsonSerializer.Deserialize<AnswerKey>(json, Options)!;
 
-    private static string BlankOf(IQuantity quantity)
-    {
-        if (quantity is Scalar) return "0.0";
-        UnitInfo info = quantity.QuantityInfo.UnitInfos.First(u => u.Value.Equals(quantity.Unit));
-        return $"{quantity.QuantityInfo.Name}.From{info.PluralName}(0)";
-    }
+    private static string BlankOf(IQuantity quantity) =>
+        quantity is Scalar ? "0.0" : UnitWords.InCode(quantity.QuantityInfo, quantity.Unit, "0");
 }

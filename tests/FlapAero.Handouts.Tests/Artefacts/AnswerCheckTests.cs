@@ -92,6 +92,7 @@ public sealed class AnswerCheckTests(Browser browser) : IClassFixture<Browser>
     [Theory]
     [InlineData("'b'", "passed", "b is right. Weight cancels.")]
     [InlineData("'a'", "wrong", "a is not right. Für Übermut.")]
+    [InlineData("'c'", "passed", "c is safe and accepted; it is more than the rule asks. Never wrong.")]
     [InlineData("null", "open", "Choose an option first")]
     public async Task CheckChoice_Letter_GetsItsReason(string letter, string outcome, string words)
     {
