@@ -7,7 +7,36 @@ public static class FigureScript
 {
     private const string PlotlyName = "plotly-2.28.0.min.js";
 
-    /// <summary>The plotly.js that Plotly.NET carries, so that script and library cannot disagree on its version.</summary>
+    /// <summary>A script comment: whose plotly.js is and on what terms. It goes wherever the script goes, packed or not.</summary>
+    public static string PlotlyNotice =>
+        """
+        /*!
+        plotly.js v2.28.0, Copyright 2012-2024, Plotly, Inc. All rights reserved. The MIT licence:
+
+        Permission is hereby granted, free of charge, to any person obtaining a copy
+        of this software and associated documentation files (the "Software"), to deal
+        in the Software without restriction, including without limitation the rights
+        to use, copy, modify, merge, publish, distribute, sublicense, and/or sell
+        copies of the Software, and to permit persons to whom the Software is
+        furnished to do so, subject to the following conditions:
+
+        The above copyright notice and this permission notice shall be included in all
+        copies or substantial portions of the Software.
+
+        THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND, EXPRESS OR
+        IMPLIED, INCLUDING BUT NOT LIMITED TO THE WARRANTIES OF MERCHANTABILITY,
+        FITNESS FOR A PARTICULAR PURPOSE AND NONINFRINGEMENT. IN NO EVENT SHALL THE
+        AUTHORS OR COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM, DAMAGES OR OTHER
+        LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM,
+        OUT OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE
+        SOFTWARE.
+
+        What others wrote in it is listed in docs/THIRD-PARTY.md of FlapAero.
+        */
+
+        """.ReplaceLineEndings("\n");
+
+    /// <summary>The plotly.js that Plotly.NET carries, under its notice, so that script and library cannot disagree on its version.</summary>
     /// <exception cref="InvalidOperationException">Plotly.NET carries another version.</exception>
     public static string Plotly
     {
@@ -16,7 +45,7 @@ public static class FigureScript
             Assembly assembly = Assembly.Load(new AssemblyName("Plotly.NET"));
             string name = assembly.GetManifestResourceNames().FirstOrDefault(n => n.EndsWith(PlotlyName, StringComparison.Ordinal))
                 ?? throw new InvalidOperationException($"Plotly.NET carries no {PlotlyName}; its version is pinned in Directory.Packages.props.");
-            return Read(assembly, name);
+            return PlotlyNotice + Read(assembly, name);
         }
     }
 

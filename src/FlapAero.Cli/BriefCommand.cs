@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using FlapAero.Files;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Briefings;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Storing;
 using FlapAero.Notebooks;
 using UnitsNet;
 
@@ -73,6 +75,12 @@ internal sealed class BriefCommand
         if (!outcome.IsPossible) return await ListAsync("This flight cannot be briefed", outcome.Refusals, ExitCode.CannotLand);
 
         BriefingSheet sheet = BriefingSheet.Of(outcome.Briefing);
+        if (FaultOfPlaces(parsed) is { } fault)
+        {
+            await _error.WriteLineAsync(fault);
+            return ExitCode.WrongUsage;
+        }
+
         Paper paper = parsed.GetValue(_paper) == "letter" ? Paper.Letter : Paper.A4;
         try
         {
@@ -85,7 +93,7 @@ internal sealed class BriefCommand
                 files.Add((Full(pdf), await printer.PrintAsync(html, paper, cancellationToken)));
             }
 
-            foreach ((string path, byte[] bytes) in files) Write(path, bytes);
+            WholeFile.WriteAll(files);
             await _output.WriteAsync(sheet.ToString());
             foreach ((string path, _) in files) await _output.WriteLineAsync($"Written: {path}");
             return ExitCode.Done;
@@ -148,25 +156,29 @@ internal sealed class BriefCommand
     private async Task<int> ListAsync(string what, IReadOnlyList<string> faults, int code)
     {
         await _error.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{what}, and nothing was written ({faults.Count} {(faults.Count == 1 ? "reason" : "reasons")}):"));
-        foreach (string fault in faults) await _error.WriteLineAsync("  " + fault.Replace("\n", "\n  ", StringComparison.Ordinal));
+        foreach (string fault in Listing.Capped(faults)) await _error.WriteLineAsync("  " + fault.Replace("\n", "\n  ", StringComparison.Ordinal));
         return code;
     }
 
     private string Full(string path) => Path.GetFullPath(path, _workingFolder);
 
-    /// <summary>To a file beside the place first: whoever opens the sheet sees the old one or all of the new one.</summary>
-    private static void Write(string path, byte[] bytes)
+    /// <summary>What stands where a file is wanted and must not be replaced; before a browser is started for it.</summary>
+    private string? FaultOfPlaces(ParseResult parsed)
     {
-        string beside = path + ".partial";
-        try
+        foreach (Option<string?> option in (Option<string?>[])[_out, _pdf])
         {
-            File.WriteAllBytes(beside, bytes);
-            File.Move(beside, path, overwrite: true);
+            if (parsed.GetValue(option) is not { } path) continue;
+            try
+            {
+                WholeFile.Check(Full(path));
+            }
+            catch (UnfitFileException e)
+            {
+                return $"{option.Name}: {Full(path)} is not written: {e.Message}.";
+            }
         }
-        finally
-        {
-            File.Delete(beside);
-        }
+
+        return null;
     }
 
     private static Option<string?> Given(string name, string value, string description) => new(name) { Description = description, HelpName = value };

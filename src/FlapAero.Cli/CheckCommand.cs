@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using FlapAero.Files;
 using FlapAero.Handouts.Storing;
 
 namespace FlapAero.Cli;
@@ -21,7 +22,7 @@ internal static class CheckCommand
         };
         var command = new Command("check",
             "Refuses notebooks that are not fit to be stored: outputs, execution counts, unstable ids, paths and addresses of a machine, "
-            + "editors' metadata, broken rules of a lesson. Lists all faults at once. Exit code 0: none is left; 1: some are; 2: there is no such notebook.")
+            + "editors' metadata, broken rules of a lesson. Lists all faults at once, those that --fix puts right in one line a notebook. Exit code 0: none is left; 1: some are; 2: there is no such notebook.")
         {
             paths, fix,
         };
@@ -50,29 +51,49 @@ internal static class CheckCommand
             return ExitCode.WrongUsage;
         }
 
+        string reading = "";
         try
         {
             int left = 0;
             int fixable = 0;
             foreach (string file in files)
             {
-                NotebookCheck check = NotebookCheck.Of(Path.GetFileName(file), File.ReadAllBytes(file));
+                reading = file;
+                NotebookCheck check = NotebookCheck.Of(Path.GetFileName(file), NotebookFiles.Read(file));
                 bool isFixed = isFixing && check.HasBetter;
                 if (isFixed)
                     NotebookFiles.Replace(file, check.PutRight);
-                foreach (NotebookFault fault in check.Faults)
-                    (isFixed && fault.CanBePutRight ? output : error).WriteLine(isFixed && fault.CanBePutRight ? $"put right: {fault.Words}" : fault.Words);
+                NotebookFault[] mendable = [.. check.Faults.Where(fault => fault.CanBePutRight)];
+                if (mendable.Length > 0)
+                    (isFixed ? output : error).WriteLine(InOneLine(Path.GetFileName(file), mendable, isFixed));
+                foreach (string words in Listing.Capped([.. check.Faults.Where(fault => !fault.CanBePutRight).Select(fault => fault.Words)]))
+                    error.WriteLine(words);
                 left += check.Faults.Count(fault => !(isFixed && fault.CanBePutRight));
                 fixable += check.Faults.Count(fault => !isFixed && fault.CanBePutRight);
             }
             output.WriteLine(Summary(files.Count, left, fixable));
             return left == 0 ? ExitCode.Done : ExitCode.Failed;
         }
+        catch (UnfitFileException e)
+        {
+            error.WriteLine($"{reading} is not read: {e.Message}.");
+            return ExitCode.WrongUsage;
+        }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             error.WriteLine($"A notebook cannot be read or written, and what stood there before still does: {e.Message}");
             return ExitCode.Failed;
         }
+    }
+
+    /// <summary>A notebook that was run has dozens of what one call takes away; the rest must not drown in it.</summary>
+    private static string InOneLine(string file, NotebookFault[] mendable, bool isFixed)
+    {
+        if (mendable.Length == 1)
+            return isFixed ? $"put right: {mendable[0].Words}" : mendable[0].Words;
+        string what = string.Create(CultureInfo.InvariantCulture,
+            $"{file}: {string.Join(", ", mendable.Select(fault => fault.Kind).Distinct())} ({mendable.Length} places)");
+        return isFixed ? $"put right: {what}." : $"{what}; check --fix puts them right and loses nothing that a person wrote.";
     }
 
     private static string Summary(int notebooks, int left, int fixable)

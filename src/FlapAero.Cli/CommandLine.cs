@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using FlapAero.Files;
 
 namespace FlapAero.Cli;
 
@@ -7,8 +8,16 @@ namespace FlapAero.Cli;
 internal static class CommandLine
 {
     public static async Task<int> RunAsync(
-        string[] args, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
+        string[] args, TextWriter anyOutput, TextWriter anyError, string workingFolder, CancellationToken cancellationToken)
     {
+        using var output = new PlainWriter(anyOutput);
+        using var error = new PlainWriter(anyError);
+        if (FaultOfArgumentFiles(args, workingFolder) is { } unfit)
+        {
+            await error.WriteLineAsync(unfit);
+            return ExitCode.WrongUsage;
+        }
+
         var root = new RootCommand("FlapAero: the approach and landing of a light aeroplane with and without flaps, as lessons.")
         {
             HandoutsCommand.Create(output, error, workingFolder),
@@ -42,5 +51,18 @@ internal static class CommandLine
             await error.WriteLineAsync($"Unexpected: {e.Message.ReplaceLineEndings(" ")} ({e.GetType().Name})");
             return ExitCode.Failed;
         }
+    }
+
+    /// <summary>Options may stand in a file, <c>@flight.txt</c>; the parser reads whatever it is given.</summary>
+    private static string? FaultOfArgumentFiles(string[] args, string workingFolder)
+    {
+        foreach (string file in args.Where(arg => arg.Length > 1 && arg[0] == '@').Select(arg => arg[1..]))
+        {
+            string path = Path.GetFullPath(file, workingFolder);
+            if (OrdinaryFile.Fault(OrdinaryFile.KindOf(path)) is { } fault)
+                return $"@{file} is not read: {fault}.";
+        }
+
+        return null;
     }
 }

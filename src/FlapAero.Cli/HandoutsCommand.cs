@@ -74,6 +74,6 @@ internal static class HandoutsCommand
         if (report.Removed.Count > 0)
             await output.WriteLineAsync($"Removed, for they stem from another seed, aeroplane, paper or version of the lesson: {string.Join(", ", report.Removed)}.");
         await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
-            $"{report.Files.Count} files made; start with {Path.Combine(folder, "index.html")}"));
+            $"{report.Files.Count} files made, {report.CellsRun} cells run; start with {Path.Combine(folder, "index.html")}"));
     }
 }

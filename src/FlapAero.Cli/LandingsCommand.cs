@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
 using FlapAero.Equations;
+using FlapAero.Files;
+using FlapAero.Handouts.Storing;
 using nietras.SeparatedValues;
 
 namespace FlapAero.Cli;
@@ -36,7 +38,7 @@ internal static class LandingsCommand
 
     private static int Run(string casesPath, string resultsPath, TextWriter output, TextWriter error)
     {
-        if (!File.Exists(casesPath))
+        if (OrdinaryFile.KindOf(casesPath) == FileKind.Missing)
         {
             error.WriteLine($"{casesPath}: there is no such file.");
             return ExitCode.WrongUsage;
@@ -46,18 +48,34 @@ internal static class LandingsCommand
         LandingOutcome[] outcomes;
         try
         {
+            WholeFile.Check(resultsPath);
+        }
+        catch (UnfitFileException e)
+        {
+            error.WriteLine($"--out: {resultsPath} is not written: {e.Message}.");
+            return ExitCode.WrongUsage;
+        }
+
+        try
+        {
             table = LandingsTable.Read(casesPath);
             if (table.Faults.Count > 0)
                 return Refuse(casesPath, table.Faults, error);
             outcomes = new LandingOutcome[table.Landings.Length];
             LandingSolver.SolveInParallel(table.Landings, outcomes);
         }
-        catch (IOException e)
+        catch (UnfitFileException e)
         {
-            error.WriteLine($"{casesPath} cannot be read: {e.Message}");
+            error.WriteLine($"{casesPath} is not read: {e.Message}.");
             return ExitCode.WrongUsage;
         }
-        catch (UnauthorizedAccessException e)
+        catch (NotSupportedException)
+        {
+            // So the reader of tables calls a row that never ends.
+            error.WriteLine($"{casesPath} is refused, and nothing was written: a row is longer than 16 million characters; is a quote left open?");
+            return ExitCode.WrongUsage;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             error.WriteLine($"{casesPath} cannot be read: {e.Message}");
             return ExitCode.WrongUsage;
@@ -79,11 +97,10 @@ internal static class LandingsCommand
 
         int refused = outcomes.Count(o => o.Refusal != LandingRefusal.None);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{outcomes.Length} landings, of which {refused} cannot happen, written to {resultsPath}"));
-        for (int i = 0; i < outcomes.Length && refused > 0; i++)
-        {
-            if (outcomes[i].Refusal != LandingRefusal.None)
-                error.WriteLine($"case {table.Names[i]}: {RefusalText.Explain(outcomes[i])}");
-        }
+        foreach (int i in Enumerable.Range(0, outcomes.Length).Where(i => outcomes[i].Refusal != LandingRefusal.None).Take(Listing.Longest))
+            error.WriteLine($"case {FaultList.Short(table.Names[i])}: {RefusalText.Explain(outcomes[i])}");
+        if (refused > Listing.Longest)
+            error.WriteLine($"{Listing.More(refused - Listing.Longest)}; the column error of the results has all reasons");
 
         return refused == 0 ? ExitCode.Done : ExitCode.CannotLand;
     }
@@ -91,29 +108,21 @@ internal static class LandingsCommand
     private static int Refuse(string path, IReadOnlyList<string> faults, TextWriter error)
     {
         error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{path} is refused, and nothing was written ({faults.Count} {(faults.Count == 1 ? "fault" : "faults")}):"));
-        foreach (string fault in faults)
+        foreach (string fault in Listing.Capped(faults))
             error.WriteLine($"  {fault}");
         return ExitCode.WrongUsage;
     }
 
-    /// <summary>To a file beside the place first: whoever reads the results sees the old ones or all of the new ones.</summary>
     private static void Write(string path, IReadOnlyList<string> names, LandingOutcome[] outcomes)
     {
-        string beside = path + ".partial";
-        try
+        using var content = new MemoryStream();
+        using (SepWriter writer = Sep.New(',').Writer(o => o with { Escape = true, CultureInfo = CultureInfo.InvariantCulture }).To(content, leaveOpen: true))
         {
-            using (SepWriter writer = Sep.New(',').Writer(o => o with { Escape = true, CultureInfo = CultureInfo.InvariantCulture }).ToFile(beside))
-            {
-                for (int i = 0; i < outcomes.Length; i++)
-                    WriteRow(writer, names[i], outcomes[i]);
-            }
+            for (int i = 0; i < outcomes.Length; i++)
+                WriteRow(writer, names[i], outcomes[i]);
+        }
 
-            File.Move(beside, path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
+        WholeFile.Write(path, content.GetBuffer().AsSpan(0, (int)content.Length));
     }
 
     private static void WriteRow(SepWriter writer, string name, in LandingOutcome outcome)

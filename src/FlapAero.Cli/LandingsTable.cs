@@ -1,5 +1,6 @@
 using System.Globalization;
 using FlapAero.Equations;
+using FlapAero.Files;
 using nietras.SeparatedValues;
 
 namespace FlapAero.Cli;
@@ -23,7 +24,7 @@ internal sealed class LandingsTable
     {
         using SepReader reader = Sep.New(',')
             .Reader(o => o with { HasHeader = false, Unescape = true, DisableColCountCheck = true, CultureInfo = CultureInfo.InvariantCulture })
-            .FromFile(path);
+            .From(OrdinaryFile.Read(path, OrdinaryFile.TableLimit));
         List<string> faults = [];
         List<string> names = [];
         List<LandingInput> landings = [];
@@ -110,6 +111,6 @@ internal sealed class LandingsTable
             return $"{name}: the cell is empty; a number belongs there.";
         return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value)
             ? LandingCheck.Fault(value, column)
-            : $"{name}: '{text}' is not a number; digits, a point and an exponent are allowed.";
+            : $"{name}: '{FaultList.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
     }
 }

@@ -1,3 +1,4 @@
+using FlapAero.Files;
 using FlapAero.Handouts;
 using Spectre.Console;
 
@@ -8,9 +9,11 @@ internal static class ProgressLines
 {
     public static async Task<T> ForAsync<T>(TextWriter output, Func<IProgress<HandoutProgress>, Task<T>> work)
     {
-        if (output != Console.Out || Console.IsOutputRedirected)
+        // Bars need the terminal itself; what they name is made plain by them.
+        TextWriter terminal = output is PlainWriter plain ? plain.Inner : output;
+        if (terminal != Console.Out || Console.IsOutputRedirected)
             return await work(new Plain(output));
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output) });
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(terminal) });
         if (!console.Profile.Capabilities.Interactive)
             return await work(new Plain(output));
         return await console.Progress()
@@ -58,10 +61,10 @@ internal static class ProgressLines
                 _lessons.Value = _lessons.MaxValue - value.LessonsLeft;
             }
             if (!_bars.TryGetValue(value.Lesson, out ProgressTask? bar))
-                _bars.Add(value.Lesson, bar = context.AddTask(printing ? "PDFs" : Markup.Escape(value.Lesson), maxValue: value.Of));
+                _bars.Add(value.Lesson, bar = context.AddTask(printing ? "PDFs" : Markup.Escape(PlainText.Of(value.Lesson)), maxValue: value.Of));
             bar.Value = value.Done;
             if (value.IsUnchanged)
-                bar.Description = Markup.Escape($"{value.Lesson}, unchanged");
+                bar.Description = Markup.Escape(PlainText.Of($"{value.Lesson}, unchanged"));
         }
     }
 

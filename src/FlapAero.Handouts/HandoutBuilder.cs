@@ -84,6 +84,6 @@ public sealed class HandoutBuilder : IDisposable
         cache.Tidy();
         return new HandoutReport(
             [.. wanted.SelectMany(n => plan.Unchanged.GetValueOrDefault(n) ?? [.. made.Single(m => m.Notebook == n).Files.Keys]), PageSetBuilder.Index],
-            set.Outdated, notPrinted);
+            set.Outdated, runs.CellsRun, notPrinted);
     }
 }

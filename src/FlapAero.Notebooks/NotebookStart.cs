@@ -15,7 +15,7 @@ internal static class NotebookStart
     internal static string Html => Made.Value;
 
     private static string Make() =>
-        $"<style>{FigureScript.Style}{Read("notebook.css")}</style><script>(() => {{\n{InScript(FigureScript.Figures)}{InScript(Read("start.js"))}start(\"{Packed(FigureScript.Plotly)}\");\n}})();</script>";
+        $"<style>{FigureScript.Style}{Read("notebook.css")}</style><script>\n{FigureScript.PlotlyNotice}(() => {{\n{InScript(FigureScript.Figures)}{InScript(Read("start.js"))}start(\"{Packed(FigureScript.Plotly)}\");\n}})();</script>";
 
     private static string Packed(string script)
     {

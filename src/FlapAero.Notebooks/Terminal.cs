@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Reflection;
 using System.Text;
+using FlapAero.Files;
 
 namespace FlapAero.Notebooks;
 
@@ -22,7 +23,7 @@ public static class Terminal
         AppDomain.CurrentDomain.UnhandledException += (_, failed) =>
         {
             if (failed.ExceptionObject is not Exception e) return;
-            Console.Error.WriteLine(Explain(e));
+            Console.Error.WriteLine(PlainText.Of(Explain(e)));
             Environment.Exit(1);
         };
     }
@@ -52,7 +53,7 @@ public static class Terminal
     internal static string TextOf(object value) =>
         value is Said said ? Prose(said.ToString(), Columns) : TerminalLayout.Lines(Formatters.Text(value), Columns);
 
-    private static void Write(string text) => Console.WriteLine(text + "\n");
+    private static void Write(string text) => Console.WriteLine(PlainText.Of(text) + "\n");
 
     /// <summary>What, where, and what to try.</summary>
     internal static string Explain(Exception exception)

@@ -11,16 +11,26 @@ namespace FlapAero;
 public static class AeroplaneFile
 {
     /// <summary>The aeroplane in a file.</summary>
-    /// <param name="path">The file, UTF-8.</param>
+    /// <param name="path">The file, UTF-8, ordinary (no device, no pipe) and of at most 1 MiB.</param>
     /// <returns>The aeroplane.</returns>
     /// <exception cref="AeroplaneFileException">There is no such file, or it makes no aeroplane.</exception>
     /// <exception cref="ArgumentException">No path.</exception>
     public static Aeroplane Read(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        string name = Path.GetFileName(path) is { Length: > 0 } file ? file : path;
-        return Parse(Utf8(Bytes(path, name), name), name);
+        string name = NameOf(path);
+        return Parse(ReadText(path), name);
     }
+
+    /// <summary>The text of a file that is fit to be read, whether or not it makes an aeroplane.</summary>
+    /// <exception cref="AeroplaneFileException">There is no such file, or it is no text.</exception>
+    internal static string ReadText(string path)
+    {
+        string name = NameOf(path);
+        return Utf8(Bytes(path, name), name);
+    }
+
+    private static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } file ? file : path;
 
     /// <summary>The aeroplane in a text.</summary>
     /// <param name="json">The text of an aeroplane's file.</param>
@@ -43,11 +53,15 @@ public static class AeroplaneFile
     {
         try
         {
-            return File.ReadAllBytes(path);
+            return OrdinaryFile.Read(path, OrdinaryFile.AeroplaneLimit);
         }
         catch (Exception problem) when (problem is FileNotFoundException or DirectoryNotFoundException)
         {
             throw Unreadable(name, $"there is no file {FaultList.Quoted(path)}", "check the folder and the spelling of the name");
+        }
+        catch (UnfitFileException problem)
+        {
+            throw Unreadable(name, $"{FaultList.Quoted(path)} is not read", problem.Message);
         }
         catch (Exception problem) when (
             problem is IOException or UnauthorizedAccessException or NotSupportedException or SecurityException or ArgumentException)

@@ -1,8 +1,9 @@
 using System.Globalization;
+using FlapAero.Files;
 
 namespace FlapAero;
 
-/// <summary>A file that makes no aeroplane, with all its faults. The message lists them, one a line.</summary>
+/// <summary>A file that makes no aeroplane, with all its faults. The message lists the first 50, one a line.</summary>
 public sealed class AeroplaneFileException : Exception
 {
     internal AeroplaneFileException(string name, IReadOnlyList<AeroplaneFault> faults)
@@ -21,6 +22,6 @@ public sealed class AeroplaneFileException : Exception
     private static string List(string name, IReadOnlyList<AeroplaneFault> faults)
     {
         string count = faults.Count == 1 ? "1 fault" : string.Create(CultureInfo.InvariantCulture, $"{faults.Count} faults");
-        return string.Join('\n', faults.Select(fault => fault.ToString()).Prepend($"{name}: {count}"));
+        return string.Join('\n', Listing.Capped([.. faults.Select(fault => fault.ToString())]).Prepend($"{name}: {count}"));
     }
 }

@@ -44,9 +44,35 @@ public sealed class CheckCommandTests : IDisposable
 
         Assert.Equal(1, await RunAsync(_root, "check"));
 
-        Assert.StartsWith($"{Lesson}, cell \"Setup\" (setup) has the execution count 3; allowed is null.\n", _error.ToString(), StringComparison.Ordinal);
+        Assert.Matches($"^{Lesson}: execution counts \\([0-9]+ places\\); check --fix puts them right and loses nothing that a person wrote.\n$", _error.ToString());
         Assert.Contains("check --fix puts", _output.ToString(), StringComparison.Ordinal);
         Assert.Equal(saved, File.ReadAllText(Copy));
+    }
+
+    [Fact]
+    public async Task Check_OneCellThatWasRun_IsNamed()
+    {
+        int at = Committed.IndexOf("\"execution_count\": null", StringComparison.Ordinal);
+        File.WriteAllText(Copy, Committed.Remove(at) + "\"execution_count\": 3" + Committed[(at + "\"execution_count\": null".Length)..]);
+
+        Assert.Equal(1, await RunAsync(_root, "check"));
+
+        Assert.Equal($"{Lesson}, cell \"Setup\" (setup) has the execution count 3; allowed is null.\n", _error.ToString());
+    }
+
+    [Fact]
+    public async Task Check_NotebooksThatWereRun_TakeALineEachBesideWhatAHandMustMend()
+    {
+        string run = Committed.Replace("\"execution_count\": null", "\"execution_count\": 3", StringComparison.Ordinal) + "\n";
+        File.WriteAllText(Copy, run.Replace("## The needle said so", "## /home/ada/x", StringComparison.Ordinal));
+        File.WriteAllText(Path.Combine(Path.GetDirectoryName(Copy)!, "14-other.ipynb"), run);
+
+        Assert.Equal(1, await RunAsync(_root, "check"));
+
+        string[] lines = _error.ToString().TrimEnd().Split('\n');
+        Assert.StartsWith($"{Lesson}: layout, execution counts (", lines[0], StringComparison.Ordinal);
+        Assert.Contains("the machine's path /home/ada/x in its source", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("14-other.ipynb: layout, execution counts (", lines[2], StringComparison.Ordinal);
     }
 
     [Fact]

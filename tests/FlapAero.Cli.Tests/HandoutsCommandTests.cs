@@ -20,7 +20,7 @@ public sealed class HandoutsCommandTests : IDisposable
         Assert.Equal(["01-turn.html", "01-turn.instructor.html", "01-turn.ipynb", "01-turn.key.html", "index.html"], _folder.Names(pages));
         Assert.Equal("", _folder.Error.ToString());
         Assert.StartsWith("turn: 0 of 3 cells\n", _folder.Output.ToString(), StringComparison.Ordinal);
-        Assert.Contains("turn: 3 of 3 cells\n5 files made; start with ", _folder.Output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("turn: 3 of 3 cells\n5 files made, 3 cells run; start with ", _folder.Output.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
+using FlapAero.Charts;
 
 namespace FlapAero.Handouts.Tests;
 
@@ -82,6 +83,7 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
     public void Page_Lesson_CarriesPlotlyOnlyWithAFigure()
     {
         Assert.Contains("plotly.js v2.28.0", pages.Text(WholePages.Student), StringComparison.Ordinal);
+        Assert.Contains(FigureScript.PlotlyNotice.Trim(), pages.Text(WholePages.Student), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text("05-other.html"), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text(WholePages.Index), StringComparison.Ordinal);
     }

@@ -49,6 +49,7 @@ public class KernelTests
         string script = Assert.Single(page.QuerySelectorAll("script")).TextContent;
         Assert.Contains("function drawFigures(plotly)", script, StringComparison.Ordinal);
         Assert.DoesNotContain("http", html, StringComparison.Ordinal);
+        Assert.Contains(FigureScript.PlotlyNotice, script, StringComparison.Ordinal);
         Assert.Equal(FigureScript.Plotly, Unpacked(Regex.Match(script, "start\\(\"([A-Za-z0-9+/=]+)\"\\)").Groups[1].Value));
         Assert.InRange(html.Length, 1_000_000, 2_200_000);
     }

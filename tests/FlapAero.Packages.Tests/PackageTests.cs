@@ -43,6 +43,15 @@ public sealed class PackageTests(PackedFeed packed)
 
     [Theory]
     [MemberData(nameof(Names))]
+    public void Package_OfOurs_NamesWhatOthersWrote(string id)
+    {
+        using ZipArchive package = Open(id, "nupkg");
+
+        Assert.Equal(File.ReadAllText(RepositoryRoot.Path("docs/THIRD-PARTY.md")), Text(package, "THIRD-PARTY.md"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
     public void Package_OfOurs_HasDocumentationAndSymbols(string id)
     {
         using ZipArchive package = Open(id, "nupkg"), symbols = Open(id, "snupkg");

@@ -1,6 +1,7 @@
-using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using FlapAero.Files;
+using FlapAero.Handouts.Storing;
 
 namespace FlapAero.Handouts.Cache;
 
@@ -20,7 +21,7 @@ internal sealed class ContentCache(string? folder)
         try
         {
             string path = PathOf(key);
-            byte[] stored = File.ReadAllBytes(path);
+            byte[] stored = OrdinaryFile.Read(path, Array.MaxLength);
             if (stored.Length < SHA256.HashSizeInBytes)
                 return null;
             byte[] content = stored[SHA256.HashSizeInBytes..];
@@ -40,22 +41,14 @@ internal sealed class ContentCache(string? folder)
     {
         if (folder is null)
             return;
-        string? beside = null;
         try
         {
             Directory.CreateDirectory(folder);
-            beside = PathOf(key) + string.Create(CultureInfo.InvariantCulture, $".{Environment.ProcessId}.new");
-            using (FileStream file = File.Create(beside))
-            {
-                file.Write(Seal(key, content));
-                file.Write(content);
-            }
-            File.Move(beside, PathOf(key), overwrite: true);
+            WholeFile.Write(PathOf(key), [.. Seal(key, content), .. content]);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            // No room, no right, or (the last of these) larger than the system allows.
-            Forget(beside);
+            // No room or no right.
         }
     }
 
@@ -77,12 +70,11 @@ internal sealed class ContentCache(string? folder)
 
     private static byte[] Seal(string key, byte[] content) => SHA256.HashData([.. Encoding.UTF8.GetBytes(key), .. content]);
 
-    private static void Forget(string? path)
+    private static void Forget(string path)
     {
         try
         {
-            if (path is not null)
-                File.Delete(path);
+            File.Delete(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text;
+using FlapAero.Files;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Storing;
 
@@ -51,12 +52,11 @@ public static class LessonExporter
         if (faults.Count > 0)
             throw new HandoutException(string.Create(CultureInfo.InvariantCulture,
                 $"The lessons cannot be programs of their own, and nothing was written ({faults.Count} {(faults.Count == 1 ? "fault" : "faults")}):\n")
-                + string.Join('\n', faults.Select(fault => "  " + fault)));
+                + string.Join('\n', Listing.Capped(faults).Select(fault => "  " + fault)));
         try
         {
             Directory.CreateDirectory(options.OutputFolder);
-            foreach ((string name, string text) in programs)
-                WholeFile.Write(Path.Combine(options.OutputFolder, name), Encoding.UTF8.GetBytes(text));
+            WholeFile.WriteAll([.. programs.Select(program => (Path.Combine(options.OutputFolder, program.Name), Encoding.UTF8.GetBytes(program.Text)))]);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -20,10 +20,12 @@ internal sealed class AeroplaneText
     {
         try
         {
-            AeroplaneFile.Read(path);
-            return new AeroplaneText(Path.GetFileName(path), File.ReadAllText(path).ReplaceLineEndings("\n"));
+            string name = Path.GetFileName(path);
+            string json = AeroplaneFile.ReadText(path);
+            AeroplaneFile.Parse(json, name);
+            return new AeroplaneText(name, json.TrimStart('\uFEFF').ReplaceLineEndings("\n"));
         }
-        catch (Exception e) when (e is AeroplaneFileException or IOException or UnauthorizedAccessException)
+        catch (AeroplaneFileException e)
         {
             throw new HandoutException(e.Message, e);
         }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text;
+using FlapAero.Files;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -81,7 +83,7 @@ public sealed class LessonNotebook
     {
         try
         {
-            return File.ReadAllText(file);
+            return Encoding.UTF8.GetString(OrdinaryFile.Read(file, OrdinaryFile.NotebookLimit)).TrimStart('\uFEFF');
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -98,5 +100,5 @@ public sealed class LessonNotebook
 
     private static HandoutException Refusal(List<string> faults) => new(
         (faults.Count == 1 ? "A notebook breaks a rule:\n" : string.Create(CultureInfo.InvariantCulture, $"The notebooks break {faults.Count} rules:\n"))
-        + string.Join('\n', faults.Select(f => "  " + f)));
+        + string.Join('\n', Listing.Capped(faults).Select(f => "  " + f)));
 }

@@ -10,6 +10,9 @@ internal sealed class LessonRuns(Func<ILessonKernel> newKernel, int sideBySide, 
     private readonly Lock _reporting = new();
     private int _left = lessons;
 
+    /// <summary>How many cells ran; none of a lesson that was taken from before.</summary>
+    public int CellsRun { get; private set; }
+
     /// <summary>Runs them all, also after one has failed: an author wants to hear of all faults at once.</summary>
     /// <returns>The lessons in the order they came.</returns>
     /// <exception cref="HandoutException">At least one failed; a line each.</exception>
@@ -72,6 +75,8 @@ internal sealed class LessonRuns(Func<ILessonKernel> newKernel, int sideBySide, 
         {
             if (done == of)
                 _left--;
+            if (done == of && !isUnchanged)
+                CellsRun += of;
             progress?.Report(new HandoutProgress(notebook.Slug, done, of, _left) { IsUnchanged = isUnchanged });
         }
     }

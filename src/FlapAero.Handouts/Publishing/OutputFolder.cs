@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using FlapAero.Files;
 
 namespace FlapAero.Handouts.Publishing;
 
@@ -110,6 +111,7 @@ internal sealed class OutputFolder : IDisposable
     {
         _made = !Directory.Exists(_folder);
         Directory.CreateDirectory(_own);
+        RefuseLinks();
         if (OperatingSystem.IsWindows())
             File.SetAttributes(_own, FileAttributes.Directory | FileAttributes.Hidden);
         try
@@ -152,7 +154,7 @@ internal sealed class OutputFolder : IDisposable
     {
         try
         {
-            return JsonSerializer.Deserialize<Plan>(File.ReadAllBytes(PlanFile)) is { Moves: not null, Removals: not null } plan
+            return JsonSerializer.Deserialize<Plan>(Read(PlanFile)) is { Moves: not null, Removals: not null } plan
                 && plan.Moves.Concat(plan.Removals).All(name => name == Path.GetFileName(name)) ? plan : new Plan([], []);
         }
         catch (JsonException)
@@ -169,7 +171,7 @@ internal sealed class OutputFolder : IDisposable
 
     private static void WriteThrough(string path, byte[] bytes)
     {
-        using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
+        using var file = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
         try
         {
             file.Write(bytes);
@@ -182,15 +184,29 @@ internal sealed class OutputFolder : IDisposable
         }
     }
 
+    private static byte[] Read(string path) => OrdinaryFile.Read(path, Array.MaxLength);
+
+    /// <summary>What this class keeps is emptied and written as it runs; a link there would lead it to somebody's file.</summary>
+    private void RefuseLinks()
+    {
+        string[] own = [_own, Path.Combine(_own, "lock"), Staging, SetFile, PlanFile];
+        if (own.FirstOrDefault(path => new FileInfo(path).LinkTarget is not null || OrdinaryFile.KindOf(path) == FileKind.Other) is { } strange)
+        {
+            _made = false;
+            throw new HandoutException(
+                $"{strange} is a link, a device or a pipe, where this command keeps files of its own; remove it or name another folder with --out.");
+        }
+    }
+
     private bool IsThere(string name, byte[] bytes)
     {
         var file = new FileInfo(Path.Combine(_folder, name));
-        return file.Exists && file.Length == bytes.Length && File.ReadAllBytes(file.FullName).AsSpan().SequenceEqual(bytes);
+        return file.Exists && file.Length == bytes.Length && Read(file.FullName).AsSpan().SequenceEqual(bytes);
     }
 
     /// <summary>A page that somebody has written into since is theirs.</summary>
     private bool IsAsWeLeftIt(string name) =>
-        Has(name) && _present.Files.TryGetValue(name, out PageSet.Entry? entry) && HashOf(File.ReadAllBytes(Path.Combine(_folder, name))) == entry.Hash;
+        Has(name) && _present.Files.TryGetValue(name, out PageSet.Entry? entry) && HashOf(Read(Path.Combine(_folder, name))) == entry.Hash;
 
     public static string HashOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
@@ -198,7 +214,7 @@ internal sealed class OutputFolder : IDisposable
     private void RefuseForeign(IEnumerable<string> names)
     {
         string[] foreign = [.. names.Where(name => Has(name) && !_present.Files.ContainsKey(name)
-            && File.ReadAllBytes(Path.Combine(_folder, name)).AsSpan().IndexOf(Encoding.ASCII.GetBytes("FlapAero")) < 0)];
+            && Read(Path.Combine(_folder, name)).AsSpan().IndexOf(Encoding.ASCII.GetBytes("FlapAero")) < 0)];
         if (foreign.Length > 0)
             throw new HandoutException(
                 $"The folder {_folder} holds {string.Join(" and ", foreign)}, not made by this command, where a page of that name would go; move it away or name another folder with --out.");

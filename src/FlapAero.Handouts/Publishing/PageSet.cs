@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using FlapAero.Files;
 
 namespace FlapAero.Handouts.Publishing;
 
@@ -38,7 +39,7 @@ internal sealed class PageSet
     {
         try
         {
-            return File.Exists(path) && JsonSerializer.Deserialize<PageSet>(File.ReadAllBytes(path)) is { } set ? set : Empty;
+            return File.Exists(path) && JsonSerializer.Deserialize<PageSet>(OrdinaryFile.Read(path, OrdinaryFile.NotebookLimit)) is { } set ? set : Empty;
         }
         catch (Exception e) when (e is JsonException or ArgumentNullException)
         {

@@ -70,7 +70,7 @@ public sealed class NotebookCheck
         var asFound = (JsonObject)notebook.DeepClone();
         StoredForm.Arrange(asFound);
         if (LayoutFault(text, CanonicalJson.Write(asFound)) is { } layout)
-            faults.Add(new NotebookFault($"{fileName} {layout}", CanBePutRight: true));
+            faults.Add(new NotebookFault($"{fileName} {layout}", CanBePutRight: true) { Kind = "layout" });
 
         var repair = new NotebookRepair(fileName);
         repair.Mend(notebook);

@@ -1,3 +1,5 @@
+using FlapAero.Files;
+
 namespace FlapAero.Handouts.Storing;
 
 /// <summary>Finds notebooks and replaces one, so that a reader meets the old file or the new one, never half of one.</summary>
@@ -27,6 +29,17 @@ public static class NotebookFiles
     public static void Replace(string path, ReadOnlySpan<byte> content)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        WholeFile.Write(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path, content);
+        WholeFile.Write(path, content);
+    }
+
+    /// <summary>All of a notebook.</summary>
+    /// <param name="path">The file; only an ordinary one of at most 64 MiB is read.</param>
+    /// <returns>Its bytes.</returns>
+    /// <exception cref="IOException">It is missing, is no ordinary file, is too long or cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static byte[] Read(string path)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        return OrdinaryFile.Read(path, OrdinaryFile.NotebookLimit);
     }
 }

@@ -18,11 +18,11 @@ internal sealed class NotebookRepair(string fileName)
     {
         if (IntegerIn(notebook, "nbformat") is 4 && IntegerIn(notebook, "nbformat_minor") is >= 0 and < 5 and { } minor)
         {
-            Report(null, string.Create(CultureInfo.InvariantCulture, $"is nbformat 4.{minor}; allowed is 4.5, which gives each cell an id."));
+            Report(null, "format", string.Create(CultureInfo.InvariantCulture, $"is nbformat 4.{minor}; allowed is 4.5, which gives each cell an id."));
             notebook["nbformat_minor"] = 5;
         }
         foreach (string name in VolatileMetadata.RemoveFromNotebook(notebook["metadata"]))
-            Report(null, $"has \"{name}\" in its metadata, which an editor writes for itself.");
+            Report(null, "editors' metadata", $"has \"{name}\" in its metadata, which an editor writes for itself.");
         foreach (string trace in MachineTraces.In(notebook["metadata"]))
             Refuse(null, $"holds {trace} in its metadata; a lesson is the same on every machine: take it out by hand.");
 
@@ -49,16 +49,16 @@ internal sealed class NotebookRepair(string fileName)
         if (why is not null)
         {
             string better = CellIds.Claim(title, ids);
-            Report(name, $"{why}; from its title it is \"{better}\".");
+            Report(name, "ids", $"{why}; from its title it is \"{better}\".");
             cell["id"] = better;
         }
         if (cell["metadata"] is null)
         {
-            Report(name, "has no metadata; a cell has at least an empty one.");
+            Report(name, "layout", "has no metadata; a cell has at least an empty one.");
             cell["metadata"] = new JsonObject();
         }
         foreach (string volatileName in VolatileMetadata.RemoveFromCell(cell["metadata"]))
-            Report(name, $"has \"{volatileName}\" in its metadata, which an editor writes for itself.");
+            Report(name, "editors' metadata", $"has \"{volatileName}\" in its metadata, which an editor writes for itself.");
         MendRun(cell, name);
         FindTraces(cell, name);
     }
@@ -71,27 +71,27 @@ internal sealed class NotebookRepair(string fileName)
         {
             foreach (string left in new[] { "execution_count", "outputs" }.Where(cell.ContainsKey))
             {
-                Report(name, $"has \"{left}\"; only code cells have it.");
+                Report(name, "layout", $"has \"{left}\"; only code cells have it.");
                 cell.Remove(left);
             }
             return;
         }
         if (cell["outputs"] is not JsonArray outputs)
         {
-            Report(name, "has no outputs list; a code cell has an empty one.");
+            Report(name, "layout", "has no outputs list; a code cell has an empty one.");
             cell["outputs"] = new JsonArray();
         }
         else if (outputs.Count > 0)
         {
-            Report(name, string.Create(CultureInfo.InvariantCulture, $"has stored outputs ({outputs.Count}); allowed are none: pages are made by running the lesson."));
+            Report(name, "outputs", string.Create(CultureInfo.InvariantCulture, $"has stored outputs ({outputs.Count}); allowed are none: pages are made by running the lesson."));
             foreach (string trace in MachineTraces.In(outputs))
-                Report(name, $"holds {trace} in its outputs.");
+                Report(name, "outputs", $"holds {trace} in its outputs.");
             cell["outputs"] = new JsonArray();
         }
         if (cell["execution_count"] is { } count)
-            Report(name, $"has the execution count {count.ToJsonString()}; allowed is null.");
+            Report(name, "execution counts", $"has the execution count {count.ToJsonString()}; allowed is null.");
         else if (!cell.ContainsKey("execution_count"))
-            Report(name, "has no execution_count; a code cell has null.");
+            Report(name, "layout", "has no execution_count; a code cell has null.");
         cell["execution_count"] = null;
     }
 
@@ -115,12 +115,12 @@ internal sealed class NotebookRepair(string fileName)
         return heading?.TrimStart('#').Trim() ?? "";
     }
 
-    private void Report(string? cell, string words) => Add(cell, words, canBePutRight: true);
+    private void Report(string? cell, string kind, string words) =>
+        _faults.Add(new NotebookFault(Placed(cell, words), CanBePutRight: true) { Kind = kind });
 
-    private void Refuse(string? cell, string words) => Add(cell, words, canBePutRight: false);
+    private void Refuse(string? cell, string words) => _faults.Add(new NotebookFault(Placed(cell, words), CanBePutRight: false));
 
-    private void Add(string? cell, string words, bool canBePutRight) =>
-        _faults.Add(new NotebookFault(cell is null ? $"{fileName} {words}" : $"{fileName}, {cell} {words}", canBePutRight));
+    private string Placed(string? cell, string words) => cell is null ? $"{fileName} {words}" : $"{fileName}, {cell} {words}";
 
     private static string? Text(JsonObject parent, string name) =>
         parent[name] is JsonValue value && value.TryGetValue(out string? text) ? text : null;
