@@ -9,6 +9,7 @@ internal static class CommandLine
     public static async Task<int> RunAsync(
         string[] args, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
     {
+        (output, error) = (GuardedWriter.Output(output), GuardedWriter.Error(error));
         var root = new RootCommand("FlapAero: the approach and landing of a light aeroplane with and without flaps, as lessons.")
         {
             HandoutsCommand.Create(output, error, workingFolder),
@@ -36,6 +37,11 @@ internal static class CommandLine
         {
             await error.WriteLineAsync("Stopped; nothing was written.");
             return ExitCode.Stopped;
+        }
+        catch (ClosedOutputException)
+        {
+            await error.WriteLineAsync("The standard output is closed or full, so nothing can be said there; give the command one that takes text.");
+            return ExitCode.WrongUsage;
         }
         catch (Exception e)
         {

@@ -1,0 +1,57 @@
+using System.Text;
+
+namespace FlapAero.Cli;
+
+/// <summary>The standard output cannot be written to: closed by the caller, or a full disk behind it.</summary>
+internal sealed class ClosedOutputException(string message, Exception cause) : Exception(message, cause);
+
+/// <summary>
+/// A standard stream that tells its own failure from that of a file. What cannot be said on the error stream is lost: there is nowhere else
+/// to say it.
+/// </summary>
+internal sealed class GuardedWriter : TextWriter
+{
+    private readonly TextWriter _inner;
+    private readonly bool _isError;
+
+    private GuardedWriter(TextWriter inner, bool isError)
+    {
+        (_inner, _isError) = (inner, isError);
+        CoreNewLine = inner.NewLine.ToCharArray();
+    }
+
+    public override Encoding Encoding => _inner.Encoding;
+
+    public static GuardedWriter Output(TextWriter inner) => new(inner, isError: false);
+
+    public static GuardedWriter Error(TextWriter inner) => new(inner, isError: true);
+
+    /// <summary>Whether what is written there reaches the process's own standard output.</summary>
+    public static bool IsConsole(TextWriter writer) =>
+        writer == Console.Out || (writer is GuardedWriter guarded && guarded._inner == Console.Out);
+
+    public override void Write(char value) => Try(() => _inner.Write(value));
+
+    public override void Write(string? value) => Try(() => _inner.Write(value));
+
+    public override void Write(char[] buffer, int index, int count) => Try(() => _inner.Write(buffer, index, count));
+
+    public override void Write(ReadOnlySpan<char> buffer) => Write(buffer.ToString());
+
+    // One call, so that lines of several threads do not run into each other.
+    public override void WriteLine(string? value) => Write(value + NewLine);
+
+    public override void Flush() => Try(_inner.Flush);
+
+    private void Try(Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ObjectDisposedException)
+        {
+            if (!_isError) throw new ClosedOutputException(e.Message, e);
+        }
+    }
+}
