@@ -88,8 +88,18 @@ internal sealed partial class BriefArguments
         return null;
     }
 
-    public LandingMargin? Margin(string option, double? factor) =>
-        factor is { } given ? Made(option, () => new LandingMargin(given, "as asked for")) : LandingMargin.SeventyPercent;
+    /// <summary>A limit for the crosswind.</summary>
+    public Speed? Crosswind(string option, string? text) =>
+        Quantity(option, text, "a number and kt, m/s, km/h or mph, such as \"12 kt\"", Read<Speed>(Speed.TryParse));
+
+    public LandingMargin? Margin(string option, string? text)
+    {
+        if (text is null) return LandingMargin.SeventyPercent;
+        if (BareNumber().IsMatch(text.Trim()) && Finite(text.Trim()) is { } given)
+            return Made(option, () => new LandingMargin(given, "as asked for"));
+        _faults.Add($"{option}: {Quoted(text)} is no number; allowed is a factor from 1 to 3, such as 1.43.");
+        return null;
+    }
 
     /// <summary>The air from either a pressure altitude or an elevation and QNH.</summary>
     public Air? Air(Length? pressureAltitude, Length? elevation, Pressure? qnh, Temperature? temperature)
@@ -133,21 +143,33 @@ internal sealed partial class BriefArguments
     private delegate bool TryParse<T>(string text, IFormatProvider provider, out T value);
 
     private static Func<string, T?> Read<T>(TryParse<T> parse)
-        where T : struct => text => !text.Contains(',', StringComparison.Ordinal) && parse(text, CultureInfo.InvariantCulture, out T value) ? value : null;
+        where T : struct => text =>
+            // The parser of units throws at what is not finite, and at digits of other scripts.
+            NumberAndUnit().Match(text) is { Success: true } match && Finite(match.Groups[1].Value) is not null
+            && parse(text, CultureInfo.InvariantCulture, out T value) ? value : null;
+
+    private static double? Finite(string digits) =>
+        double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value : null;
 
     private static double Whole(Group digits) => int.Parse(digits.Value, CultureInfo.InvariantCulture);
 
     private static string Quoted(string text) => $"\"{(text.Length <= 40 ? text : text[..40] + "…").ReplaceLineEndings(" ")}\"";
 
-    [GeneratedRegex(@"^(\d{2})[LCR]?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^([+-]?[0-9]+(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)\s*[^\d\s.,]+$", RegexOptions.CultureInvariant)]
+    private static partial Regex NumberAndUnit();
+
+    [GeneratedRegex(@"^[+-]?[0-9]+(?:\.[0-9]+)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex BareNumber();
+
+    [GeneratedRegex(@"^([0-9]{2})[LCR]?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Designator();
 
-    [GeneratedRegex(@"^(?<from>\d{3})/?(?<mean>\d{1,3})(G(?<gust>\d{1,3}))?(?<unit>KT|MPS)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<from>[0-9]{3})/?(?<mean>[0-9]{1,3})(G(?<gust>[0-9]{1,3}))?(?<unit>KT|MPS)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Report();
 
-    [GeneratedRegex(@"^(\d+(?:\.\d+)?) ?% ?(up|down)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^([0-9]+(?:\.[0-9]+)?) ?% ?(up|down)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Gradient();
 
-    [GeneratedRegex(@"^(.*\d) ?([CF])$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(.*[0-9]) ?([CF])$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex BareDegree();
 }

@@ -32,11 +32,12 @@ internal sealed class BriefCommand
     private readonly Option<string?> _circuit = Given("--circuit", "HEIGHT", "Circuit height above the runway. Without it: 1000 ft.");
     private readonly Option<string?> _spacing = Given("--spacing", "LENGTH", "Downwind from the runway. Without it: 0.9 nmi.");
     private readonly Option<bool> _rightHand = new("--right-hand") { Description = "A right-hand circuit. Without it: left-hand." };
-    private readonly Option<double?> _margin = new("--margin")
-    {
-        Description = "Factor on the landing distance, 1 to 3. Without it: 1/0.7 = 1.43, a stop within 70 % of the runway (EU 965/2012, CAT.POL.A.330).",
-        HelpName = "FACTOR",
-    };
+    private readonly Option<string?> _margin = Given(
+        "--margin", "FACTOR",
+        "Factor on the landing distance, 1 to 3. Without it: 1/0.7 = 1.43, a stop within 70 % of the runway (EU 965/2012, CAT.POL.A.330).");
+
+    private readonly Option<string?> _crosswind = Given(
+        "--crosswind-limit", "SPEED", "The instructor's own limit, such as \"12 kt\"; the lower of it and the aeroplane's file counts.");
 
     private readonly Option<string?> _out = Given("--out", "FILE.html", "Writes the sheet as a page.");
     private readonly Option<string?> _pdf = Given("--pdf", "FILE.pdf", "Writes the sheet as a PDF; needs an installed Chromium, Chrome or Edge.");
@@ -60,8 +61,9 @@ internal sealed class BriefCommand
             + "1: a file could not be written. A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
         {
             _aeroplane, _weight, _runway, _length, _surface, _slope, _elevation, _qnh, _pressureAltitude, _temperature, _wind,
-            _overThreshold, _circuit, _spacing, _rightHand, _margin, _out, _pdf, _paper,
+            _overThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _out, _pdf, _paper,
         };
+        PathText.NotEmpty(_aeroplane, _out, _pdf);
         command.SetAction(RunAsync);
         return command;
     }
@@ -126,15 +128,17 @@ internal sealed class BriefCommand
             read.Refuse("--qnh, --pressure-altitude: exactly one is needed; either says what the air weighs, both could disagree.");
         Air? air = read.Air(pressureAltitude, elevation, read.Pressure(_qnh.Name, Text(_qnh)), read.Temperature(_temperature.Name, Text(_temperature)));
         BriefingWind? wind = read.Wind(_wind.Name, Text(_wind));
-        LandingMargin? margin = read.Margin(_margin.Name, parsed.GetValue(_margin));
+        LandingMargin? margin = read.Margin(_margin.Name, Text(_margin));
+        Speed? crosswind = read.Crosswind(_crosswind.Name, Text(_crosswind));
         BriefingRunway? strip = runway is { } r && available is { } a && surface is not null && slope is { } s && elevation is { } e
             ? read.Made("--runway, --length, --slope, --elevation, --over-threshold", () => new BriefingRunway(r.Name, r.Direction, a, surface, s, e, overThreshold))
             : null;
         if (aeroplane is not null && mass is { } weight) read.Made(_weight.Name, () => aeroplane.Configure(aeroplane.FlapsUp, weight));
         // Parts that are there make a flight; what it then says is not said yet.
         BriefingRequest? request = read.Faults.Count == 0 && aeroplane is not null && mass is { } m && strip is not null && air is not null && wind is not null
-            ? read.Made("--aeroplane, --circuit, --spacing", () => new BriefingRequest(
-                aeroplane, m, strip, air, wind, circuit, spacing, parsed.GetValue(_rightHand) ? CircuitHand.Right : CircuitHand.Left, margin))
+            ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit", () => new BriefingRequest(
+                aeroplane, m, strip, air, wind, circuit, spacing, parsed.GetValue(_rightHand) ? CircuitHand.Right : CircuitHand.Left, margin,
+                crosswind))
             : null;
         return read.Faults.Count == 0 ? request : null;
     }

@@ -26,6 +26,7 @@ internal static class CheckCommand
         {
             paths, fix,
         };
+        PathText.NotEmpty(paths);
         command.SetAction(parsed => Run(parsed.GetValue(paths) ?? [], parsed.GetValue(fix), output, error, workingFolder));
         return command;
     }

@@ -10,8 +10,7 @@ internal static class CommandLine
     public static async Task<int> RunAsync(
         string[] args, TextWriter anyOutput, TextWriter anyError, string workingFolder, CancellationToken cancellationToken)
     {
-        using var output = new PlainWriter(anyOutput);
-        using var error = new PlainWriter(anyError);
+        using GuardedWriter output = GuardedWriter.Output(anyOutput), error = GuardedWriter.Error(anyError);
         if (FaultOfArgumentFiles(args, workingFolder) is { } unfit)
         {
             await error.WriteLineAsync(unfit);
@@ -45,6 +44,11 @@ internal static class CommandLine
         {
             await error.WriteLineAsync("Stopped; nothing was written.");
             return ExitCode.Stopped;
+        }
+        catch (ClosedOutputException)
+        {
+            await error.WriteLineAsync("The standard output is closed or full, so nothing can be said there; give the command one that takes text.");
+            return ExitCode.WrongUsage;
         }
         catch (Exception e)
         {

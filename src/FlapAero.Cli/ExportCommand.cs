@@ -42,6 +42,7 @@ internal static class ExportCommand
         {
             lessons, outFolder, notebooks, edition, packages,
         };
+        PathText.NotEmpty(outFolder, notebooks);
         command.SetAction((parsed, cancellationToken) => RunAsync(
             () => Options(parsed.GetValue(lessons) ?? [], parsed.GetValue(outFolder), parsed.GetValue(notebooks), parsed.GetRequiredValue(edition), parsed.GetValue(packages), workingFolder),
             output, error, cancellationToken));

@@ -105,6 +105,7 @@ internal sealed class HandoutsOptions
         AllowWhole(Sheets, 1, HandoutOptions.MostSheets);
         AllowWhole(TimeLimit, 1, LongestCellSeconds);
         AllowWhole(Processes, 1, 64);
+        PathText.NotEmpty(Aeroplane, Out, Notebooks);
         AllowNames(Editions, EditionNames);
         AllowNames(Units, ["aviation", "si"]);
         AllowNames(Paper, ["a4", "letter"]);

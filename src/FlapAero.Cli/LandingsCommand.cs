@@ -30,6 +30,8 @@ internal static class LandingsCommand
         {
             cases, results,
         };
+        PathText.NotEmpty(cases);
+        PathText.NotEmpty(results);
         command.SetAction(parsed => Run(
             Path.GetFullPath(parsed.GetRequiredValue(cases), workingFolder),
             Path.GetFullPath(parsed.GetRequiredValue(results), workingFolder), output, error));

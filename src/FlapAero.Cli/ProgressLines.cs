@@ -10,10 +10,9 @@ internal static class ProgressLines
     public static async Task<T> ForAsync<T>(TextWriter output, Func<IProgress<HandoutProgress>, Task<T>> work)
     {
         // Bars need the terminal itself; what they name is made plain by them.
-        TextWriter terminal = output is PlainWriter plain ? plain.Inner : output;
-        if (terminal != Console.Out || Console.IsOutputRedirected)
+        if (!GuardedWriter.IsConsole(output) || Console.IsOutputRedirected)
             return await work(new Plain(output));
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(terminal) });
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Console.Out) });
         if (!console.Profile.Capabilities.Interactive)
             return await work(new Plain(output));
         return await console.Progress()

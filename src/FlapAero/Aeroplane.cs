@@ -17,11 +17,12 @@ public sealed class Aeroplane
     /// <param name="propeller">The propeller.</param>
     /// <param name="engine">Its engine with the throttle closed; free, it turns slower than the propeller may.</param>
     /// <param name="flapSettings">At least one, from up to full: deflections rise, C_Lmax does not fall.</param>
+    /// <param name="crosswindLimit">The manual's crosswind, demonstrated or limiting, 1 kt to 60 kt; none where it gives none.</param>
     /// <exception cref="ArgumentException">No name, no flap setting, or settings out of order.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Masses that make no light aeroplane, or an engine that idles too fast.</exception>
     public Aeroplane(
         string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, Propeller propeller,
-        ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings)
+        ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings, Speed? crosswindLimit = null)
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(description);
@@ -44,6 +45,7 @@ public sealed class Aeroplane
                 nameof(engine), "idle speed without a propeller", Require.Text(engine.FreeSpeed),
                 $"less than the highest engine speed, {Require.Text(propeller.MaximumSpeed)}",
                 "With the throttle closed an engine turns slower than it may.");
+        CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
         FlapSettings = [.. flapSettings];
         if (FlapSettings.Count == 0)
             throw new ArgumentException("An aeroplane needs at least one flap setting: flaps up.", nameof(flapSettings));
@@ -81,6 +83,9 @@ public sealed class Aeroplane
 
     /// <summary>The propeller's engine with its throttle closed.</summary>
     public ClosedThrottleEngine Engine { get; }
+
+    /// <summary>The manual's crosswind, demonstrated or limiting; none where the manual or the file gives none.</summary>
+    public Speed? CrosswindLimit { get; }
 
     /// <summary>Flap settings, from up to full.</summary>
     public IReadOnlyList<FlapSetting> FlapSettings { get; }

@@ -44,6 +44,10 @@ internal static class Require
     public static double Headwind(Speed headwind) =>
         Between(headwind, -StrongestWind, StrongestWind, "headwind", "Nobody flies an approach in more.").MetersPerSecond;
 
+    /// <summary>A limit for the crosswind, without a sign.</summary>
+    public static Speed CrosswindLimit(Speed limit, string argument) => Between(
+        limit, Speed.FromKnots(1), Speed.FromKnots(60), "crosswind limit", "Manuals of light aeroplanes give between them.", argument);
+
     public static ArgumentOutOfRangeException Refused(
         string? argument, string what, string value, string allowed, string why) =>
         new(argument, $"{what}: {value} is refused; allowed is {allowed}. {why}");

@@ -100,6 +100,20 @@ public sealed class BriefCommandTests : IDisposable
     [InlineData("--length", "90 m", "landing distance available: 90 m is refused; allowed is 100 m to 6000 m.")]
     [InlineData("--slope", "20 % up", "runway slope: 0.2 is refused")]
     [InlineData("--over-threshold", "3 ft", "height over the threshold: 3 ft is refused")]
+    [InlineData("--weight", "١٠٥٠ kg", "--weight: \"١٠٥٠ kg\" is refused; allowed is a number and kg or lb")]
+    [InlineData("--weight", "NaN kg", "--weight: \"NaN kg\" is refused")]
+    [InlineData("--weight", "1e400 kg", "--weight: \"1e400 kg\" is refused")]
+    [InlineData("--weight", "-Infinity kg", "--weight: \"-Infinity kg\" is refused")]
+    [InlineData("--temperature", "٢٢ C", "--temperature: \"٢٢ C\" is refused")]
+    [InlineData("--temperature", "1e999 C", "--temperature: \"1e999 C\" is refused")]
+    [InlineData("--runway", "٢٤", "--runway: \"٢٤\" names no runway")]
+    [InlineData("--wind", "٢١٠/١٢", "--wind: \"٢١٠/١٢\" is no wind")]
+    [InlineData("--slope", "١ % up", "--slope: \"١ % up\" is no slope")]
+    [InlineData("--margin", "abc", "--margin: \"abc\" is no number; allowed is a factor from 1 to 3, such as 1.43.")]
+    [InlineData("--margin", "١.٥", "--margin: \"١.٥\" is no number")]
+    [InlineData("--margin", "NaN", "--margin: \"NaN\" is no number")]
+    [InlineData("--crosswind-limit", "NaN kt", "--crosswind-limit: \"NaN kt\" is refused")]
+    [InlineData("--crosswind-limit", "90 kt", "crosswind limit: 90 kt is refused; allowed is 1 kt to 60 kt.")]
     [InlineData("--circuit", "300 ft", "circuit height: 300 ft is refused")]
     public async Task Brief_OneValueOutside_NamesOptionValueAndLimit(string option, string value, string message)
     {
@@ -107,6 +121,45 @@ public sealed class BriefCommandTests : IDisposable
         Assert.Contains("(1 reason)", _error.ToString(), StringComparison.Ordinal);
         Assert.Contains(message, _error.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("Parameter", _error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Brief_CrosswindAboveTheInstructorsLimit_SaysSoFirst()
+    {
+        Assert.Equal(0, await RunAsync([.. With("--wind", "210/12G20"), "--crosswind-limit", "9 kt"]));
+        Assert.Contains(">> DO NOT LAND HERE IN THIS WIND. The crosswind is 10 kt in the gusts; the limit is 9 kt (the", _output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData("brief", "--out", ""), InlineData("brief", "--aeroplane", ""), InlineData("check", ""), InlineData("export", "--out", ""),
+     InlineData("handouts", "--out", " "), InlineData("handouts", "--aeroplane", ""), InlineData("landings", "", "--out", "x.csv"), InlineData("landings", "x.csv", "--out", "")]
+    public async Task AnyCommand_EmptyPath_IsRefusedInASentence(string command, params string[] rest)
+    {
+        Assert.Equal(2, await RunAsync([.. command == "brief" ? Demo : [command], .. rest]));
+        Assert.Contains(" is empty; allowed is the path of a file or folder.", _error.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Unexpected", _error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData("brief"), InlineData("check", "--help"), InlineData("--help")]
+    public async Task AnyCommand_ClosedOutput_IsTwoAndASentence(params string[] call)
+    {
+        int code = await CommandLine.RunAsync(
+            call[0] == "brief" ? Demo : call, new ClosedWriter(), _error, _root, TestContext.Current.CancellationToken);
+        Assert.Equal(2, code);
+        Assert.Equal("The standard output is closed or full, so nothing can be said there; give the command one that takes text.\n", _error.ToString());
+    }
+
+    [Fact]
+    public async Task AnyCommand_ClosedErrorStream_StillHasItsExitCode() => Assert.Equal(2, await CommandLine.RunAsync(
+        ["handouts", "--seed", "abc"], _output, new ClosedWriter(), _root, TestContext.Current.CancellationToken));
+
+    /// <summary>As a standard stream that the caller has closed.</summary>
+    private sealed class ClosedWriter : StringWriter
+    {
+        public override void Write(char value) => throw new UnauthorizedAccessException("Access to the path is denied.");
+
+        public override void Write(string? value) => Write(' ');
+
+        public override void Write(char[] buffer, int index, int count) => Write(' ');
     }
 
     [Fact]

@@ -15,9 +15,9 @@ public sealed class BriefingSheetTests
         string text = Demo.ToString();
         Assert.StartsWith("LANDING WITHOUT FLAPS: BRIEFING\n", text, StringComparison.Ordinal);
         string plain = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        Assert.Contains(">> DO NOT LAND HERE WITHOUT FLAPS. By this model it is 767 m from 50 ft to the stop, 1 095 m with the margin;", plain, StringComparison.Ordinal);
+        Assert.Contains(">> DO NOT LAND HERE WITHOUT FLAPS. By the rule for short dry grass on firm ground it stops 910 m after passing 50 ft", plain, StringComparison.Ordinal);
         Assert.Contains("The manual decides.", plain, StringComparison.Ordinal);
-        Assert.Contains("headwind 10 kt, crosswind 6 kt from the left, 10 kt in gusts", plain, StringComparison.Ordinal);
+        Assert.Contains("headwind 10 kt, crosswind 6 kt from the left, 10 kt in gusts; limit 15 kt (the aeroplane's file)", plain, StringComparison.Ordinal);
         Assert.Contains("67 kt to 82 kt", plain, StringComparison.Ordinal);
         Assert.Contains("Aeroplane  Trainer H4, 1 050 kg (2 315 lb)", text, StringComparison.Ordinal);
         Assert.Contains("Instructor ____", text, StringComparison.Ordinal);
@@ -27,10 +27,10 @@ public sealed class BriefingSheetTests
     }
 
     [Theory]
-    [InlineData(700, "Do not land here without flaps. By this model it stops 767 m after passing 50 ft")]
-    [InlineData(900, "Do not land here without flaps. By this model it is 767 m")]
-    [InlineData(1200, "As briefed, this ends in a go-around. The distance fits (1 095 m with the margin, the runway has 1 200 m), but the wheels touch at 552 m, past the first third, which ends at 400 m.")]
-    [InlineData(1700, "Fits, by this model. It is 1 095 m with the margin, the runway has 1 700 m; the wheels touch at 552 m, within the first third, which ends at 566 m. The manual decides.")]
+    [InlineData(700, "Do not land here without flaps. By the rule for short dry grass on firm ground it stops 910 m after passing 50 ft")]
+    [InlineData(920, "Do not land here without flaps. By the rule for short dry grass on firm ground it is 910 m from 50 ft to the stop, 1 300 m with the margin;")]
+    [InlineData(1350, "As briefed, this ends in a go-around. The distance fits (1 300 m with the margin, the runway has 1 350 m), but the wheels touch at 552 m, past the first third, which ends at 450 m.")]
+    [InlineData(1700, "Fits, by this model. It is 1 300 m with the margin, the runway has 1 700 m; the wheels touch at 552 m, within the first third, which ends at 566 m. The manual decides.")]
     public void ToHtml_RunwayLength_DecidesTheVerdict(double metres, string verdict)
     {
         IElement said = Html.Parse(On(metres).ToHtml()).QuerySelector(".verdict")!;
@@ -48,8 +48,12 @@ public sealed class BriefingSheetTests
         Assert.Equal(["85", "2 050", "1 000", "1 450"], Row("circuit-up", "At circuit height"));
         Assert.Equal(["35°", "60", "1 810", "350", "800"], Row("circuit-flaps", "Final"));
         Assert.Equal(["900", "2 952", "900", "2 952"], Row("landings", "Runway"));
-        Assert.Equal(["−195", "−639", "291", "954"], Row("landings", "Left over"));
-        Assert.Equal(["1 095", "3 591", "609", "1 998"], Row("landings", "Margin"));
+        Assert.Equal(["−400", "−1 310", "191", "626"], Row("landings", "Left over"));
+        // 1.15 times 791 m and 432 m on dry asphalt, which are 910 m and 497 m, and not the model's 791 m and 441 m on the grass.
+        Assert.Equal(["791", "2 593", "441", "1 447"], Row("landings", "To the stop"));
+        Assert.Equal(["910", "2 984", "497", "1 628"], Row("landings", "By the rule, × 1.15"));
+        Assert.Equal(["910", "2 984", "497", "1 628"], Row("landings", "Counted"));
+        Assert.Equal(["1 300", "4 262", "709", "2 326"], Row("landings", "Margin"));
     }
 
     [Fact]
@@ -100,6 +104,53 @@ public sealed class BriefingSheetTests
         Assert.Contains("calm: no headwind, no crosswind", text, StringComparison.Ordinal);
         Assert.DoesNotContain("from the round-out", Demo.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(15.0, 30, "Do not land here in this wind. The crosswind is 30 kt in the gusts; the limit is 15 kt (the aeroplane's file).", "does-not-fit")]
+    [InlineData(15.0, 12, "Fits, by this model.", "fits")]
+    [InlineData(null, 12, "No verdict without a crosswind limit. The crosswind is 12 kt in the gusts; the aeroplane's file gives no limit.", "undecided")]
+    [InlineData(null, 0, "Fits, by this model.", "fits")]
+    public void ToHtml_PureCrosswind_ComesBeforeFits(double? limit, double gust, string verdict, string part)
+    {
+        IElement said = Html.Parse(Across(limit, gust, own: null).ToHtml()).QuerySelector(".verdict")!;
+        Assert.StartsWith(verdict, Plain(said.TextContent), StringComparison.Ordinal);
+        Assert.Contains(part, said.ParentElement!.ClassList);
+    }
+
+    [Fact]
+    public void ToHtml_InstructorsOwnLimit_DecidesAndIsNamed()
+    {
+        IHtmlDocument page = Html.Parse(Across(limit: null, 12, own: 12).ToHtml());
+        Assert.StartsWith("Fits, by this model.", Plain(page.QuerySelector(".verdict")!.TextContent), StringComparison.Ordinal);
+        Assert.Contains("limit 12 kt (the instructor's own)", Plain(page.QuerySelector(".flight")!.TextContent), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ToHtml_NoComparison_SaysWhyAndBriefsTheFlight()
+    {
+        BriefingRequest demo = DemoBriefings.Flight;
+        BriefingSheet gusty = BriefingSheet.Of(Briefing.For(new(
+            demo.Aeroplane, demo.Mass, demo.Runway, demo.Air, new(new Wind(Angle.FromDegrees(240), Speed.FromKnots(10)), Speed.FromKnots(70)))).Made);
+        IHtmlDocument page = Html.Parse(gusty.ToHtml());
+        Assert.Contains("Speeds with flaps 35°: calibrated airspeed", page.QuerySelector(".circuit-flaps p")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["–", "–"], page.QuerySelectorAll(".landings tbody tr")[4].Children.Skip(3).Select(cell => cell.TextContent));
+        Assert.Equal(3, page.QuerySelectorAll(".speeds tbody tr").Length);
+        Assert.Contains("NO CIRCUIT WITH FLAPS TO COMPARE", gusty.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>On a long runway, the wind straight across it.</summary>
+    private static BriefingSheet Across(double? limit, double gust, double? own)
+    {
+        BriefingRequest demo = DemoBriefings.Flight;
+        Aeroplane h4 = demo.Aeroplane;
+        Aeroplane aeroplane = new(
+            h4.Name, h4.Description, h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, h4.FlapSettings, Knots(limit));
+        BriefingRunway runway = new("24", demo.Runway.Direction, Length.FromMeters(2900), RunwaySurface.DryPaved, 0, demo.Runway.Elevation);
+        BriefingWind wind = new(new Wind(Angle.FromDegrees(330), Speed.FromKnots(0.7 * gust)), Speed.FromKnots(gust));
+        return BriefingSheet.Of(Briefing.For(new(aeroplane, demo.Mass, runway, demo.Air, wind, crosswindLimit: Knots(own))).Made);
+    }
+
+    private static Speed? Knots(double? knots) => knots is { } given ? Speed.FromKnots(given) : null;
 
     private static BriefingSheet On(double metres)
     {

@@ -13,7 +13,7 @@ internal static partial class Evaluations
 {
     public static IReadOnlyDictionary<string, Evaluation> ById { get; } = Merge(
         Atmosphere, Airspeeds, Stalls, GroundEffects, Textbook, FiniteWings, Flaps, Propellers, WholeLandings,
-        TextbookLandings);
+        TextbookLandings, SurfaceRules);
 
     /// <summary>Rows that give a formula which the library follows.</summary>
     public static IReadOnlyDictionary<string, Law> Laws { get; } = new Dictionary<string, Law>
@@ -46,6 +46,7 @@ internal static partial class Evaluations
         ["T06-015"] = "Drag of a flap: not estimated from geometry.",
         ["T06-017"] = "A rule in words: FlapReportTests holds the critical-section method to it.",
         ["T06-018"] = "A finding in words: FlapReportTests holds the estimate to it.",
+        ["T11-005"] = "The model rolls on the slope itself; a sheet does not add the rule's share.",
         ["T08-001"] = "Input of T08-008 to T08-014.",
         ["T08-002"] = "Input of T08-008 to T08-014.",
         ["T08-003"] = "The weight of the same aeroplane; no result of these rows depends on it.",

@@ -15,9 +15,9 @@ internal static class BriefingFacts
             ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),
             ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above sea level"),
             ("Air", $"{QuantityText.Of(flight.Air.Temperature)}, pressure altitude {Height(flight.Air.PressureAltitude)}, density altitude {Height(flight.Air.DensityAltitude)}"),
-            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; manual's limit ____ kt"),
+            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; {Limit(briefing)}"),
         ]);
-        yield return Verdict(briefing);
+        yield return BriefingVerdict.Of(briefing);
         BriefedCase up = briefing.Flapless;
         BriefedCircuit circuit = up.Circuit;
         string band = $"{Knots(Whole(up.Speeds.ApproachIndicated) - BriefingTechnique.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + BriefingTechnique.FastBy)}";
@@ -28,31 +28,6 @@ internal static class BriefingFacts
             ("Final", Knots(up.Speeds.ApproachIndicated), $"{Engine(circuit.Final.EngineSpeed)}; {band}"),
             ("Wheels down by", MetresAvailable(runway.EndOfFirstThird), $"{FeetAvailable(runway.EndOfFirstThird)}, past the threshold"),
         ]);
-    }
-
-    private static StatementPart Verdict(Briefing briefing)
-    {
-        BriefedLanding landing = briefing.Flapless.Landing;
-        BriefingRunway runway = briefing.Request.Runway;
-        string stop = Metres(landing.Result.StopDistance), margin = Metres(landing.WithMargin), there = MetresAvailable(runway.LengthAvailable);
-        string touch = Metres(landing.Result.TouchdownDistance), third = MetresAvailable(runway.EndOfFirstThird);
-        string from = QuantityText.Of(runway.ThresholdHeight, "ft 0");
-        string needed = $"It takes a runway of {Distance(landing.RunwayNeeded)}. The manual decides.";
-        return landing.Fit switch
-        {
-            RunwayFit.DoesNotStop => new(
-                "does-not-fit", "Do not land here without flaps.",
-                $"By this model it stops {stop} after passing {from} over the threshold; the runway has {there}. {needed}"),
-            RunwayFit.NotWithMargin => new(
-                "does-not-fit", "Do not land here without flaps.",
-                $"By this model it is {stop} from {from} to the stop, {margin} with the margin; the runway has {there}. {needed}"),
-            RunwayFit.TouchesPastFirstThird => new(
-                "does-not-fit", "As briefed, this ends in a go-around.",
-                $"The distance fits ({margin} with the margin, the runway has {there}), but the wheels touch at {touch}, past the first third, which ends at {third}. {needed}"),
-            _ => new(
-                "fits", "Fits, by this model.",
-                $"It is {margin} with the margin, the runway has {there}; the wheels touch at {touch}, within the first third, which ends at {third}. The manual decides."),
-        };
     }
 
     private static string Reported(BriefingWind wind)
@@ -77,4 +52,8 @@ internal static class BriefingFacts
         string inGusts = briefing.Request.Wind.GustSpeed is null ? "" : $", {Knots(gusts)} in gusts";
         return $"crosswind {Knots(mean)} from the {side}{inGusts}";
     }
+
+    private static string Limit(Briefing briefing) => briefing.CrosswindLimit is { } limit
+        ? $"limit {KnotsAtMost(limit)} ({BriefingVerdict.LimitOrigin(briefing)})"
+        : "no limit in the aeroplane's file, the manual's ____ kt";
 }

@@ -11,7 +11,9 @@ internal static class BriefingTables
     {
         yield return Speeds(briefing);
         yield return Circuit("circuit-up", "Circuit without flaps", briefing, briefing.Flapless.Circuit, withFlaps: false);
-        yield return Circuit("circuit-flaps", "Circuit with flaps", briefing, briefing.FullFlaps.Circuit, withFlaps: true);
+        yield return briefing.FullFlaps.Circuit is { } flapped
+            ? Circuit("circuit-flaps", "Circuit with flaps", briefing, flapped, withFlaps: true)
+            : new NotePart("circuit-flaps", "No circuit with flaps to compare", string.Join(' ', briefing.FullFlaps.Missing));
         yield return Landings(briefing);
     }
 
@@ -60,13 +62,17 @@ internal static class BriefingTables
     private static TablePart Landings(Briefing briefing)
     {
         BriefingRequest flight = briefing.Request;
+        BriefedLanding?[] landings = [briefing.Flapless.Landing, briefing.FullFlaps.Landing];
+        RunwaySurface surface = flight.Runway.Surface;
         Length available = flight.Runway.LengthAvailable;
         string margin = QuantityText.Of(flight.Margin.Factor, "0.00"), full = flight.Aeroplane.FullFlaps.Name;
+        IReadOnlyList<string> Cells(string name, Func<BriefedLanding, string[]> cells) =>
+            [name, .. landings.SelectMany(landing => landing is null ? ["–", "–"] : cells(landing))];
         IReadOnlyList<string> Row(string name, Func<BriefedLanding, Length> used) =>
-        [
-            name, .. new[] { briefing.Flapless.Landing, briefing.FullFlaps.Landing }
-                .SelectMany(landing => new[] { Bare(Metres(used(landing))), Bare(Feet(used(landing))) }),
-        ];
+            Cells(name, landing => [Bare(Metres(used(landing))), Bare(Feet(used(landing)))]);
+        IReadOnlyList<string>[] ruled = surface.Rule is { } rule
+            ? [Row($"By the rule, × {QuantityText.Of(rule.Factor, "0.00")}", landing => landing.Planned.ByRule!.Value)] : [];
+        IReadOnlyList<string>[] counted = surface.Better is null ? [] : [Row("Counted: the longer", landing => landing.Planned.Length)];
         string[] there = [Bare(MetresAvailable(available)), Bare(FeetAvailable(available))];
         return new("landings", $"{QuantityText.Of(flight.Runway.ThresholdHeight, "ft 0")} over the threshold, aiming {Metres(briefing.AimingPoint)} past it",
             ["Distance", "Flaps up, m", "Flaps up, ft", $"Flaps {full}, m", $"Flaps {full}, ft"],
@@ -76,14 +82,14 @@ internal static class BriefingTables
                 Row("Wheels down at", landing => landing.Result.TouchdownDistance),
                 Row("Roll", landing => landing.Result.GroundRoll),
                 Row("To the stop", landing => landing.Result.StopDistance),
+                .. ruled,
+                .. counted,
                 Row($"Margin, × {margin}", landing => landing.WithMargin),
                 ["Runway", .. there, .. there],
+                Cells("Left over", landing =>
                 [
-                    "Left over", .. new[] { briefing.Flapless.Landing, briefing.FullFlaps.Landing }.SelectMany(landing => new[]
-                    {
-                        Left(Metres(landing.WithMargin), MetresAvailable(available)), Left(Feet(landing.WithMargin), FeetAvailable(available)),
-                    }),
-                ],
+                    Left(Metres(landing.WithMargin), MetresAvailable(available)), Left(Feet(landing.WithMargin), FeetAvailable(available)),
+                ]),
             ]);
     }
 

@@ -51,6 +51,7 @@ internal static class BriefingWords
         RunwaySurface surface = flight.Runway.Surface;
         string Plain(double value, string pattern) => QuantityText.Of(value, pattern);
         string wind = briefing.Headwind.Knots >= 0 ? "half the headwind" : "one and a half of the tailwind";
+        string counted = flight.Runway.Surface.Better is null ? "" : $" Counted {Counted(briefing)}.";
         string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * BriefingTechnique.BrakingShare, "0.00")} "
             + $"(three quarters of the textbook's{(surface.FromMemory ? ", from memory" : "")})";
         return new("assumed", "Assumed",
@@ -59,16 +60,33 @@ internal static class BriefingWords
             + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(DemoLandings.PathAngle)} over the ground. "
             + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); throttle closed over {QuantityText.Of(DemoLandings.PowerCutTime, "0")} from the threshold{KeptPower(briefing)}; "
             + $"round-out τ {QuantityText.Of(DemoLandings.FlareTimeConstant)} to {QuantityText.Of(DemoLandings.HoldOffHeight, "m 0.0")}; touchdown at {Plain(DemoLandings.TouchdownLiftFraction, "% 0")} of the greatest lift; "
-            + $"nose up to {Plain(DemoLandings.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}. Margin: {flight.Margin.Origin}. "
-            + "Speeds and distances are rounded up, runways down. Crosswind, bounce and brake fade are not in the model.");
+            + $"nose up to {Plain(DemoLandings.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}.{counted} Margin: {flight.Margin.Origin}. "
+            + $"Speeds and distances are rounded up, runways down. Crosswind, bounce and brake fade are not in the model.{NotCompared(briefing.FullFlaps)}");
     }
+
+    /// <summary>Which of rule, model and better surface is the longest.</summary>
+    private static string Counted(Briefing briefing)
+    {
+        string Of(PlannedDistance planned) => planned.Basis switch
+        {
+            DistanceBasis.Rule => $"by the rule, {QuantityText.Of(planned.Longest.Rule!.Factor, "0.00")} × the model on dry asphalt ({planned.Longest.Rule.Origin})",
+            DistanceBasis.BetterSurface => $"as on {planned.Longest.Name}",
+            _ => "by the model",
+        };
+        string up = Of(briefing.Flapless.Landing.Planned);
+        return briefing.FullFlaps.Landing is not { } flapped || Of(flapped.Planned) == up
+            ? up : $"{up}; with flaps {Of(flapped.Planned)}";
+    }
+
+    private static string NotCompared(BriefedComparison comparison) =>
+        comparison.Circuit is null || comparison.Missing.Count == 0 ? "" : " With flaps: " + string.Join(' ', comparison.Missing);
 
     private static string KeptPower(Briefing briefing)
     {
         string[] kept =
         [
             .. briefing.Flapless.Landing.KeepsPowerToRoundOut ? ["without flaps"] : Array.Empty<string>(),
-            .. briefing.FullFlaps.Landing.KeepsPowerToRoundOut ? ["with flaps"] : Array.Empty<string>(),
+            .. briefing.FullFlaps.Landing is { KeepsPowerToRoundOut: true } ? ["with flaps"] : Array.Empty<string>(),
         ];
         return kept.Length == 0 ? "" : $", {string.Join(" and ", kept)} from the round-out (sooner is too slow to round out)";
     }

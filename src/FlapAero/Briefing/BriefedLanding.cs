@@ -21,14 +21,16 @@ public enum RunwayFit
 /// <summary>A landing from the height over the threshold to the stop, held against the runway. Immutable.</summary>
 public sealed class BriefedLanding
 {
-    internal BriefedLanding(LandingSetup setup, LandingResult result, BriefingRequest request, bool keepsPowerToRoundOut)
+    internal BriefedLanding(
+        LandingSetup setup, LandingResult result, PlannedDistance planned, BriefingRequest request, bool keepsPowerToRoundOut)
     {
         KeepsPowerToRoundOut = keepsPowerToRoundOut;
         Setup = setup;
         Result = result;
-        WithMargin = result.StopDistance * request.Margin.Factor;
+        Planned = planned;
+        WithMargin = planned.Length * request.Margin.Factor;
         double available = Math.Floor(request.Runway.LengthAvailable.Meters), third = Math.Floor(request.Runway.EndOfFirstThird.Meters);
-        Fit = Math.Ceiling(result.StopDistance.Meters) > available ? RunwayFit.DoesNotStop
+        Fit = Math.Ceiling(planned.Length.Meters) > available ? RunwayFit.DoesNotStop
             : Math.Ceiling(WithMargin.Meters) > available ? RunwayFit.NotWithMargin
             : Math.Ceiling(result.TouchdownDistance.Meters) > third ? RunwayFit.TouchesPastFirstThird
             : RunwayFit.Fits;
@@ -38,7 +40,7 @@ public sealed class BriefedLanding
     /// <summary>The landing as flown: the gust additive carried over the threshold, the wind as planned with.</summary>
     public LandingSetup Setup { get; }
 
-    /// <summary>What came of it.</summary>
+    /// <summary>What the model makes of it on the runway's surface.</summary>
     public LandingResult Result { get; }
 
     /// <summary>
@@ -53,7 +55,10 @@ public sealed class BriefedLanding
     /// <summary>From the beginning of the round-out to the touchdown.</summary>
     public Length Float => Result.TouchdownDistance - ToRoundOut;
 
-    /// <summary>The whole distance times the margin.</summary>
+    /// <summary>The whole distance that is planned with: the model's, or the rule's where that is longer.</summary>
+    public PlannedDistance Planned { get; }
+
+    /// <summary>The planned distance times the margin.</summary>
     public Length WithMargin { get; }
 
     /// <summary>How it stands to the runway.</summary>

@@ -26,12 +26,34 @@ public sealed class BriefedCase
 }
 
 /// <summary>
+/// The same landing with full flaps, to compare with. What of it cannot be has its reason; the flight without flaps does not depend on it.
+/// Immutable.
+/// </summary>
+public sealed class BriefedComparison
+{
+    internal BriefedComparison(BriefedSpeeds? speeds, BriefedCircuit? circuit, BriefedLanding? landing, IReadOnlyList<string> missing) =>
+        (Speeds, Circuit, Landing, Missing) = (speeds, circuit, landing, missing);
+
+    /// <summary>The speeds of the setting on final, if there are some.</summary>
+    public BriefedSpeeds? Speeds { get; }
+
+    /// <summary>The circuit, if there is one.</summary>
+    public BriefedCircuit? Circuit { get; }
+
+    /// <summary>The landing, if there is one.</summary>
+    public BriefedLanding? Landing { get; }
+
+    /// <summary>Why something is missing, a sentence each; empty where nothing is.</summary>
+    public IReadOnlyList<string> Missing { get; }
+}
+
+/// <summary>
 /// The numbers of one flight's landing without flaps, beside the same landing with full flaps. Immutable. A training aid: the approved
 /// manual, the local rules and a qualified instructor decide.
 /// </summary>
 public sealed class Briefing
 {
-    internal Briefing(BriefingRequest request, IReadOnlyList<BriefedSpeeds> speeds, BriefedCase flapless, BriefedCase fullFlaps)
+    internal Briefing(BriefingRequest request, IReadOnlyList<BriefedSpeeds> speeds, BriefedCase flapless, BriefedComparison fullFlaps)
     {
         Request = request;
         Speeds = speeds;
@@ -54,20 +76,41 @@ public sealed class Briefing
     /// <summary>Crosswind in the gusts, positive from the right.</summary>
     public Speed CrosswindInGusts => Request.Wind.Strongest.Crosswind(Request.Runway.Direction);
 
+    /// <summary>The crosswind not to exceed: the lower of the aeroplane's and the instructor's own; none where neither is given.</summary>
+    public Speed? CrosswindLimit => (Request.Aeroplane.CrosswindLimit, Request.CrosswindLimit) switch
+    {
+        ({ } manual, { } own) => manual < own ? manual : own,
+        (var manual, var own) => manual ?? own,
+    };
+
+    /// <summary>How the crosswind in the gusts stands to its limit, judged in whole knots: the wind rounded up, the limit down.</summary>
+    public CrosswindFit CrosswindFit
+    {
+        get
+        {
+            // A value that is whole but for the last bits of a double is that whole.
+            double across = Math.Ceiling(CrosswindInGusts.Abs().Knots - 1e-6);
+            return across == 0 ? CrosswindFit.Within
+                : CrosswindLimit is not { } limit ? CrosswindFit.LimitUnknown
+                : across > Math.Floor(limit.Knots + 1e-6) ? CrosswindFit.AboveLimit
+                : CrosswindFit.Within;
+        }
+    }
+
     /// <summary>Headwind that the landing distances are planned with.</summary>
     public Speed PlannedHeadwind => LandingMargin.PlannedHeadwind(Headwind);
 
     /// <summary>Where the final path meets the runway, past the threshold.</summary>
     public Length AimingPoint => Flapless.Circuit.Circuit.Plan.AimingPoint;
 
-    /// <summary>The speeds of every flap setting, from up to full.</summary>
+    /// <summary>The speeds of every flap setting that has them, from up to full; the comparison says why one has none.</summary>
     public IReadOnlyList<BriefedSpeeds> Speeds { get; }
 
     /// <summary>Without flaps.</summary>
     public BriefedCase Flapless { get; }
 
-    /// <summary>With full flaps on final.</summary>
-    public BriefedCase FullFlaps { get; }
+    /// <summary>With full flaps on final, to compare with.</summary>
+    public BriefedComparison FullFlaps { get; }
 
     /// <summary>Computes a briefing.</summary>
     /// <remarks>

@@ -14,34 +14,33 @@ internal sealed class BriefingMaker
 
     public static BriefingOutcome Make(BriefingRequest request)
     {
-        var maker = new BriefingMaker(request);
+        BriefingMaker flight = new(request), comparison = new(request);
         Aeroplane aeroplane = request.Aeroplane;
-        BriefedSpeeds[] speeds =
-        [
-            .. aeroplane.FlapSettings.Select(flaps => maker.Try(
-                $"Speeds with flaps {flaps}", () => new BriefedSpeeds(aeroplane.Configure(flaps, request.Mass), request.Air, maker._additive)))
-                .OfType<BriefedSpeeds>(),
-        ];
-        // A circuit or landing at speeds that were refused would only say so again.
-        if (speeds.Length < aeroplane.FlapSettings.Count) return new(null, maker._refusals);
-        BriefedCase? flapless = maker.Case(speeds, [speeds[0], speeds[0], speeds[0]], "without flaps");
-        int full = speeds.Length - 1;
-        BriefedCase? flapped = maker.Case(
-            speeds, [speeds[Math.Max(0, full - 2)], speeds[full - 1], speeds[full]], "with flaps");
-        return flapless is not null && flapped is not null
-            ? new(new Briefing(request, speeds, flapless, flapped), [])
-            : new(null, maker._refusals);
+        if (flight.Speeds(aeroplane.FlapsUp) is not { } up) return new(null, flight._refusals);
+        const string name = "without flaps";
+        BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit([up, up, up], name));
+        BriefedLanding? landing = flight.Try($"Landing {name}", () => flight.Landing(up, name));
+        if (circuit is null || landing is null) return new(null, flight._refusals);
+        BriefedSpeeds?[] speeds = [up, .. aeroplane.FlapSettings.Skip(1).Select(comparison.Speeds)];
+        return new(
+            new Briefing(request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(speeds)), []);
     }
 
-    /// <param name="speeds">All settings' speeds.</param>
-    /// <param name="onLegs">Those of downwind, base and final.</param>
-    /// <param name="name">What messages call it.</param>
-    private BriefedCase? Case(BriefedSpeeds[] speeds, BriefedSpeeds[] onLegs, string name)
+    /// <summary>The same with flaps: what of it cannot be is missing with its reason and stops nobody.</summary>
+    private BriefedComparison Compare(BriefedSpeeds?[] speeds)
     {
-        BriefedCircuit? circuit = Try($"Circuit {name}", () => Circuit(onLegs, name));
-        BriefedLanding? landing = Try($"Landing {name}", () => Landing(onLegs[2], name));
-        return circuit is null || landing is null ? null : new(onLegs[2], circuit, landing);
+        const string name = "with flaps";
+        int full = speeds.Length - 1;
+        BriefedSpeeds? onFinal = speeds[full];
+        // A circuit or landing at speeds that were refused would only say so again.
+        BriefedCircuit? circuit = speeds[Math.Max(0, full - 2)] is { } downwind && speeds[full - 1] is { } onBase && onFinal is not null
+            ? Try($"Circuit {name}", () => Circuit([downwind, onBase, onFinal], name)) : null;
+        BriefedLanding? landing = onFinal is null ? null : Try($"Landing {name}", () => Landing(onFinal, name));
+        return new(onFinal, circuit, landing, _refusals);
     }
+
+    private BriefedSpeeds? Speeds(FlapSetting flaps) => Try(
+        $"Speeds with flaps {flaps}", () => new BriefedSpeeds(_request.Aeroplane.Configure(flaps, _request.Mass), _request.Air, _additive));
 
     private BriefedLanding? Landing(BriefedSpeeds speeds, string name)
     {
@@ -60,7 +59,14 @@ internal sealed class BriefingMaker
             report = FlapAero.Landing.Fly(setup);
         }
 
-        if (report.Result is { } result) return new(setup, result, _request, keepsPower);
+        if (report.Result is { } result)
+        {
+            (PlannedDistance? planned, string why) = PlannedDistance.Of(setup, _request.Runway.Surface, BriefingTechnique.BrakingShare);
+            if (planned is not null) return new(setup, result, planned, _request, keepsPower);
+            _refusals.Add($"Landing {name}, {why}");
+            return null;
+        }
+
         _refusals.Add($"Landing {name}: {report.Explanation}");
         return null;
     }

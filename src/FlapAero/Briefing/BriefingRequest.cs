@@ -15,11 +15,12 @@ public sealed class BriefingRequest
     /// <param name="spacing">Downwind from the runway's centreline, 50 m to 20 km; 0.9 nmi where none is given.</param>
     /// <param name="hand">To which side the circuit turns.</param>
     /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
+    /// <param name="crosswindLimit">The instructor's own limit, 1 kt to 60 kt; the lower of it and the aeroplane's counts.</param>
     /// <exception cref="ArgumentException">An aeroplane without flaps.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, the mass outside the aeroplane's.</exception>
     public BriefingRequest(
         Aeroplane aeroplane, Mass mass, BriefingRunway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
-        Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null)
+        Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null, Speed? crosswindLimit = null)
     {
         ArgumentNullException.ThrowIfNull(aeroplane);
         ArgumentNullException.ThrowIfNull(runway);
@@ -46,6 +47,7 @@ public sealed class BriefingRequest
             "Nearer there is no circuit; further the runway is out of sight.", nameof(spacing));
         Hand = hand;
         Margin = margin ?? LandingMargin.SeventyPercent;
+        CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
     }
 
     /// <summary>The aeroplane.</summary>
@@ -74,4 +76,7 @@ public sealed class BriefingRequest
 
     /// <summary>The margin on the landing distance.</summary>
     public LandingMargin Margin { get; }
+
+    /// <summary>The instructor's own limit for the crosswind, if there is one.</summary>
+    public Speed? CrosswindLimit { get; }
 }

@@ -63,7 +63,7 @@ public sealed class BriefingRunway
     /// <summary>The canonical landing on this runway, as a briefing plans it before gusts are added.</summary>
     /// <remarks>
     /// Formula: V_t = 1.3 V_S; half of the headwind or one and a half of the tailwind; the surface's rolling coefficient, three quarters of its
-    /// braking one. Range: any configuration, wind to 100 kt. Source: [canonical-landing], [cat-pol-a-330] for the wind.
+    /// braking one and not less than the rolling one. Range: any configuration, wind to 100 kt. Source: [canonical-landing], [cat-pol-a-330] for the wind.
     /// </remarks>
     /// <param name="configuration">Aeroplane, flap and mass.</param>
     /// <param name="air">The air over the runway.</param>
@@ -85,7 +85,7 @@ public sealed class BriefingRunway
             {
                 Headwind = LandingMargin.PlannedHeadwind(wind.Headwind(Direction)),
                 RollingFriction = Surface.RollingFriction,
-                BrakingFriction = Surface.BrakingFriction * BriefingTechnique.BrakingShare,
+                BrakingFriction = Surface.Braking(BriefingTechnique.BrakingShare),
                 Slope = Slope,
             },
         };

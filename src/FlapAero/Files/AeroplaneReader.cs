@@ -16,6 +16,8 @@ internal static class AeroplaneReader
         Given<double>? zeroLiftDrag = root.Quantity(
             "zeroLiftDragCoefficient", UnitSets.Coefficients, value => StandIn.Drag(zeroLiftDragCoefficient: value));
         Masses? masses = root.Object("masses", FileKeys.Masses) is { } given ? ReadMasses(given, faults) : null;
+        Given<Speed>? crosswind = root.Quantity(
+            "crosswindLimit", UnitSets.Speeds, value => StandIn.Aeroplane(crosswindLimit: value));
         PropellerValues? propeller = root.Object("propeller", FileKeys.Propeller) is { } turning ? PropellerReader.Read(turning, faults) : null;
         SettingValues[] settings =
         [
@@ -27,7 +29,7 @@ internal static class AeroplaneReader
         foreach (SettingValues setting in settings)
             RulesInOneSetting.Check(setting, wing, zeroLiftDrag, masses, faults);
         // With a fault the parts are not all there, or would only repeat it.
-        return faults.IsEmpty ? Build(name!, description!, wing!, zeroLiftDrag!, masses!, propeller!, settings, root.Line, faults) : null;
+        return faults.IsEmpty ? Build(name!, description!, wing!, zeroLiftDrag!, masses!, crosswind, propeller!, settings, root.Line, faults) : null;
     }
 
     private static WingValues ReadWing(ObjectPart part, FaultList faults)
@@ -68,12 +70,12 @@ internal static class AeroplaneReader
     }
 
     private static Aeroplane? Build(
-        Given<string> name, Given<string> description, WingValues wing, Given<double> zeroLiftDrag, Masses masses,
+        Given<string> name, Given<string> description, WingValues wing, Given<double> zeroLiftDrag, Masses masses, Given<Speed>? crosswind,
         PropellerValues propeller, SettingValues[] settings, int line, FaultList faults)
     {
         Aeroplane Make() => new(
             name.Value, description.Value, wing.Wing!, masses.Minimum!.Value, masses.Maximum!.Value, propeller.Propeller, propeller.Engine,
-            settings.Select(setting => setting.Build(wing.Wing!, wing.Slope!.Value, zeroLiftDrag.Value)));
+            settings.Select(setting => setting.Build(wing.Wing!, wing.Slope!.Value, zeroLiftDrag.Value)), crosswind?.Value);
         if (Refusal.Of(Make) is not { } refusal) return Make();
         faults.Add(line, "", refusal.Problem, refusal.Expected);
         return null;

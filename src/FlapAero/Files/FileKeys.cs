@@ -19,6 +19,7 @@ internal static partial class FileKeys
         new("wing", "an object { … }"),
         new("zeroLiftDragCoefficient", Quantity("1")),
         new("masses", "an object { … }"),
+        new("crosswindLimit", Quantity("kt"), Optional: true),
         new("propeller", "an object { … }"),
         new("flapSettings", "a list [ … ], from up to full"),
     ];

@@ -118,10 +118,11 @@ internal sealed class ObjectPart
 
     private void CheckKeys(ObjectItem item, IReadOnlyList<FileKey> keys)
     {
-        List<FileKey> missing = [.. keys.Where(key => !key.Optional && !_items.ContainsKey(key.Name))];
+        List<FileKey> absent = [.. keys.Where(key => !_items.ContainsKey(key.Name))];
+        List<FileKey> missing = [.. absent.Where(key => !key.Optional)];
         foreach (JsonMember member in item.Members.Where(member => keys.All(key => key.Name != member.Key)))
         {
-            string? meant = EditDistance.Nearest(member.Key, missing.Select(key => key.Name));
+            string? meant = EditDistance.Nearest(member.Key, absent.Select(key => key.Name));
             // A misspelt key is one fault, not an unknown key and a missing one.
             if (meant is not null) missing.RemoveAll(key => key.Name == meant);
             _faults.Add(

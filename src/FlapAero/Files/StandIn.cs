@@ -35,13 +35,14 @@ internal static class StandIn
         torqueAtStandstill ?? Torque.FromNewtonMeters(100), freeSpeed ?? RotationalSpeed.FromRevolutionsPerMinute(900));
 
     public static Aeroplane Aeroplane(
-        Wing? wing = null, Mass? minimumMass = null, Mass? maximumMass = null, double maximumLiftCoefficient = 1.4)
+        Wing? wing = null, Mass? minimumMass = null, Mass? maximumMass = null, double maximumLiftCoefficient = 1.4,
+        Speed? crosswindLimit = null)
     {
         Wing lifting = wing ?? Wing();
         FlapSetting flaps = Flaps(lift: Lift(maximumLiftCoefficient: maximumLiftCoefficient), drag: Drag(aspectRatio: lifting.AspectRatio));
         return new Aeroplane(
             "any", "", lifting, minimumMass ?? Mass.FromKilograms(100), maximumMass ?? Mass.FromKilograms(5700),
-            Propeller(), Engine(), [flaps]);
+            Propeller(), Engine(), [flaps], crosswindLimit);
     }
 
     /// <summary>Calibrated 1 g stalling speed; at sea level, where it is lowest for a given equivalent airspeed.</summary>

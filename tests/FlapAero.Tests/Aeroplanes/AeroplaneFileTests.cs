@@ -158,6 +158,13 @@ public sealed class AeroplaneFileTests
     public void Parse_NoSchemaKey_IsAccepted() =>
         Assert.NotNull(AeroplaneFile.Parse(AeroplaneText.Edited(root => root.Remove("$schema")), "trainer.json"));
 
+    [Fact]
+    public void Parse_WithoutACrosswindLimit_HasNone()
+    {
+        Assert.Null(AeroplaneFile.Parse(AeroplaneText.Edited(root => root.Remove("crosswindLimit")), "trainer.json").CrosswindLimit);
+        Assert.Equal(15, DemoAeroplanes.TrainerH4.CrosswindLimit!.Value.Knots, 1e-9);
+    }
+
     private static void Convert(JsonNode? node, Dictionary<string, (string Unit, double Factor)> units)
     {
         if (node is JsonArray list)

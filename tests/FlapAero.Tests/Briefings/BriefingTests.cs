@@ -17,8 +17,8 @@ public sealed class BriefingTests
         Assert.Equal(52.28, Demo.Flapless.Speeds.Stall.Equivalent.Knots, 0.01);
         Assert.Equal(67.97, Demo.Flapless.Speeds.Reference.Calibrated.Knots, 0.02);
         // With all flaps √(1.4/2.0) of it: 43.74 kt and 56.87 kt.
-        Assert.Equal(43.74, Demo.FullFlaps.Speeds.Stall.Equivalent.Knots, 0.01);
-        Assert.Equal(56.87, Demo.FullFlaps.Speeds.Reference.Calibrated.Knots, 0.02);
+        Assert.Equal(43.74, Demo.FullFlaps.Speeds!.Stall.Equivalent.Knots, 0.01);
+        Assert.Equal(56.87, Demo.FullFlaps.Speeds!.Reference.Calibrated.Knots, 0.02);
     }
 
     [Fact]
@@ -63,9 +63,9 @@ public sealed class BriefingTests
     [Fact]
     public void For_DemoFlight_DistancesAreTheCanonicalLandings()
     {
-        foreach (BriefedCase briefed in new[] { Demo.Flapless, Demo.FullFlaps })
+        foreach ((BriefedSpeeds speeds, BriefedLanding landing) in new[] { (Demo.Flapless.Speeds, Demo.Flapless.Landing), (Demo.FullFlaps.Speeds!, Demo.FullFlaps.Landing!) })
         {
-            Configuration configuration = briefed.Speeds.Configuration;
+            Configuration configuration = speeds.Configuration;
             LandingSetup usual = DemoLandings.Of(configuration, DemoBriefings.Flight.Air);
             LandingSetup setup = usual with
             {
@@ -73,22 +73,24 @@ public sealed class BriefingTests
                 {
                     ThresholdSpeed = Airspeed.FromCalibrated(configuration.ReferenceSpeed(DemoBriefings.Flight.Air).Calibrated + Speed.FromKnots(4), DemoBriefings.Flight.Air).True,
                 },
-                // Short dry grass: 0.05 rolling, and three quarters of 0.4.
-                Runway = usual.Runway with { Headwind = Speed.FromKnots(6 * Math.Cos(Math.PI / 6)), RollingFriction = 0.05, BrakingFriction = 0.3 },
+                // Short dry grass: 0.05 rolling, and three quarters of 0.3.
+                Runway = usual.Runway with { Headwind = Speed.FromKnots(6 * Math.Cos(Math.PI / 6)), RollingFriction = 0.05, BrakingFriction = 0.225 },
             };
             LandingResult expected = Landing.Fly(setup).Result!;
+            LandingResult paved = Landing.Fly(setup with { Runway = setup.Runway with { RollingFriction = 0.02, BrakingFriction = 0.3 } }).Result!;
 
-            Assert.Equal(expected.StopDistance.Meters, briefed.Landing.Result.StopDistance.Meters, 0.01);
-            Assert.Equal(expected.TouchdownDistance.Meters, briefed.Landing.Result.TouchdownDistance.Meters, 0.01);
-            Assert.Equal(expected.StopDistance.Meters / 0.7, briefed.Landing.WithMargin.Meters, 0.02);
-            Assert.Equal(expected.TouchdownDistance.Meters, (briefed.Landing.ToRoundOut + briefed.Landing.Float).Meters, 0.01);
+            Assert.Equal(expected.StopDistance.Meters, landing.Result.StopDistance.Meters, 0.01);
+            Assert.Equal(expected.TouchdownDistance.Meters, landing.Result.TouchdownDistance.Meters, 0.01);
+            Assert.Equal(1.15 * paved.StopDistance.Meters, landing.Planned.Length.Meters, 0.02);
+            Assert.Equal(1.15 * paved.StopDistance.Meters / 0.7, landing.WithMargin.Meters, 0.02);
+            Assert.Equal(expected.TouchdownDistance.Meters, (landing.ToRoundOut + landing.Float).Meters, 0.01);
         }
     }
 
     [Fact]
     public void For_DemoFlight_EngineSpeedsHoldTheirLegs()
     {
-        foreach (BriefedLeg leg in new[] { Demo.Flapless.Circuit.Level, Demo.Flapless.Circuit.Downwind, Demo.Flapless.Circuit.Base, Demo.Flapless.Circuit.Final, Demo.FullFlaps.Circuit.Final })
+        foreach (BriefedLeg leg in new[] { Demo.Flapless.Circuit.Level, Demo.Flapless.Circuit.Downwind, Demo.Flapless.Circuit.Base, Demo.Flapless.Circuit.Final, Demo.FullFlaps.Circuit!.Final })
         {
             PropellerState running = leg.Flight.Configuration.Aeroplane.Propeller.Running(leg.Flight.Airspeed, leg.EngineSpeed);
             Assert.Equal(leg.Flight.Thrust.Newtons, running.Thrust.Newtons, 0.01);
@@ -96,7 +98,7 @@ public sealed class BriefingTests
 
         // From 1.6 V_S level to 500 ft/min at 1.4 V_S: less power; on final full flaps need more than none.
         Assert.True(Demo.Flapless.Circuit.Downwind.EngineSpeed < Demo.Flapless.Circuit.Level.EngineSpeed);
-        Assert.True(Demo.Flapless.Circuit.Final.EngineSpeed < Demo.FullFlaps.Circuit.Final.EngineSpeed);
+        Assert.True(Demo.Flapless.Circuit.Final.EngineSpeed < Demo.FullFlaps.Circuit!.Final.EngineSpeed);
         Assert.Equal(500, Demo.Flapless.Circuit.Base.Flight.SinkRate.FeetPerMinute, 0.1);
     }
 
@@ -124,7 +126,7 @@ public sealed class BriefingTests
             foreach ((BriefedSpeeds slow, BriefedSpeeds fast) in light.Speeds.Zip(heavy.Speeds))
                 Assert.True(fast.ApproachIndicated > slow.ApproachIndicated);
             Assert.True(heavy.Flapless.Landing.Result.StopDistance > light.Flapless.Landing.Result.StopDistance);
-            Assert.True(heavy.FullFlaps.Landing.Result.GroundRoll > light.FullFlaps.Landing.Result.GroundRoll);
+            Assert.True(heavy.FullFlaps.Landing!.Result.GroundRoll > light.FullFlaps.Landing!.Result.GroundRoll);
         }
     }
 
@@ -132,11 +134,11 @@ public sealed class BriefingTests
     public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAndSaysSo()
     {
         Briefing light = Briefing.For(Flights.With(kilograms: 700, calm: true)).Made;
-        Assert.True(light.FullFlaps.Landing.KeepsPowerToRoundOut);
-        Assert.Equal(light.FullFlaps.Landing.Result.FlareHeight.Meters, light.FullFlaps.Landing.Setup.Technique.PowerCutHeight.Meters, 0.001);
+        Assert.True(light.FullFlaps.Landing!.KeepsPowerToRoundOut);
+        Assert.Equal(light.FullFlaps.Landing!.Result.FlareHeight.Meters, light.FullFlaps.Landing!.Setup.Technique.PowerCutHeight.Meters, 0.001);
         Assert.False(light.Flapless.Landing.KeepsPowerToRoundOut);
-        Assert.False(Demo.FullFlaps.Landing.KeepsPowerToRoundOut);
-        Assert.Equal(50, Demo.FullFlaps.Landing.Setup.Technique.PowerCutHeight.Feet, 1e-9);
+        Assert.False(Demo.FullFlaps.Landing!.KeepsPowerToRoundOut);
+        Assert.Equal(50, Demo.FullFlaps.Landing!.Setup.Technique.PowerCutHeight.Feet, 1e-9);
     }
 
     [Fact]
@@ -157,7 +159,7 @@ public sealed class BriefingTests
     {
         RunwayFit On(double metres) => Briefing.For(Flights.With(metres: metres)).Made.Flapless.Landing.Fit;
         BriefedLanding landing = Demo.Flapless.Landing;
-        double stop = Math.Ceiling(landing.Result.StopDistance.Meters), margin = Math.Ceiling(landing.WithMargin.Meters);
+        double stop = Math.Ceiling(landing.Planned.Length.Meters), margin = Math.Ceiling(landing.WithMargin.Meters);
         double third = 3 * Math.Ceiling(landing.Result.TouchdownDistance.Meters);
 
         Assert.Equal(RunwayFit.DoesNotStop, On(stop - 1));
@@ -173,7 +175,7 @@ public sealed class BriefingTests
     public void For_AnotherMargin_MultipliesByIt()
     {
         BriefedLanding landing = Briefing.For(Flights.With(margin: new LandingMargin(1.25, "the school"))).Made.Flapless.Landing;
-        Assert.Equal(1.25 * landing.Result.StopDistance.Meters, landing.WithMargin.Meters, 1e-9);
+        Assert.Equal(1.25 * landing.Planned.Length.Meters, landing.WithMargin.Meters, 1e-9);
     }
 
     [Fact]
@@ -181,7 +183,7 @@ public sealed class BriefingTests
     {
         Briefing briefing = Briefing.For(Flights.With(kilograms: 650, calm: true, aeroplane: DemoAeroplanes.TrainerL2)).Made;
         Assert.Equal(3, briefing.Speeds.Count);
-        Assert.Equal(["up", "15°", "35°"], new[] { briefing.FullFlaps.Circuit.Downwind, briefing.FullFlaps.Circuit.Base, briefing.FullFlaps.Circuit.Final }
+        Assert.Equal(["up", "15°", "35°"], new[] { briefing.FullFlaps.Circuit!.Downwind, briefing.FullFlaps.Circuit!.Base, briefing.FullFlaps.Circuit!.Final }
             .Select(leg => leg.Flight.Configuration.Flaps.Name));
     }
 }

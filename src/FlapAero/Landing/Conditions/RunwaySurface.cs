@@ -9,30 +9,37 @@ namespace FlapAero;
 /// </summary>
 /// <remarks>
 /// Source: [anderson-itf] for dry asphalt, both values read in a transcription; [raymer-ground] for the others, all from memory and not
-/// looked up: middles of the ranges that it gives where it gives a range.
+/// looked up: middles of the ranges that it gives where it gives a range. The factors are the rules' own: [eu-965-2012] and, for dry
+/// grass, [cat-pol-a-330-guidance].
 /// </remarks>
 public sealed class RunwaySurface
 {
-    private RunwaySurface(string name, double rolling, double braking, bool fromMemory) =>
+    private RunwaySurface(string name, double rolling, double braking, bool fromMemory, SurfaceRule? rule = null, RunwaySurface? better = null)
+    {
         (Name, RollingFriction, BrakingFriction, FromMemory) = (name, rolling, braking, fromMemory);
+        (Rule, Better) = (rule, better);
+    }
 
     /// <summary>Dry asphalt or concrete.</summary>
     public static RunwaySurface DryPaved { get; } = new("dry asphalt or concrete", 0.02, 0.4, fromMemory: false);
 
     /// <summary>Wet asphalt or concrete, no standing water.</summary>
-    public static RunwaySurface WetPaved { get; } = new("wet asphalt or concrete", 0.05, 0.225, fromMemory: true);
+    public static RunwaySurface WetPaved { get; } = new("wet asphalt or concrete", 0.05, 0.225, fromMemory: true, SurfaceRule.WetPaved, DryPaved);
 
-    /// <summary>Short dry grass on firm ground.</summary>
-    public static RunwaySurface FirmGrass { get; } = new("short dry grass on firm ground", 0.05, 0.4, fromMemory: true);
+    /// <summary>
+    /// Short dry grass on firm ground. It brakes as the same table's firm dirt: the value for firm turf is dry asphalt's 0.4, from memory,
+    /// and on it an aeroplane would stop shorter than on asphalt, which the rules deny.
+    /// </summary>
+    public static RunwaySurface FirmGrass { get; } = new("short dry grass on firm ground", 0.05, 0.3, fromMemory: true, SurfaceRule.DryGrass, DryPaved);
 
-    /// <summary>Grass on soft ground.</summary>
-    public static RunwaySurface SoftGrass { get; } = new("grass on soft ground", 0.07, 0.2, fromMemory: true);
+    /// <summary>Grass on soft ground. No rule that we have read gives it a factor; it is never counted shorter than firm dry grass.</summary>
+    public static RunwaySurface SoftGrass { get; } = new("grass on soft ground", 0.07, 0.2, fromMemory: true, better: FirmGrass);
 
     /// <summary>Wet grass.</summary>
-    public static RunwaySurface WetGrass { get; } = new("wet grass", 0.08, 0.2, fromMemory: true);
+    public static RunwaySurface WetGrass { get; } = new("wet grass", 0.08, 0.2, fromMemory: true, SurfaceRule.WetGrass, FirmGrass);
 
-    /// <summary>Ice: the braking value that is lower than any other.</summary>
-    public static RunwaySurface Icy { get; } = new("ice", 0.02, 0.08, fromMemory: true);
+    /// <summary>Ice: the braking value that is lower than any other. No factor; it is never counted shorter than wet asphalt.</summary>
+    public static RunwaySurface Icy { get; } = new("ice", 0.02, 0.08, fromMemory: true, better: WetPaved);
 
     /// <summary>The surfaces, in no order of merit.</summary>
     public static IReadOnlyList<RunwaySurface> All { get; } = [DryPaved, WetPaved, FirmGrass, SoftGrass, WetGrass, Icy];
@@ -46,11 +53,21 @@ public sealed class RunwaySurface
     /// <summary>μ_b.</summary>
     public double BrakingFriction { get; }
 
-    /// <summary>Whether the values are from memory and were not looked up.</summary>
+    /// <summary>Whether the two coefficients are from memory and were not looked up.</summary>
     public bool FromMemory { get; }
 
+    /// <summary>What the rules make of the distance on dry asphalt; none where we know of no rule.</summary>
+    public SurfaceRule? Rule { get; }
+
+    /// <summary>The surface on which a planned landing is never longer than on this one; none for dry asphalt.</summary>
+    public RunwaySurface? Better { get; }
+
     /// <summary>The same surface for a pilot who does not brake: μ_r to the stop.</summary>
-    public RunwaySurface Unbraked => new(Name + ", not braking", RollingFriction, RollingFriction, FromMemory);
+    public RunwaySurface Unbraked =>
+        new(Name + ", not braking", RollingFriction, RollingFriction, FromMemory, Rule, Better?.Unbraked);
+
+    /// <summary>μ_b for a pilot who takes a share of it; wheels that are braked a little still roll.</summary>
+    internal double Braking(double share) => Math.Max(RollingFriction, BrakingFriction * share);
 
     /// <summary>Name and coefficients.</summary>
     public override string ToString() =>

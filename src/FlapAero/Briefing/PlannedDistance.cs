@@ -1,0 +1,74 @@
+using UnitsNet;
+
+namespace FlapAero;
+
+/// <summary>What a planned landing distance rests on.</summary>
+public enum DistanceBasis
+{
+    /// <summary>The model's landing on this surface: the longest.</summary>
+    Model,
+
+    /// <summary>The rule's factor for this surface times the model's landing on dry asphalt.</summary>
+    Rule,
+
+    /// <summary>The planned distance on a better surface: on this one it is never shorter.</summary>
+    BetterSurface,
+}
+
+/// <summary>
+/// The distance that a landing is planned with. A surface that rolls harder stops an aeroplane that does not brake sooner; no sheet
+/// promises that. So it is the longest of three: the model on the surface, the rule's factor times the model on dry asphalt, and the
+/// planned distance on the next better surface. Immutable.
+/// </summary>
+public sealed class PlannedDistance
+{
+    private PlannedDistance(Length length, DistanceBasis basis, RunwaySurface longest, Length? byRule) =>
+        (Length, Basis, Longest, ByRule) = (length, basis, longest, byRule);
+
+    /// <summary>From the height over the threshold to the stop.</summary>
+    public Length Length { get; }
+
+    /// <summary>What it rests on.</summary>
+    public DistanceBasis Basis { get; }
+
+    /// <summary>The surface whose model or rule it is.</summary>
+    public RunwaySurface Longest { get; }
+
+    /// <summary>The rule's factor times the model's landing on dry asphalt; none where no rule is known.</summary>
+    public Length? ByRule { get; }
+
+    /// <summary>The planned distance, or the explanation of the landing that cannot happen.</summary>
+    /// <param name="setup">The landing; the two coefficients of its runway do not matter.</param>
+    /// <param name="surface">The surface.</param>
+    /// <param name="brakingShare">What the pilot takes of a surface's braking coefficient, 0 to 1.</param>
+    internal static (PlannedDistance? Planned, string Explanation) Of(LandingSetup setup, RunwaySurface surface, double brakingShare)
+    {
+        PlannedDistance? better = null;
+        if (surface.Better is { } other && Of(setup, other, brakingShare) is var (found, why))
+        {
+            if (found is null) return (null, why);
+            better = found;
+        }
+
+        LandingReport report = FlapAero.Landing.Fly(On(setup, surface, brakingShare));
+        if (report.Result is not { } result) return (null, $"on {surface.Name}: {report.Explanation}");
+        Length? byRule = surface.Rule is { } rule
+            ? FlapAero.Landing.Fly(On(setup, Best(surface), brakingShare)).Result!.StopDistance * rule.Factor : null;
+        PlannedDistance planned = new(result.StopDistance, DistanceBasis.Model, surface, byRule);
+        if (byRule is { } ruled && ruled > planned.Length) planned = new(ruled, DistanceBasis.Rule, surface, byRule);
+        if (better is not null && better.Length > planned.Length)
+            planned = new(better.Length, DistanceBasis.BetterSurface, better.Longest, byRule);
+        return (planned, "");
+    }
+
+    /// <summary>The same landing on a surface.</summary>
+    internal static LandingSetup On(LandingSetup setup, RunwaySurface surface, double brakingShare) => setup with
+    {
+        Runway = setup.Runway with
+        {
+            RollingFriction = surface.RollingFriction, BrakingFriction = surface.Braking(brakingShare),
+        },
+    };
+
+    private static RunwaySurface Best(RunwaySurface surface) => surface.Better is { } better ? Best(better) : surface;
+}
