@@ -27,6 +27,8 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, Browser browser) : I
             Assert.Equal("", await page.AskAsync<string>("[...document.querySelectorAll('.output_error, .output_stderr')].map(e => e.textContent).join()"));
             Assert.True(await page.AskAsync<int>("document.querySelectorAll('.check[data-outcome=passed]').length") > 0);
             await page.WaitAsync("document.querySelectorAll('.rendered_html .MathJax').length > 0");
+            // Classic Notebook takes the triangle away, without which nobody sees that a hint opens.
+            Assert.True(await page.AskAsync<bool>("[...document.querySelectorAll('.rendered_html summary')].every(s => getComputedStyle(s).display === 'list-item')"));
             figures = await FiguresAsync(page);
             Assert.True(figures > 0);
             await AssertControlsMoveAsync(page);

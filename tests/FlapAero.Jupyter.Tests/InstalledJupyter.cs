@@ -19,6 +19,9 @@ public sealed class InstalledJupyter : IAsyncLifetime
 
     public string Data => Path.Combine(_root, "Jupyter-Daten mit Lücke");
 
+    /// <summary>The temporary folder of all that runs here.</summary>
+    internal string Temporary => Path.Combine(_root, "tmp");
+
     /// <summary>The same user after the kernel has gone: what Jupyter knows to trust stays.</summary>
     internal string DataWithoutKernels()
     {
@@ -46,6 +49,7 @@ public sealed class InstalledJupyter : IAsyncLifetime
         Copy(Path.Combine("artifacts", "lessons"), "*.dll");
         Copy(".config", "*.json");
         Copy("", "FlapAero.sln");
+        Directory.CreateDirectory(Temporary);
         return ValueTask.CompletedTask;
     }
 
@@ -84,6 +88,7 @@ public sealed class InstalledJupyter : IAsyncLifetime
         ["JUPYTER_DATA_DIR"] = data,
         ["JUPYTER_CONFIG_DIR"] = Path.Combine(_root, "config"),
         ["JUPYTER_RUNTIME_DIR"] = Path.Combine(_root, "runtime"),
+        ["TMPDIR"] = Temporary,
         // Else kernels in the home of whoever runs the tests are found as well.
         ["PYTHONNOUSERSITE"] = "1",
         ["IPYTHONDIR"] = Path.Combine(_root, "ipython"),
