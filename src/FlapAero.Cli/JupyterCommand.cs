@@ -48,7 +48,7 @@ internal static class JupyterCommand
         KernelTool tool = await KernelTool.RestoreAsync(checkout, cancellationToken);
         await checkout.BuildLessonAssemblyAsync(cancellationToken);
         var spec = new KernelSpec(jupyter.DataFolder);
-        spec.Install(tool);
+        spec.Install(tool, checkout.LessonAssemblies);
         await output.WriteLineAsync($"Kernel \"{KernelSpec.DisplayName}\" ({tool.Version}) is set up in {spec.Folder}");
         string notebooks = Path.GetRelativePath(workingFolder, checkout.Notebooks);
         await output.WriteLineAsync(jupyter.FrontEnd is { } frontEnd

@@ -10,6 +10,9 @@ internal static class ErrorWords
 {
     private const string NotBuilt = "CS0006";
 
+    /// <summary>NuGet's number for a package that no feed has.</summary>
+    private const string NoSuchPackage = "NU1101";
+
     /// <summary>The words for a cell that does not compile.</summary>
     /// <param name="faults">What the compiler found; at least one.</param>
     /// <param name="code">The cell.</param>
@@ -19,7 +22,7 @@ internal static class ErrorWords
         Diagnostic first = faults.FirstOrDefault(f => f.Code == NotBuilt)
             ?? faults.OrderBy(f => f.LinePositionSpan.Start.Line).ThenBy(f => f.LinePositionSpan.Start.Character).First();
         string what = first.Code == NotBuilt && first.Message.Contains("FlapAero", StringComparison.Ordinal)
-            ? "The lessons' assembly is not built, or this notebook lies outside the project's folder \"notebooks\"."
+            ? "The lessons' assembly is not built, or this notebook lies outside the project's folder \"notebooks\"; a student's copy of it runs in any folder."
             : Sentence(first.Message);
         int more = first.Code == NotBuilt ? 0 : faults.Count - 1;
         if (more > 0)
@@ -33,16 +36,21 @@ internal static class ErrorWords
     /// <param name="code">The cell.</param>
     public static string Of(Exception? exception, string message, string code)
     {
+        if (exception is null && message.Contains(NoSuchPackage, StringComparison.Ordinal) && message.Contains("FlapAero", StringComparison.Ordinal))
+            return Lines(
+                "The lessons' assembly is not where this kernel was set up, and no package FlapAero.Notebooks was found.",
+                Line(code, 1), Advice.SetUpOrFeed);
         if (exception is null)
             return Lines(Sentence(message.Split('\n')[0]), "this cell", Advice.Usual);
         while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
             exception = inner;
-        bool isRefusal = IsOurs(exception.GetType().Assembly) || exception is ArgumentException && IsOurs(exception.TargetSite?.DeclaringType?.Assembly);
+        bool isOldAnswer = exception is OldAnswerException;
+        bool isRefusal = !isOldAnswer && (IsOurs(exception.GetType().Assembly) || exception is ArgumentException && IsOurs(exception.TargetSite?.DeclaringType?.Assembly));
         string what = exception.Message;
         if (exception is ArgumentException { ParamName: { } name })
             what = what.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal);
         return Lines(
-            isRefusal ? Sentence(what) : $"{Sentence(what)} ({exception.GetType().Name})",
+            isRefusal || isOldAnswer ? Sentence(what) : $"{Sentence(what)} ({exception.GetType().Name})",
             LineOf(exception) is { } line ? Line(code, line) : "this cell",
             isRefusal ? Advice.Refused : Advice.On(exception));
     }

@@ -14,9 +14,14 @@ internal static class RunningKernel
         if (services.GetService(typeof(Kernel)) is not Kernel kernel)
             return;
         LeaveOutHostAddresses(kernel);
-        kernel.KernelEvents.Subscribe(new ErrorsInWords());
         foreach (CSharpKernel csharp in ((CompositeKernel)kernel).ChildKernels.OfType<CSharpKernel>())
+        {
             KnowLines(csharp);
+            LessonPackage.Serve(csharp);
+            // Before the words take the exception away.
+            AnswersThatFailed.Watch(kernel, csharp);
+        }
+        kernel.KernelEvents.Subscribe(new ErrorsInWords());
     }
 
     /// <summary>Else the first output of a notebook carries a script with the machine's network addresses.</summary>

@@ -12,6 +12,7 @@ internal static class StartupHook
         Environment.SetEnvironmentVariable("DOTNET_STARTUP_HOOKS", null);
         if (Path.GetFileNameWithoutExtension(Environment.GetCommandLineArgs()[0]) != Kernel)
             return;
+        ReservedPorts.Hold(Environment.GetCommandLineArgs()[^1]);
         // A number is to read the same on every machine, and so is what the compiler says.
         CultureInfo.CurrentCulture = CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         CultureInfo.CurrentUICulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;

@@ -17,6 +17,15 @@ public sealed partial class Lesson
         using FlapAero; using FlapAero.Charts; using FlapAero.Notebooks; using UnitsNet; var lesson = Lesson.Begin(); lesson
         """;
 
+    /// <summary>How a lesson in the project's folder names this assembly: the first line of <see cref="SetupCell"/>.</summary>
+    internal const string ProjectReference = "#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"";
+
+    /// <summary>
+    /// How a student's copy names it, which lies anywhere: the project's kernel answers for this package, any other
+    /// finds it in a feed.
+    /// </summary>
+    internal const string PackageReference = "#r \"nuget: FlapAero.Notebooks, *-*\"";
+
     private Lesson(int seed, Aeroplane aeroplane, DisplayUnits units)
     {
         Seed = seed;

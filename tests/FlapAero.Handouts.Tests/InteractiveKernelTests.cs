@@ -74,9 +74,11 @@ public sealed class InteractiveKernelTests : IDisposable
         Assert.Equal("the host's own", Assert.Single(result.Outputs).Text);
     }
 
-    [Fact]
-    public async Task RunAsync_LessonsReference_NeedsNoBuiltLessonsFolder() =>
-        Assert.Null((await RunAsync("#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"\n1")).Failure);
+    [Theory]
+    [InlineData("#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"\n1")]
+    [InlineData("#r \"nuget: FlapAero.Notebooks, *-*\"\n1")]
+    public async Task RunAsync_LessonsReference_NeedsNeitherABuiltFolderNorAFeed(string cell) =>
+        Assert.Null((await RunAsync(cell)).Failure);
 
     [Fact]
     public async Task RunAsync_UnknownAssemblyOfOurs_SaysWhatMayBeReferenced()

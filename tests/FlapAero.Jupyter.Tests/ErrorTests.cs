@@ -19,6 +19,11 @@ public sealed class ErrorTests(InstalledJupyter jupyter)
             ("refused", "var bank = Angle.FromDegrees(90);\nLoadFactor.InTurn(bank)"),
             ("compile", "var factor = 2;\nSpeed knots = 65;\nnothing"),
             ("thrown-by-an-earlier-cell", "\n\nvar half = Half(Length.FromFeet(2));"),
+            ("old-answer", "var lesson = new { Check = (Func<Length, string>)(length => \"judged\") }; var answer = Length.FromFeet(1);"),
+            ("answer-fails-again", "answer = Length.FromFeat(2);"),
+            ("check", "lesson.Check(answer)"),
+            ("mended", "answer = Length.FromFeet(2);"),
+            ("check-again", "lesson.Check(answer)"),
             ("after", "Console.WriteLine(1.5); 2.5.ToString()")), TestContext.Current.CancellationToken);
 
         SavedNotebook saved = await jupyter.RunAsync(notebook, "--allow-errors");
@@ -27,7 +32,9 @@ public sealed class ErrorTests(InstalledJupyter jupyter)
         AssertLines(saved.ErrorOf("refused"), "bank: 90° is refused; allowed is -85° to 85°.", "line 2 of this cell: LoadFactor.InTurn(bank)", "Change the value");
         AssertLines(saved.ErrorOf("compile"), "Cannot implicitly convert type 'int' to 'UnitsNet.Speed'. (1 more", "line 2 of this cell: Speed knots = 65;", "Speed.FromKnots(65)");
         AssertLines(saved.ErrorOf("thrown-by-an-earlier-cell"), "no ./half", "line 3 of this cell: var half", "the file's name");
-        Assert.All(saved.Outputs.Where(cell => cell.Key is not ("built" or "after")), cell => Assert.Single(cell.Value));
+        AssertLines(saved.ErrorOf("check"), "The last cell that sets answer failed", "this cell", "Mend that cell");
+        Assert.Equal("judged", Assert.Single(saved.Outputs["check-again"]).Text);
+        Assert.All(saved.Outputs.Where(cell => cell.Key is not ("built" or "old-answer" or "mended" or "after")), cell => Assert.Single(cell.Value));
         Assert.Equal("1.5,2.5", string.Join(',', saved.Outputs["after"].Select(output => output.Text)));
         // The reference to the assembly, which this test writes into its cell, is the only trace of the machine.
         Machine.AssertNotIn(saved.Text.Replace($"{jupyter.Checkout}/artifacts", "", StringComparison.Ordinal), jupyter.Checkout);

@@ -59,6 +59,17 @@ public sealed class ErrorWordsTests
         Assert.StartsWith("What: Command cancelled.\nWhere: this cell\n", ErrorWords.Of(null, "Command cancelled\nat Somewhere", "a"), StringComparison.Ordinal);
 
     [Fact]
+    public void Of_OurPackageNotFound_SaysHowToSetUp()
+    {
+        string words = ErrorWords.Of(null, "Project.fsproj : error NU1101: Unable to find package FlapAero.Notebooks.", "#r \"nuget: FlapAero.Notebooks, *-*\"\n1");
+
+        Assert.StartsWith("What: The lessons' assembly is not where this kernel was set up", words, StringComparison.Ordinal);
+        Assert.Contains("Where: line 1 of this cell: #r ", words, StringComparison.Ordinal);
+        Assert.Contains("-- jupyter\"", words, StringComparison.Ordinal);
+        Assert.Contains("NuGet.config", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_RefusalOfTheLibrary_IsItsMessageAlone()
     {
         var refusal = Assert.ThrowsAny<ArgumentException>(() => LoadFactor.InTurn(UnitsNet.Angle.FromDegrees(90)));

@@ -49,12 +49,13 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
         await page.WaitAsync("document.querySelectorAll('.rendered_html .MathJax').length > 0");
         string errors = await page.AskAsync<string>("[...document.querySelectorAll('.output_error, .output_stderr')].map(e => e.textContent).join()");
         int passed = await page.AskAsync<int>("document.querySelectorAll('.check[data-outcome=passed]').length");
+        bool triangles = await page.AskAsync<bool>("[...document.querySelectorAll('.rendered_html summary')].every(s => getComputedStyle(s).display === 'list-item')");
         int figures = await page.FiguresAsync();
         IReadOnlyList<string> still = await StillControlsAsync(page);
         await PhotographAsync(page, file);
         await page.SaveAsync();
         await page.EndKernelAsync();
-        return new FrontEndRun(errors, passed, figures, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(jupyter.Notebooks, file)));
+        return new FrontEndRun(errors, passed, triangles, figures, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(jupyter.Notebooks, file)));
     }
 
     /// <summary>Each control is moved by its arrow key; what it does not say or draw anew is listed.</summary>
@@ -96,7 +97,8 @@ public sealed class LessonsInTheFrontEnd : ICollectionFixture<FrontEnd>;
 
 /// <summary>What a lesson showed in the browser, and what Jupyter saved of it.</summary>
 internal sealed record FrontEndRun(
-    string Errors, int ChecksPassed, int Figures, IReadOnlyList<string> StillControls, IReadOnlyList<string> RequestsElsewhere, SavedNotebook Saved)
+    string Errors, int ChecksPassed, bool HintsHaveTriangles, int Figures, IReadOnlyList<string> StillControls,
+    IReadOnlyList<string> RequestsElsewhere, SavedNotebook Saved)
 {
     public const string AllDrawn =
         "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg'))";

@@ -17,6 +17,8 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 
         Assert.Equal("", run.Errors);
         Assert.True(run.ChecksPassed > 0);
+        // Classic Notebook takes the triangle away, without which nobody sees that a hint opens.
+        Assert.True(run.HintsHaveTriangles);
         Assert.True(run.Figures > 0);
         Assert.Empty(run.StillControls);
         Assert.Empty(run.RequestsElsewhere);

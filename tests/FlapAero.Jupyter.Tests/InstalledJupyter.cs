@@ -21,6 +21,10 @@ public sealed class InstalledJupyter : IAsyncLifetime
     /// <summary>A Jupyter folder without our kernel.</summary>
     internal string DataOf(string user) => Directory.CreateDirectory(Path.Combine(_root, "data " + user)).FullName;
 
+    /// <summary>The temporary folder of all that runs here.</summary>
+    internal string Temporary => Path.Combine(_root, "tmp");
+
+
     internal static string Command => Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll");
 
     /// <summary>The environment of a German user whose Jupyter keeps all it writes in our folder.</summary>
@@ -32,6 +36,7 @@ public sealed class InstalledJupyter : IAsyncLifetime
         Copy(Path.Combine("artifacts", "lessons"), "*.dll");
         Copy(".config", "*.json");
         Copy("", "FlapAero.sln");
+        Directory.CreateDirectory(Temporary);
         return ValueTask.CompletedTask;
     }
 
@@ -70,6 +75,7 @@ public sealed class InstalledJupyter : IAsyncLifetime
         ["JUPYTER_DATA_DIR"] = data,
         ["JUPYTER_CONFIG_DIR"] = Path.Combine(_root, "config"),
         ["JUPYTER_RUNTIME_DIR"] = Path.Combine(_root, "runtime"),
+        ["TMPDIR"] = Temporary,
         // Else kernels in the home of whoever runs the tests are found as well.
         ["PYTHONNOUSERSITE"] = "1",
         ["IPYTHONDIR"] = Path.Combine(_root, "ipython"),

@@ -29,7 +29,7 @@ public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
     }
 
     [Fact]
-    public async Task Jupyter_Entry_ListensOnLoopbackAloneAndNamesNoCheckout()
+    public async Task Jupyter_Entry_ListensOnLoopbackAloneAndKnowsTheLessonsAssembly()
     {
         InstalledJupyter.SkipWithoutJupyter();
         (await RunAsync()).Succeeded();
@@ -40,7 +40,11 @@ public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
         Assert.Contains("--http-local-only", spec["argv"]!.AsArray().Select(a => (string?)a));
         Assert.All(spec["argv"]!.AsArray().Select(a => (string)a!).Where(Path.IsPathRooted), path => Assert.True(File.Exists(path), path));
         Assert.True(File.Exists((string?)spec["env"]!["DOTNET_STARTUP_HOOKS"]));
-        Assert.DoesNotContain(jupyter.Checkout, text, StringComparison.Ordinal);
+        // A student's notebook lies anywhere: of the checkout the entry knows this one folder.
+        string lessons = (string)spec["env"]!["FLAPAERO_LESSONS"]!;
+        Assert.True(File.Exists(Path.Combine(lessons, "FlapAero.Notebooks.dll")), lessons);
+        spec["env"]!.AsObject().Remove("FLAPAERO_LESSONS");
+        Assert.DoesNotContain(jupyter.Checkout, spec.ToJsonString(new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping }), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -9,6 +9,8 @@ internal sealed class Checkout
 
     public string Notebooks => Path.Combine(_root, "notebooks");
 
+    public string LessonAssemblies => Path.Combine(_root, "artifacts", "lessons");
+
     public string ToolManifest => Path.Combine(_root, ".config", "dotnet-tools.json");
 
     public static Checkout Above(string workingFolder) => RepositoryFolder.Find(workingFolder) is { } root
@@ -18,7 +20,7 @@ internal sealed class Checkout
     /// <summary>Building this command built it already, unless someone cleaned up since.</summary>
     public async Task BuildLessonAssemblyAsync(CancellationToken cancellationToken)
     {
-        if (File.Exists(Path.Combine(_root, "artifacts", "lessons", "FlapAero.Notebooks.dll")))
+        if (File.Exists(Path.Combine(LessonAssemblies, "FlapAero.Notebooks.dll")))
             return;
         await DotnetAsync(cancellationToken, "build", Path.Combine("src", "FlapAero.Notebooks"), "--verbosity", "quiet");
     }

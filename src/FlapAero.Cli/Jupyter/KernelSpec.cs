@@ -17,6 +17,15 @@ internal sealed class KernelSpec
     private const string StartAssembly = "FlapAero.KernelStart.dll";
     private const string SpecFile = "kernel.json";
 
+    /// <summary>What the start assembly reads the folder from; it spells it likewise.</summary>
+    private const string LessonFolderVariable = "FLAPAERO_LESSONS";
+
+    /// <summary>
+    /// The tool takes the first free port of its range and lets go of it for a moment: kernels that start together all
+    /// take the same. In this range the system chooses the port, at random.
+    /// </summary>
+    private const string PortOfTheSystem = "0-0";
+
     private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private readonly string _kernels;
@@ -33,7 +42,9 @@ internal sealed class KernelSpec
     private string SpecPath => Path.Combine(Folder, SpecFile);
 
     /// <summary>Writes the entry, over an earlier one of ours.</summary>
-    public void Install(KernelTool tool)
+    /// <param name="tool">The kernel's program.</param>
+    /// <param name="lessonAssemblies">The folder of what a notebook references; a student's notebook lies anywhere and finds it by this.</param>
+    public void Install(KernelTool tool, string lessonAssemblies)
     {
         try
         {
@@ -43,7 +54,7 @@ internal sealed class KernelSpec
             using (Stream assembly = Assembly.GetExecutingAssembly().GetManifestResourceStream(StartAssembly)!)
             using (FileStream file = File.Create(Path.Combine(Folder, StartAssembly)))
                 assembly.CopyTo(file);
-            File.WriteAllText(SpecPath, Spec(tool, made).ToJsonString(Readable) + "\n");
+            File.WriteAllText(SpecPath, Spec(tool, lessonAssemblies, made).ToJsonString(Readable) + "\n");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -73,16 +84,21 @@ internal sealed class KernelSpec
         }
     }
 
-    private JsonObject Spec(KernelTool tool, JsonArray made) => new()
+    private JsonObject Spec(KernelTool tool, string lessonAssemblies, JsonArray made) => new()
     {
-        ["argv"] = new JsonArray(Dotnet.Path, tool.Assembly, "jupyter", "--default-kernel", "csharp", "--http-local-only", "{connection_file}"),
+        ["argv"] = new JsonArray(
+            Dotnet.Path, tool.Assembly, "jupyter", "--default-kernel", "csharp",
+            "--http-local-only", "--http-port-range", PortOfTheSystem, "{connection_file}"),
         ["display_name"] = DisplayName,
         ["language"] = "C#",
         ["env"] = new JsonObject
         {
             ["DOTNET_STARTUP_HOOKS"] = Path.Combine(Folder, StartAssembly),
+            [LessonFolderVariable] = lessonAssemblies,
             // One notebook on a laptop: not a heap for each core, not a line in the log for each start.
             ["DOTNET_gcServer"] = "0",
+            // Jupyter mostly kills a kernel: the three files that the runtime keeps for a debugger would stay in the temporary folder.
+            ["DOTNET_EnableDiagnostics"] = "0",
             ["Logging__LogLevel__Default"] = "Warning",
             ["DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT"] = "1",
             ["DOTNET_INTERACTIVE_SKIP_FIRST_TIME_EXPERIENCE"] = "1",

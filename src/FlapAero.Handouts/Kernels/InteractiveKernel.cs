@@ -147,7 +147,8 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
     private static string FirstLine(string text) => text.Split('\n')[0].Trim();
 
-    [GeneratedRegex("^(?<before>[ \t]*#r[ \t]+)\"(?:[^\"\r\n]*[/\\\\])?(?<name>FlapAero[A-Za-z0-9.]*)\\.dll\"", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
+    /// <summary>Our assembly by its path, as in the project's lessons, or by its package, as in a student's copy.</summary>
+    [GeneratedRegex("""^(?<before>[ \t]*#r[ \t]+)"(?:(?:(?!nuget:)[^"\r\n]*[/\\])?(?<name>FlapAero[A-Za-z0-9.]*)\.dll|nuget:[ \t]*(?<name>FlapAero[A-Za-z0-9.]*)(?:,[^"\r\n]*)?)[ \t]*["]""", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex AssemblyLine();
 
     /// <summary>Counts what a cell puts out while it runs: afterwards would be too late for the memory.</summary>

@@ -50,11 +50,13 @@ internal sealed class KernelProcess : IDisposable
             CreateNoWindow = true,
             // So short a life is spent compiling. Warm code is compiled once more only where it stays hot, a second after the last new code;
             // code is written where it runs (cells may run anything, there is nothing to guard); what the compiler of cells
-            // drops is collected rarely and in one go. Numbers are hexadecimal.
+            // drops is collected rarely and in one go. Numbers are hexadecimal. Nobody debugs it: what the runtime lays into the
+            // temporary folder for a debugger stays behind where a process is killed, as this one mostly is.
             Environment =
             {
                 ["DOTNET_TieredPGO"] = "0", ["DOTNET_TC_CallCountingDelayMs"] = "3E8", ["DOTNET_EnableWriteXorExecute"] = "0",
                 ["DOTNET_GCgen0size"] = "4000000", ["DOTNET_gcConcurrent"] = "0",
+                ["DOTNET_EnableDiagnostics"] = "0",
             },
         };
         foreach (string argument in command.Arguments)

@@ -64,7 +64,7 @@ internal sealed partial class StudentNotebook
                 AddProblem(cell);
                 break;
             default:
-                string source = cell.Role == CellRole.Setup ? _lesson.Input.Begun(cell.Source) : cell.Source;
+                string source = cell.Role == CellRole.Setup ? Setup(cell) : cell.Source;
                 JsonObject copy = Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, cell.IsCode, source);
                 if (cell.Role == CellRole.Commit)
                     Label(copy, cell.Label, cell.Unit);
@@ -72,6 +72,10 @@ internal sealed partial class StudentNotebook
                 break;
         }
     }
+
+    /// <summary>A student's copy lies anywhere: no path leads from there to the project.</summary>
+    private string Setup(LessonCell cell) =>
+        _lesson.Input.Begun(cell.Source).Replace(Lesson.ProjectReference, Lesson.PackageReference, StringComparison.Ordinal);
 
     private void AddProblem(LessonCell cell)
     {
