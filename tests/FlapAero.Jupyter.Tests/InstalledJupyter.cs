@@ -24,7 +24,6 @@ public sealed class InstalledJupyter : IAsyncLifetime
     /// <summary>The temporary folder of all that runs here.</summary>
     internal string Temporary => Path.Combine(_root, "tmp");
 
-
     internal static string Command => Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll");
 
     /// <summary>The environment of a German user whose Jupyter keeps all it writes in our folder.</summary>
