@@ -12,7 +12,8 @@ namespace FlapAero.Lessons.Tests;
 
 /// <summary>
 /// Every lesson makes its student's files for other seeds than the first: the search for answers raises no false alarm.
-/// <c>SweepSeeds=100</c> in the environment sweeps seeds 1 to 100 with both aeroplanes in place of a few seeds with one.
+/// <c>SweepSeeds=100</c> in the environment sweeps seeds 1 to 100 with both aeroplanes in place of a few seeds with
+/// one.
 /// </summary>
 public sealed partial class SeedTests
 {
