@@ -9,6 +9,21 @@ public class ProblemTests
     private static readonly Lesson TheLesson = Lesson.Begin();
 
     [Fact]
+    public void Decide_SafeOptionBesideTheRightOne_IsAcceptedWithItsReason()
+    {
+        Problem problem = TheLesson.Decide("D", "q", [Option.Right("Go on.", "The rule is kept."), Option.Safe(false, "Go around.", "Say why.")], "r", ["h"], "s");
+        var html = Html.Parse(problem.ToHtml());
+        string safe = problem.Answer == "a" ? "b" : "a";
+        CheckResult verdict = TheLesson.CheckSealed(safe, AnswerKey.Parse(html.QuerySelector("[data-key]")!.GetAttribute("data-key")!).Seal);
+
+        Assert.Equal(CheckOutcome.Passed, verdict.Outcome);
+        Assert.Equal($"D: {safe} is safe and accepted; it is more than the rule asks. Say why.", verdict.Words);
+        Assert.Contains(html.QuerySelectorAll(".because > li"), li => li.TextContent == "Accepted too, as safe. Say why.");
+        // Where it is the right one, it is simply right.
+        Assert.True(Option.Safe(true, "Go around.", "x").IsRight);
+    }
+
+    [Fact]
     public void Problem_HintsInSteps_AreEachFoldedUnderItsNumber()
     {
         Problem problem = TheLesson.Problem("T", $"At {Angle.FromDegrees(30):0}?", ["First *this*.", $"Then $1/\\cos\\varphi$."], Speed.FromKnots(57.15), Speed.FromKnots(1), "So.", new Mistake(Speed.FromKnots(53), "No bank."));

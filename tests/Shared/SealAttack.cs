@@ -4,7 +4,9 @@ using FlapAero.Notebooks.Seals;
 
 namespace FlapAero.Tests;
 
-/// <summary>Takes a seal apart as someone would who has only the seal: what can be read in it must not be the answer.</summary>
+/// <summary>
+/// Takes a seal apart as someone would who has only the seal: what can be read in it must not be the answer.
+/// </summary>
 internal static class SealAttack
 {
     /// <summary>What a seal may tell in numbers; the units' factors are everybody's.</summary>

@@ -5,7 +5,8 @@ using FlapAero.Handouts.Pages;
 namespace FlapAero.Handouts.Leaks;
 
 /// <summary>
-/// The names that a page gives to its fields and headings. They are made of titles, and nobody reads them: "answer-a-tighter-turn"
+/// The names that a page gives to its fields and headings. They are made of titles, and nobody reads them:
+/// "answer-a-tighter-turn"
 /// does not say that the answer is a. Every other name is searched, for it could carry an answer.
 /// </summary>
 internal static class OwnNames

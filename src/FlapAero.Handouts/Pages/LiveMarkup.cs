@@ -5,7 +5,8 @@ using AngleSharp.Html.Dom;
 namespace FlapAero.Handouts.Pages;
 
 /// <summary>
-/// What a cell's output must not bring into a page: what runs, what fetches, what leads a reader elsewhere. A page's scripts are
+/// What a cell's output must not bring into a page: what runs, what fetches, what leads a reader elsewhere. A
+/// page's scripts are
 /// its own alone; a cell gives them data.
 /// </summary>
 internal static partial class LiveMarkup

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace FlapAero.Notebooks.Seals;
 
 /// <summary>
-/// Tolerances that say nothing of the answer. A seal tells its tolerance to everybody; two per cent of the answer, to all its
+/// Tolerances that say nothing of the answer. A seal tells its tolerance to everybody; two per cent of the answer,
+/// to all its
 /// digits, would tell the answer too.
 /// </summary>
 internal static class CoarseTolerance
@@ -18,7 +19,8 @@ internal static class CoarseTolerance
     internal static readonly IReadOnlyList<double> UsualShares = [0.01, 0.02, 0.03, 0.05, 0.1];
 
     /// <summary>
-    /// The tolerance itself where a person would write it so, else the nearest 1, 2 or 5 times a power of ten; and a step
+    /// The tolerance itself where a person would write it so, else the nearest 1, 2 or 5 times a power of ten; and
+    /// a step
     /// less where it is just a usual share of the answer.
     /// </summary>
     public static IQuantity Of(IQuantity expected, IQuantity tolerance) =>

@@ -3,8 +3,10 @@ using UnitsNet;
 namespace FlapAero.Notebooks.Seals;
 
 /// <summary>
-/// An expected number that cannot be read. The line of numbers is cut into pieces a little wider than twice the tolerance,
-/// from zero on, whatever the answer: what is right touches two of them. Under the hash of each of the two stands from where
+/// An expected number that cannot be read. The line of numbers is cut into pieces a little wider than twice the
+/// tolerance,
+/// from zero on, whatever the answer: what is right touches two of them. Under the hash of each of the two stands
+/// from where
 /// to where it is right, so that a guess in one of them is judged to the last digit, and any other opens nothing. A
 /// known mistake is kept in the same way, with its words.
 /// </summary>
@@ -30,7 +32,9 @@ internal sealed record NumberSeal(
     /// <summary>A piece is wider than what is right by more than rounding, so that two are always enough.</summary>
     private const double Slack = 1e-6;
 
-    /// <summary>The room for a number in a piece's words: as long as the longest, for a length would tell its digits.</summary>
+    /// <summary>
+    /// The room for a number in a piece's words: as long as the longest, for a length would tell its digits.
+    /// </summary>
     private const int NumberLength = 24;
 
     private static readonly System.Globalization.CultureInfo Invariant = System.Globalization.CultureInfo.InvariantCulture;
@@ -93,7 +97,9 @@ internal sealed record NumberSeal(
 
     private static double PieceOf(double value, double tolerance) => Math.Floor(value / (2 * tolerance * (1 + Slack)));
 
-    /// <summary>The text that is hashed: of the answer or of one of the mistakes, and the number of the piece.</summary>
+    /// <summary>
+    /// The text that is hashed: of the answer or of one of the mistakes, and the number of the piece.
+    /// </summary>
     private static string Guess(string name, double piece) =>
         // Plus zero: a minus zero would be written with its sign.
         $"{name}:{(piece + 0.0).ToString("F0", Invariant)}";
