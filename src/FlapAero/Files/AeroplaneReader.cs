@@ -26,6 +26,7 @@ internal static class AeroplaneReader
                 .OfType<SettingValues>(),
         ];
         RulesAcrossSettings.Check(settings, faults);
+        masses = RulesOfKind.Check(settings, wing, masses, faults);
         foreach (SettingValues setting in settings)
             RulesInOneSetting.Check(setting, wing, zeroLiftDrag, masses, faults);
         // With a fault the parts are not all there, or would only repeat it.

@@ -158,6 +158,11 @@ public sealed class AeroplaneFileTests
     public void Parse_NoSchemaKey_IsAccepted() =>
         Assert.NotNull(AeroplaneFile.Parse(AeroplaneText.Edited(root => root.Remove("$schema")), "trainer.json"));
 
+    // 61 kt is 31.38 m/s: ½ · 1.225 · 31.38² · 16.6 · 2.0 N are 2 042 kg with full flaps.
+    [Theory, InlineData("2040"), InlineData("720"), InlineData("1400")]
+    public void Parse_HeavyAsALightAeroplaneMayBe_IsAccepted(string kilograms) => Assert.NotNull(AeroplaneFile.Parse(
+        AeroplaneText.Edited(root => root.Set("masses.maximum.value", kilograms)), "trainer.json"));
+
     [Fact]
     public void Parse_WithoutACrosswindLimit_HasNone()
     {

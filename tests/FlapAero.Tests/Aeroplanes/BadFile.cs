@@ -81,6 +81,12 @@ internal sealed partial record BadFile(Action<JsonNode> Edit, string Place, stri
         ["aspect ratio"] = Value(
             "wing.span.value", "24.5", "with an area of 16.6 m2, aspect ratio b²/S 36.16 is refused; allowed is 3 to 25", "wing.span"),
         ["zero-lift drag"] = Value("zeroLiftDragCoefficient.value", "0.001", "zero-lift drag coefficient 0.001 is refused; allowed is 0.005 to 0.4"),
+        ["pounds typed as kilograms"] = Value(
+            "masses.maximum.value", "2150",
+            "2150 kg makes it stall at 62.6 kt with \"35°\", each square metre of wing carrying 130 kg; a light aeroplane with one engine stalls at 61 kt "
+            + "or less in its landing configuration (CS 23.49); did you mean 2150 lb, 975 kg?", "masses.maximum"),
+        ["heavy whatever the unit"] = Value(
+            "masses.maximum.value", "5600", "in its landing configuration (CS 23.49); are mass, area and C_Lmax right?", "masses.maximum"),
         ["crosswind limit"] = Value("crosswindLimit.value", "0.71", "crosswind limit 0.71 kt is refused; allowed is 1 kt to 60 kt"),
         ["maximum mass"] = Value("masses.maximum.value", "150.5", "maximum mass 150.5 kg is refused; allowed is 200 kg to 5"),
         ["minimum mass"] = Value("masses.minimum.value", "99", "minimum mass 99 kg is refused; allowed is 100 kg to 5"),
