@@ -22,6 +22,7 @@ internal static class RunningKernel
             AnswersThatFailed.Watch(kernel, csharp);
         }
         kernel.KernelEvents.Subscribe(new ErrorsInWords());
+        kernel.KernelEvents.Subscribe(new CompletionsAsNames());
     }
 
     /// <summary>Else the first output of a notebook carries a script with the machine's network addresses.</summary>
