@@ -74,7 +74,7 @@ internal static partial class OrdinaryFile
     /// <summary>Why a kind can be neither read nor replaced; null where it can, or where nothing is there.</summary>
     public static string? Fault(FileKind kind) => kind switch
     {
-        FileKind.Folder => "it is a folder; a file is wanted",
+        FileKind.Folder => "it is a folder; a file is wanted, not a folder",
         FileKind.Other => "it is a device, a pipe or a socket; an ordinary file is wanted",
         _ => null,
     };

@@ -23,10 +23,12 @@ public sealed class NotebookFilesTests : IDisposable
     public void Replace_CannotBeWritten_LeavesTheOldFile()
     {
         string file = Put("01-turn.ipynb");
-        Directory.CreateDirectory(Path.Combine(_folder, ".01-turn.ipynb.new"));
+        string folder = Directory.CreateDirectory(Path.Combine(_folder, "02-folder.ipynb")).FullName;
 
-        Assert.Throws<UnauthorizedAccessException>(() => NotebookFiles.Replace(file, "new"u8));
+        Assert.ThrowsAny<IOException>(() => NotebookFiles.Replace(folder, "new"u8));
+        Assert.ThrowsAny<IOException>(() => NotebookFiles.Replace(Path.Combine(_folder, "none", "03-x.ipynb"), "new"u8));
         Assert.Equal("old", File.ReadAllText(file));
+        Assert.True(Directory.Exists(folder));
     }
 
     [Fact]
