@@ -5,13 +5,11 @@ namespace FlapAero.Charts;
 /// <summary>What a browser needs to draw the figures of a page or of a notebook, without any network.</summary>
 public static class FigureScript
 {
-    private const string PlotlyName = "plotly-2.28.0.min.js";
-
     /// <summary>A script comment: whose plotly.js is and on what terms. It goes wherever the script goes, packed or not.</summary>
     public static string PlotlyNotice =>
         """
         /*!
-        plotly.js v2.28.0, Copyright 2012-2024, Plotly, Inc. All rights reserved. The MIT licence:
+        plotly.js (basic - minified) v2.28.0, Copyright 2012-2024, Plotly, Inc. All rights reserved. The MIT licence:
 
         Permission is hereby granted, free of charge, to any person obtaining a copy
         of this software and associated documentation files (the "Software"), to deal
@@ -36,18 +34,11 @@ public static class FigureScript
 
         """.ReplaceLineEndings("\n");
 
-    /// <summary>The plotly.js that Plotly.NET carries, under its notice, so that script and library cannot disagree on its version.</summary>
-    /// <exception cref="InvalidOperationException">Plotly.NET carries another version.</exception>
-    public static string Plotly
-    {
-        get
-        {
-            Assembly assembly = Assembly.Load(new AssemblyName("Plotly.NET"));
-            string name = assembly.GetManifestResourceNames().FirstOrDefault(n => n.EndsWith(PlotlyName, StringComparison.Ordinal))
-                ?? throw new InvalidOperationException($"Plotly.NET carries no {PlotlyName}; its version is pinned in Directory.Packages.props.");
-            return PlotlyNotice + Read(assembly, name);
-        }
-    }
+    /// <summary>
+    /// plotly.js under its notice: the bundle that draws lines and bars, which are all that figures have. It is of the version that
+    /// Plotly.NET writes for, and weighs a third of the whole.
+    /// </summary>
+    public static string Plotly => PlotlyNotice + Read(typeof(FigureScript).Assembly, "assets/plotly-basic.min.js");
 
     /// <summary>
     /// The script that declares the function <c>drawFigures(plotly)</c>: it draws all figures of the document, and

@@ -121,7 +121,8 @@ public class FigureTests
     [Fact]
     public void FigureScript_Texts_AreWhatAPageNeedsAndFetchNothing()
     {
-        Assert.Contains("plotly.js v2.28.0", FigureScript.Plotly[..200], StringComparison.Ordinal);
+        Assert.Contains("plotly.js (basic - minified) v2.28.0", FigureScript.Plotly[..200], StringComparison.Ordinal);
+        Assert.Contains(typeof(Plotly.NET.Chart).Assembly.GetManifestResourceNames(), name => name.EndsWith("plotly-2.28.0.min.js", StringComparison.Ordinal));
         Assert.StartsWith("// Draws figures", FigureScript.Figures, StringComparison.Ordinal);
         Assert.DoesNotContain("http", FigureScript.Figures + FigureScript.Style, StringComparison.Ordinal);
         Assert.DoesNotContain("</", FigureScript.Figures + FigureScript.Style, StringComparison.Ordinal);

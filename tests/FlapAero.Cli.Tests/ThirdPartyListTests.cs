@@ -39,7 +39,7 @@ public sealed class ThirdPartyListTests
         Assert.StartsWith("/*!\n" + head[1] + ", " + head[2], FigureScript.PlotlyNotice, StringComparison.Ordinal);
         string mit = List[List.IndexOf("Permission is hereby", StringComparison.Ordinal)..List.IndexOf("### MIT-0", StringComparison.Ordinal)].TrimEnd('\n', '`');
         Assert.Contains(mit, FigureScript.PlotlyNotice, StringComparison.Ordinal);
-        Assert.Contains($"| plotly.js | {head[1].Split('v')[^1]} | MIT | {head[2]} {head[3]} |", List, StringComparison.Ordinal);
+        Assert.Contains($"| plotly.js (basic - minified) | {head[1].Split('v')[^1]} | MIT | {head[2]} {head[3]} |", List, StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> Shipped(string project)
