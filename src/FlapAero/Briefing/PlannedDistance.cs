@@ -66,7 +66,8 @@ public sealed class PlannedDistance
     {
         Runway = setup.Runway with
         {
-            RollingFriction = surface.RollingFriction, BrakingFriction = surface.Braking(brakingShare),
+            RollingFriction = surface.RollingFriction,
+            BrakingFriction = surface.Braking(brakingShare),
         },
     };
 
