@@ -24,6 +24,17 @@ public sealed class RefusalTextTests
         "lift-limit-before-round-out: the airspeed collapses on the approach, far past the touchdown lift coefficient of 7.5.",
         RefusalText.Explain(Of(LandingRefusal.LiftLimitBeforeRoundOut, shown)));
 
+    [Theory]
+    [InlineData(double.PositiveInfinity, "more than 1e+308 m,"), InlineData(double.NegativeInfinity, "less than -1e+308 m,")]
+    [InlineData(double.NaN, "no number at all m,")]
+    public void Explain_ValueBeyondNumbers_IsSaidInWords(double shown, string words)
+    {
+        string explanation = RefusalText.Explain(Of(LandingRefusal.RoundOutAboveThresholdHeight, shown));
+        Assert.Contains(words, explanation, StringComparison.Ordinal);
+        Assert.DoesNotContain("Infinity", explanation, StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", explanation, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Explain_LandingThatHappened_SaysNothing() => Assert.Equal("", RefusalText.Explain(Of(LandingRefusal.None, 1)));
 

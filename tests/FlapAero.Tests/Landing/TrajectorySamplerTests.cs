@@ -116,6 +116,22 @@ public sealed class TrajectorySamplerTests
         Assert.Equal(Outcome.StopDistance, few[^1].Distance, 1e-3);
     }
 
+    [Theory, InlineData(1e-12), InlineData(1e-6), InlineData(1e-4)]
+    public void Sample_AnyTolerance_NeverStepsBack(double tolerance)
+    {
+        foreach (LandingSetup setup in new[]
+        {
+            DemoLandings.TrainerH4FlapsUp, DemoLandings.TrainerH4FullFlaps, DemoLandings.TrainerL2FlapsUp, DemoLandings.TrainerL2FullFlaps,
+        })
+            foreach (double interval in new[] { 0.013, 0.1, 0.5 })
+            {
+                LandingInput input = setup.Input();
+                List<TrajectoryState> states = TrajectorySampler.Sample(input, LandingSolver.Solve(input, tolerance), interval, tolerance);
+                for (int i = 1; i < states.Count; i++)
+                    Assert.True(states[i].Distance >= states[i - 1].Distance && states[i].Time >= states[i - 1].Time, $"{interval} s, moment {i}");
+            }
+    }
+
     // Forced on, the wheels are down where the hold-off ends: nothing settles.
     [Fact]
     public void Sample_ForcedLanding_HasNoSettling()

@@ -32,5 +32,8 @@ internal static class RefusalText
         return words.Length == 0 ? "" : $"{outcome.Refusal.Reason()}: {words}";
     }
 
-    private static string Number(double value) => value.ToString("g5", CultureInfo.InvariantCulture);
+    /// <summary>Absurd input can lead beyond every number: that is said in words.</summary>
+    private static string Number(double value) =>
+        double.IsFinite(value) ? value.ToString("g5", CultureInfo.InvariantCulture)
+        : double.IsNaN(value) ? "no number at all" : value > 0 ? "more than 1e+308" : "less than -1e+308";
 }

@@ -33,11 +33,11 @@ internal sealed class TrajectorySampler
             sampler.Settle();
         sampler.Roll(
             LandingStage.RollNoseHigh, GroundRoll.Stage(input, input.NoseHighLift, input.RollingFriction, double.NegativeInfinity),
-            input.NoseHighLift, outcome.TouchdownTime, sampler.RollStart, outcome.TouchdownDistance, outcome.NoseLowerTime);
+            input.NoseHighLift, outcome.TouchdownTime, sampler.RollStart, outcome.TouchdownDistance, outcome.NoseLowerTime, outcome.NoseLowerDistance);
         sampler.Roll(
             LandingStage.RollBraking, GroundRoll.Stage(input, input.LevelLift, input.BrakingFriction, double.NegativeInfinity),
             input.LevelLift, outcome.NoseLowerTime, Math.Min(sampler.RollStart, input.NoseLowerSpeedFraction * outcome.TouchdownSpeed),
-            outcome.NoseLowerDistance, outcome.StopTime);
+            outcome.NoseLowerDistance, outcome.StopTime, outcome.StopDistance);
         return sampler._states;
     }
 
@@ -58,7 +58,7 @@ internal sealed class TrajectorySampler
         foreach (double time in Moments(0, _outcome.FlareStartTime))
         {
             FlyTo(ref stage, time, ref leg);
-            Add(LandingStage.Approach, leg, stage.Height(time).Value, sink, 0);
+            Add(LandingStage.Approach, leg, _outcome.FlareStartDistance, stage.Height(time).Value, sink, 0);
         }
     }
 
@@ -75,7 +75,7 @@ internal sealed class TrajectorySampler
         {
             FlyTo(ref stage, time, ref leg);
             double sink = stage.Sink(time).Value;
-            Add(LandingStage.HoldOff, leg, stage.Height(sink).Value, sink, sink / _input.FlareTimeConstant);
+            Add(LandingStage.HoldOff, leg, _outcome.HoldOffEndDistance, stage.Height(sink).Value, sink, sink / _input.FlareTimeConstant);
         }
     }
 
@@ -96,28 +96,32 @@ internal sealed class TrajectorySampler
             FreeMotion<ScalarLane> motion = leg.Motion;
             bool down = time >= _outcome.TouchdownTime;
             _states.Add(new(
-                LandingStage.Settling, time, leg.Distance.Value, down ? 0 : motion.Height.Value, motion.Speed.Value,
+                LandingStage.Settling, time, down ? _outcome.TouchdownDistance : Within(leg.Distance, _outcome.TouchdownDistance), down ? 0 : motion.Height.Value, motion.Speed.Value,
                 -motion.Speed.Value * Math.Sin(motion.Angle.Value), _path.TouchdownLift.Value, Thrust(time)));
         }
     }
 
-    private void Roll(LandingStage name, RollStage stage, double lift, double start, double speed, double distance, double end)
+    private void Roll(LandingStage name, RollStage stage, double lift, double start, double speed, double from, double end, double to)
     {
-        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new() { Time = start, Motion = new(speed), Distance = distance };
+        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new() { Time = start, Motion = new(speed), Distance = from };
         foreach (double time in Moments(start, end))
         {
             FlyTo(ref stage, time, ref leg);
-            _states.Add(new(name, time, leg.Distance.Value, 0, leg.Motion.Speed.Value, 0, lift, Thrust(time)));
+            _states.Add(new(name, time, time >= end ? to : Within(leg.Distance, to), 0, leg.Motion.Speed.Value, 0, lift, Thrust(time)));
         }
     }
 
-    private void Add(LandingStage name, in LegState<ScalarLane, PathMotion<ScalarLane>> leg, double height, double sink, double extraLift)
+    private void Add(
+        LandingStage name, in LegState<ScalarLane, PathMotion<ScalarLane>> leg, double to, double height, double sink, double extraLift)
     {
         double speed = leg.Motion.Speed.Value;
         double cosine = Math.Sqrt(1 - sink * sink / (speed * speed));
         double lift = _input.Mass * (StandardConstants.Gravity * cosine + extraLift) / (_qArea * speed * speed);
-        _states.Add(new(name, leg.Time.Value, leg.Distance.Value, height, speed, sink, lift, Thrust(leg.Time.Value)));
+        _states.Add(new(name, leg.Time.Value, Within(leg.Distance, to), height, speed, sink, lift, Thrust(leg.Time.Value)));
     }
+
+    // Flown in other steps than the outcome's, a stage's last metres differ in the last digits: none may lie beyond its end.
+    private static double Within(ScalarLane distance, double end) => Math.Min(distance.Value, end);
 
     private double Thrust(double time) => _input.Mass * _power.At(time).At(time).Value;
 
