@@ -51,7 +51,7 @@ public class KernelTests
         Assert.DoesNotContain("http", html, StringComparison.Ordinal);
         Assert.Contains(FigureScript.PlotlyNotice, script, StringComparison.Ordinal);
         Assert.Equal(FigureScript.Plotly, Unpacked(Regex.Match(script, "start\\(\"([A-Za-z0-9+/=]+)\"\\)").Groups[1].Value));
-        Assert.InRange(html.Length, 1_000_000, 2_200_000);
+        Assert.InRange(html.Length, 300_000, 600_000);
     }
 
     [Fact]
