@@ -51,6 +51,7 @@ internal static class JupyterCommand
         spec.Install(tool, checkout.LessonAssemblies);
         await output.WriteLineAsync($"Kernel \"{KernelSpec.DisplayName}\" ({tool.Version}) is set up in {spec.Folder}");
         string notebooks = Path.GetRelativePath(workingFolder, checkout.Notebooks);
+        await output.WriteLineAsync($"The lessons in {notebooks} are the instructor's, with the answers. A student opens the notebooks that handouts writes.");
         await output.WriteLineAsync(jupyter.FrontEnd is { } frontEnd
             ? $"Open the lessons with: {frontEnd} {(notebooks.Contains(' ', StringComparison.Ordinal) ? $"\"{notebooks}\"" : notebooks)}"
             : $"Neither Jupyter Notebook nor JupyterLab is installed (pip install notebook); in VS Code open {notebooks} and choose this kernel.");
