@@ -8,10 +8,10 @@ namespace FlapAero.Handouts.Pages;
 /// <summary>The page that leads to all others.</summary>
 internal static class IndexPage
 {
-    private const string Header = """
+    private const string Header = $"""
         <h1>FlapAero</h1>
         <p class="lead">The approach and landing of a light aeroplane, with its flaps and without them: lessons for student pilots and for those who teach them, to read, project and print.</p>
-        <p>A student works in the student's notebook. The notebooks in the project's folder <code>notebooks</code> hold answers and solutions: they are the instructor's.</p>
+        <p>A student works in the student's notebook: it opens in Jupyter from any folder, with the kernel {LessonNotebook.KernelDisplayName}. The notebooks in the project's folder <code>notebooks</code> hold answers and solutions: they are the instructor's.</p>
         """;
 
     /// <summary>The page.</summary>
@@ -65,8 +65,7 @@ internal static class IndexPage
         foreach ((string name, string words) in files.Where(f => isThere(f.Name)))
         {
             string pdf = Path.ChangeExtension(name, ".pdf");
-            string place = name.EndsWith(".ipynb", StringComparison.Ordinal) ? $" (opens in Jupyter from any folder, with the kernel {LessonNotebook.KernelDisplayName})" : "";
-            links.Add($"<a href=\"{name}\">{words}{apart}</a>{place}" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
+            links.Add($"<a href=\"{name}\">{words}{apart}</a>" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
         }
         return links.Count == 0 ? "" : $"<p class=\"files\"><strong>{reader}:</strong> {string.Join(", ", links)}</p>\n";
     }

@@ -6,8 +6,7 @@ namespace FlapAero.Handouts.Pages;
 
 /// <summary>
 /// What a cell's output must not bring into a page: what runs, what fetches, what leads a reader elsewhere. A
-/// page's scripts are
-/// its own alone; a cell gives them data.
+/// page's scripts are its own alone; a cell gives them data.
 /// </summary>
 internal static partial class LiveMarkup
 {
