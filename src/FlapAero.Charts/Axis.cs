@@ -32,10 +32,10 @@ public sealed class Axis
     /// <param name="symbol">For example <c>V_S</c>; may be empty.</param>
     /// <param name="unit">For example <c>kt CAS</c>; empty for a pure number.</param>
     /// <returns>The axis.</returns>
-    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <exception cref="RefusedInputException">The name is empty.</exception>
     public static Axis Of(string name, string symbol = "", string unit = "")
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of the axis");
         ArgumentNullException.ThrowIfNull(symbol);
         ArgumentNullException.ThrowIfNull(unit);
         return new Axis(name.Trim(), symbol.Trim(), unit.Trim(), null, null);
@@ -44,11 +44,11 @@ public sealed class Axis
     /// <summary>The same axis, reaching as far as a value even where no data do: <c>Including(0)</c>.</summary>
     /// <param name="value">A finite value in the axis' unit.</param>
     /// <returns>The axis that includes it.</returns>
-    /// <exception cref="ArgumentException">The value is not finite.</exception>
+    /// <exception cref="RefusedInputException">The value is not finite.</exception>
     public Axis Including(double value)
     {
         if (!double.IsFinite(value))
-            throw new ArgumentException($"The axis \"{Name}\" can include a finite value only.", nameof(value));
+            throw Require.RefusedWhole(nameof(value), $"The axis \"{Name}\" can include a finite value only.");
         return new Axis(Name, Symbol, Unit, Math.Min(Lowest ?? value, value), Math.Max(Highest ?? value, value));
     }
 

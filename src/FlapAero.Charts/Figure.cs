@@ -23,7 +23,7 @@ public sealed partial class Figure
     /// <param name="y">The vertical axis.</param>
     public Figure(string title, Axis x, Axis y)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(title);
+        Require.Words(title, "title of the figure");
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
         (Title, X, Y) = (title.Trim(), x, y);
@@ -65,7 +65,7 @@ public sealed partial class Figure
     /// <param name="x">Values in the horizontal axis' unit.</param>
     /// <param name="y">From a horizontal to a vertical value, each in its axis' unit.</param>
     /// <returns>A new figure with the line.</returns>
-    /// <exception cref="ArgumentException">See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    /// <exception cref="RefusedInputException">See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
     public Figure Line(string name, IEnumerable<double> x, Func<double, double> y)
     {
         ArgumentNullException.ThrowIfNull(x);
@@ -78,7 +78,7 @@ public sealed partial class Figure
     /// <param name="name">Its name, which becomes the label at the line.</param>
     /// <param name="points">Horizontal and vertical values, each in its axis' unit.</param>
     /// <returns>A new figure with the line.</returns>
-    /// <exception cref="ArgumentException">See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    /// <exception cref="RefusedInputException">See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
     public Figure Line(string name, IEnumerable<(double X, double Y)> points)
     {
         (double X, double Y)[] values = [.. points];
@@ -90,7 +90,7 @@ public sealed partial class Figure
     /// <param name="x">Values in the horizontal axis' unit.</param>
     /// <param name="y">As many values in the vertical axis' unit.</param>
     /// <returns>A new figure with the line.</returns>
-    /// <exception cref="ArgumentException">
+    /// <exception cref="RefusedInputException">
     /// Unequal lengths, fewer than two points, a value that is not finite, a name that is taken, or more lines than styles.
     /// </exception>
     public Figure Line(string name, IEnumerable<double> x, IEnumerable<double> y) => Add(name, x, y, isBars: false);
@@ -100,7 +100,7 @@ public sealed partial class Figure
     /// <param name="x">The bars' middles, evenly spaced and rising.</param>
     /// <param name="y">As many heights.</param>
     /// <returns>A new figure with the bars.</returns>
-    /// <exception cref="ArgumentException">As for a line; or bars unevenly spaced, or a second row of bars.</exception>
+    /// <exception cref="RefusedInputException">As for a line; or bars unevenly spaced, or a second row of bars.</exception>
     public Figure Bars(string name, IEnumerable<double> x, IEnumerable<double> y)
     {
         Figure figure = Add(name, x, y, isBars: true);
@@ -117,7 +117,7 @@ public sealed partial class Figure
     /// <param name="x">The bars' middles, evenly spaced and rising.</param>
     /// <param name="y">From a horizontal value to a height.</param>
     /// <returns>A new figure with the bars.</returns>
-    /// <exception cref="ArgumentException">See <see cref="Bars(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    /// <exception cref="RefusedInputException">See <see cref="Bars(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
     public Figure Bars(string name, IEnumerable<double> x, Func<double, double> y)
     {
         ArgumentNullException.ThrowIfNull(x);
@@ -128,7 +128,7 @@ public sealed partial class Figure
 
     private Figure Add(string name, IEnumerable<double> x, IEnumerable<double> y, bool isBars)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of what is drawn");
         double[] xs = [.. x], ys = [.. y];
         if (xs.Length != ys.Length)
             throw Refusal($"the line \"{name}\" has {xs.Length} horizontal but {ys.Length} vertical values; each point needs both");
@@ -148,10 +148,10 @@ public sealed partial class Figure
     /// <param name="name">Its label.</param>
     /// <param name="y">Its height in the vertical axis' unit.</param>
     /// <returns>A new figure with the level.</returns>
-    /// <exception cref="ArgumentException">The value is not finite.</exception>
+    /// <exception cref="RefusedInputException">The value is not finite.</exception>
     public Figure Level(string name, double y)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of what is drawn");
         if (!double.IsFinite(y)) throw Refusal($"the level \"{name}\" is at {Raw(y)}; it needs a finite value");
         return With(levels: [.. Levels, new Level(name.Trim(), y)]);
     }
@@ -161,10 +161,10 @@ public sealed partial class Figure
     /// <param name="x">Where along the horizontal axis, in its unit.</param>
     /// <param name="y">Where along the vertical axis, in its unit.</param>
     /// <returns>A new figure with the mark.</returns>
-    /// <exception cref="ArgumentException">A value is not finite.</exception>
+    /// <exception cref="RefusedInputException">A value is not finite.</exception>
     public Figure Mark(string name, double x, double y)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of what is drawn");
         if (!double.IsFinite(x) || !double.IsFinite(y))
             throw Refusal($"the mark \"{name}\" is at ({Raw(x)}, {Raw(y)}); it needs finite values");
         return With(marks: [.. Marks, new Mark(name.Trim(), x, y)]);
@@ -172,7 +172,7 @@ public sealed partial class Figure
 
     /// <summary>Draws both axes to the same scale, as on a map: circles stay round, angles are true.</summary>
     /// <returns>A new figure to scale.</returns>
-    /// <exception cref="ArgumentException">The axes have different units.</exception>
+    /// <exception cref="RefusedInputException">The axes have different units.</exception>
     /// <example>
     /// <code>
     /// new Figure("From above", Axis.Of("along the runway", "x", "m"), Axis.Of("across it", "y", "m")).ToScale()
@@ -227,7 +227,7 @@ public sealed partial class Figure
             IsToScale = isToScale ?? IsToScale,
         };
 
-    private ArgumentException Refusal(string why) => new($"The figure \"{Title}\" is refused: {why}.");
+    private RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The figure \"{Title}\" is refused: {why}.");
 
     private static string Raw(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

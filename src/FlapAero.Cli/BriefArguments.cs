@@ -11,17 +11,6 @@ internal sealed partial class BriefArguments
 
     public IReadOnlyList<string> Faults => _faults;
 
-    /// <summary>The surfaces under short names.</summary>
-    public static IReadOnlyDictionary<string, RunwaySurface> Surfaces { get; } = new Dictionary<string, RunwaySurface>
-    {
-        ["paved"] = RunwaySurface.DryPaved,
-        ["wet-paved"] = RunwaySurface.WetPaved,
-        ["grass"] = RunwaySurface.FirmGrass,
-        ["wet-grass"] = RunwaySurface.WetGrass,
-        ["soft-grass"] = RunwaySurface.SoftGrass,
-        ["ice"] = RunwaySurface.Icy,
-    };
-
     public Length? Length(string option, string? text) =>
         Quantity(option, text, "a number and m, ft, km or nmi, such as \"900 m\"", Read<Length>(UnitsNet.Length.TryParse));
 
@@ -83,8 +72,8 @@ internal sealed partial class BriefArguments
     public RunwaySurface? Surface(string option, string? text)
     {
         if (text is null) return null;
-        if (Surfaces.TryGetValue(text.Trim().ToLowerInvariant(), out RunwaySurface? surface)) return surface;
-        _faults.Add($"{option}: {Quoted(text)} is no surface known here; allowed is {string.Join(", ", Surfaces.Keys)}.");
+        if (RunwaySurface.ByName.TryGetValue(text.Trim(), out RunwaySurface? surface)) return surface;
+        _faults.Add($"{option}: {Quoted(text)} is no surface known here; allowed is {string.Join(", ", RunwaySurface.ByName.Keys)}.");
         return null;
     }
 
@@ -124,9 +113,7 @@ internal sealed partial class BriefArguments
         }
         catch (ArgumentException refused)
         {
-            // The runtime adds its own name for the argument, which a caller has never seen.
-            int parameter = refused.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
-            _faults.Add($"{option}: {(parameter < 0 ? refused.Message : refused.Message[..parameter])}");
+            _faults.Add($"{option}: {PlainWords.Of(refused)}");
             return null;
         }
     }

@@ -21,7 +21,7 @@ internal sealed class BriefCommand
     private readonly Option<string?> _weight = Needed("--weight", "MASS", "Mass at the landing, such as \"1050 kg\" or \"2300 lb\".");
     private readonly Option<string?> _runway = Needed("--runway", "NAME", "The runway, such as 24 or 06L; landing on 24 goes towards 240°.");
     private readonly Option<string?> _length = Needed("--length", "LENGTH", "Landing distance available, such as \"900 m\".");
-    private readonly Option<string?> _surface = Needed("--surface", "SURFACE", $"One of {string.Join(", ", BriefArguments.Surfaces.Keys)}.");
+    private readonly Option<string?> _surface = Needed("--surface", "SURFACE", $"One of {string.Join(", ", RunwaySurface.ByName.Keys)}.");
     private readonly Option<string?> _slope = Given("--slope", "SLOPE", "In the direction of landing, such as \"1.5 % down\". Without it: level.");
     private readonly Option<string?> _elevation = Needed("--elevation", "HEIGHT", "Elevation of the aerodrome, such as \"450 ft\".");
     private readonly Option<string?> _qnh = Given("--qnh", "PRESSURE", "QNH, such as \"1018 hPa\" or \"30.06 inHg\". This or --pressure-altitude.");

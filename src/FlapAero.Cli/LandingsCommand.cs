@@ -82,7 +82,7 @@ internal static class LandingsCommand
             error.WriteLine($"{casesPath} cannot be read: {e.Message}");
             return ExitCode.WrongUsage;
         }
-        catch (ArgumentException e)
+        catch (RefusedInputException e)
         {
             return Refuse(casesPath, [e.Message], error);
         }

@@ -98,7 +98,7 @@ internal sealed class LandingsTable
             return;
         var landing = LandingInput.FromRow(values);
         if (LandingCheck.FaultOfWhole(landing) is { } whole)
-            faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, column {whole}"));
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, column {whole.Message}"));
         landings.Add(landing);
     }
 
@@ -110,7 +110,7 @@ internal sealed class LandingsTable
         if (text.Length == 0)
             return $"{name}: the cell is empty; a number belongs there.";
         return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value)
-            ? LandingCheck.Fault(value, column)
+            ? LandingCheck.Fault(value, column)?.Message
             : $"{name}: '{FaultList.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
     }
 }

@@ -45,10 +45,8 @@ internal static class ErrorWords
         while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
             exception = inner;
         bool isOldAnswer = exception is OldAnswerException;
-        bool isRefusal = !isOldAnswer && (IsOurs(exception.GetType().Assembly) || exception is ArgumentException && IsOurs(exception.TargetSite?.DeclaringType?.Assembly));
-        string what = exception.Message;
-        if (exception is ArgumentException { ParamName: { } name })
-            what = what.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal);
+        bool isRefusal = !isOldAnswer && IsOurs(exception.GetType().Assembly);
+        string what = PlainWords.Of(exception);
         return Lines(
             isRefusal || isOldAnswer ? Sentence(what) : $"{Sentence(what)} ({exception.GetType().Name})",
             LineOf(exception) is { } line ? Line(code, line) : "this cell",

@@ -25,7 +25,7 @@ public sealed class Mistake
     public Mistake(IQuantity value, string words)
     {
         ArgumentNullException.ThrowIfNull(value);
-        ArgumentException.ThrowIfNullOrWhiteSpace(words);
+        Require.Words(words, "words of the mistake");
         (Value, Words) = (value, words.Trim());
     }
 

@@ -7,7 +7,7 @@ internal static class Comparison
 {
     internal static Compared Of(string what, IQuantity guess, IQuantity actual, DisplayUnits units = DisplayUnits.Aviation)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(what);
+        Require.Words(what, "name of the comparison");
         Enum unit = units.UnitFor(guess.Unit);
         double predicted = guess.As(unit), result = actual.As(unit);
         string model = QuantityText.InOwnUnit(Quantity.From(result, unit));

@@ -17,7 +17,7 @@ internal sealed class Diagnosis
 
     internal Diagnosis(string what, IQuantity answer, Enum unit, double tolerance, IExpectation expectation)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(what);
+        Require.Words(what, "name of the answer");
         _what = what.Trim();
         _answer = answer;
         _unit = unit;

@@ -19,11 +19,11 @@ public sealed class Draw
     /// <typeparam name="T">Their type.</typeparam>
     /// <param name="values">At least one value.</param>
     /// <returns>The value drawn.</returns>
-    /// <exception cref="ArgumentException">There are no values.</exception>
+    /// <exception cref="RefusedInputException">There are no values.</exception>
     public T Pick<T>(params IReadOnlyList<T> values)
     {
         ArgumentNullException.ThrowIfNull(values);
-        if (values.Count == 0) throw new ArgumentException("There is nothing to draw from.", nameof(values));
+        if (values.Count == 0) throw Require.RefusedWhole(nameof(values), "There is nothing to draw from.");
         return values[Below(values.Count)];
     }
 
@@ -33,7 +33,7 @@ public sealed class Draw
     /// <param name="high">The highest value; drawn too where the step divides the range.</param>
     /// <param name="step">The step; its unit is the unit of the result.</param>
     /// <returns>The quantity drawn.</returns>
-    /// <exception cref="ArgumentException">The step is not positive, or high is below low.</exception>
+    /// <exception cref="RefusedInputException">The step is not positive, or high is below low.</exception>
     public T Between<T>(T low, T high, T step) where T : IQuantity
     {
         Enum unit = step.Unit;
@@ -46,16 +46,16 @@ public sealed class Draw
     /// <param name="high">The highest value; drawn too where the step divides the range.</param>
     /// <param name="step">The step.</param>
     /// <returns>The number drawn.</returns>
-    /// <exception cref="ArgumentException">The step is not positive, or high is below low.</exception>
+    /// <exception cref="RefusedInputException">The step is not positive, or high is below low.</exception>
     public double Between(double low, double high, double step)
     {
         if (!double.IsFinite(low) || !double.IsFinite(high) || !(high >= low))
-            throw new ArgumentException($"From {Text(low)} to {Text(high)} there is nothing to draw: the second must not be below the first.", nameof(high));
+            throw Require.RefusedWhole(nameof(high), $"From {Text(low)} to {Text(high)} there is nothing to draw: the second must not be below the first.");
         if (!(step > 0) || !double.IsFinite(step))
-            throw new ArgumentException($"The step is {Text(step)}: it must be positive.", nameof(step));
+            throw Require.RefusedWhole(nameof(step), $"The step is {Text(step)}: it must be positive.");
         double steps = Math.Floor((high - low) / step + 1e-9);
         if (steps >= int.MaxValue)
-            throw new ArgumentException($"The step of {Text(step)} is too fine for the range.", nameof(step));
+            throw Require.RefusedWhole(nameof(step), $"The step of {Text(step)} is too fine for the range.");
         // Twelve digits: a draw of 0.1 × 3 is to read 0.3.
         return Math.Round(low + Below((int)steps + 1) * step, 12);
     }
@@ -64,10 +64,10 @@ public sealed class Draw
     /// <param name="low">The lowest value.</param>
     /// <param name="high">The highest value.</param>
     /// <returns>The number drawn.</returns>
-    /// <exception cref="ArgumentException">High is below low.</exception>
+    /// <exception cref="RefusedInputException">High is below low.</exception>
     public int Between(int low, int high)
     {
-        if (high < low) throw new ArgumentException($"From {low} to {high} there is nothing to draw: the second must not be below the first.", nameof(high));
+        if (high < low) throw Require.RefusedWhole(nameof(high), $"From {low} to {high} there is nothing to draw: the second must not be below the first.");
         return (int)(low + (long)(_numbers.NextDouble() * ((long)high - low + 1)));
     }
 

@@ -36,7 +36,7 @@ internal sealed class Expectation : IExpectation
             if (mistake.Value.QuantityInfo.Name != tolerance.QuantityInfo.Name)
                 throw Refusal($"the mistake \"{mistake.Words}\" is of another quantity ({mistake.Value.QuantityInfo.Name}, not {tolerance.QuantityInfo.Name})");
 
-        ArgumentException Refusal(string why) => new($"The check \"{what}\" is refused: {why}.");
+        RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The check \"{what}\" is refused: {why}.");
     }
 
     /// <inheritdoc/>

@@ -8,5 +8,5 @@ internal static class FiniteNumber
     /// <summary>UnitsNet refuses a number that is not finite too, but does not say which one it was.</summary>
     internal static Scalar Of(double value, string what) => double.IsFinite(value)
         ? Scalar.FromAmount(value)
-        : throw new ArgumentException($"{what} is {value.ToString(System.Globalization.CultureInfo.InvariantCulture)}: it must be a finite number.", nameof(value));
+        : throw Require.Refused(nameof(value), what, value, "a finite number", "Nothing else can be compared.");
 }

@@ -14,7 +14,7 @@ public sealed partial class Lesson
     /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
     /// <param name="mistakes">The lesson's common errors, tried in order.</param>
     /// <returns>The verdict; a wrong answer is a verdict too, not an exception.</returns>
-    /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
+    /// <exception cref="RefusedInputException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
     public CheckResult Check<T>(string what, T answer, T expected, T tolerance, params Mistake[] mistakes) where T : IQuantity =>
         Judge(what, answer, expected, tolerance, mistakes);
 
@@ -25,7 +25,7 @@ public sealed partial class Lesson
     /// <param name="tolerance">How far off is still right.</param>
     /// <param name="mistakes">The lesson's common errors, tried in order.</param>
     /// <returns>The verdict.</returns>
-    /// <exception cref="ArgumentException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
+    /// <exception cref="RefusedInputException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
     public CheckResult Check(string what, double answer, double expected, double tolerance, params Mistake[] mistakes)
     {
         Scalar right = FiniteNumber.Of(expected, $"The expected value of the check \"{what}\"");
@@ -38,7 +38,7 @@ public sealed partial class Lesson
     /// <param name="answer">The answer; zero where there is none yet.</param>
     /// <param name="seal">The seal, from the lesson's handouts.</param>
     /// <returns>The verdict.</returns>
-    /// <exception cref="ArgumentException">The seal is damaged or of another kind of answer.</exception>
+    /// <exception cref="RefusedInputException">The seal is damaged or of another kind of answer.</exception>
     public CheckResult CheckSealed<T>(T answer, string seal) where T : IQuantity
     {
         NumberSeal number = NumberSeal.Parse(seal);
@@ -51,7 +51,7 @@ public sealed partial class Lesson
     /// <param name="answer">The answer; zero where there is none yet.</param>
     /// <param name="seal">The seal, from the lesson's handouts.</param>
     /// <returns>The verdict.</returns>
-    /// <exception cref="ArgumentException">The seal is damaged or of another kind of answer.</exception>
+    /// <exception cref="RefusedInputException">The seal is damaged or of another kind of answer.</exception>
     public CheckResult CheckSealed(double answer, string seal) =>
         double.IsFinite(answer) ? CheckSealed(Scalar.FromAmount(answer), seal) : Diagnosis.OfNoNumber(NumberSeal.Parse(seal).What);
 
@@ -59,7 +59,7 @@ public sealed partial class Lesson
     /// <param name="choice">The letter; empty where there is none yet.</param>
     /// <param name="seal">The seal, from the lesson's handouts.</param>
     /// <returns>The verdict.</returns>
-    /// <exception cref="ArgumentException">The seal is damaged or of another kind of answer.</exception>
+    /// <exception cref="RefusedInputException">The seal is damaged or of another kind of answer.</exception>
     public CheckResult CheckSealed(string choice, string seal)
     {
         ArgumentNullException.ThrowIfNull(choice);
@@ -68,7 +68,7 @@ public sealed partial class Lesson
 
     private CheckResult Judge(string what, IQuantity answer, IQuantity expected, IQuantity tolerance, IReadOnlyList<Mistake> mistakes)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(what);
+        Require.Words(what, "name of the check");
         tolerance = CoarseTolerance.Of(expected, Wanted(tolerance));
         var expectation = new Expectation(what.Trim(), expected, tolerance, mistakes);
         return new Diagnosis(what, answer, tolerance.Unit, tolerance.As(tolerance.Unit), expectation).Verdict()

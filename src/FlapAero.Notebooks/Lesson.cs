@@ -77,7 +77,7 @@ public sealed partial class Lesson
     /// <param name="rows">The elements.</param>
     /// <param name="columns">Heading and value of each column; the first heads the row.</param>
     /// <returns>The table.</returns>
-    /// <exception cref="ArgumentException">There are no rows or no columns.</exception>
+    /// <exception cref="RefusedInputException">There are no rows or no columns.</exception>
     public Table Table<T>(string caption, IEnumerable<T> rows, params (string Heading, Func<T, object?> Value)[] columns)
     {
         ArgumentNullException.ThrowIfNull(columns);
@@ -90,10 +90,10 @@ public sealed partial class Lesson
     /// <param name="rows">The elements.</param>
     /// <param name="columns">Heading, value and format (see <see cref="QuantityText"/>; may be empty) of each column.</param>
     /// <returns>The table.</returns>
-    /// <exception cref="ArgumentException">There are no rows or no columns, or a format is not known.</exception>
+    /// <exception cref="RefusedInputException">There are no rows or no columns, or a format is not known.</exception>
     public Table Table<T>(string caption, IEnumerable<T> rows, params (string Heading, Func<T, object?> Value, string Format)[] columns)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(caption);
+        Require.Words(caption, "caption of the table");
         ArgumentNullException.ThrowIfNull(rows);
         ArgumentNullException.ThrowIfNull(columns);
         return new Table(caption, [.. columns.Select(c => c.Heading)],
@@ -105,10 +105,10 @@ public sealed partial class Lesson
     /// <param name="headings">A heading a column.</param>
     /// <param name="rows">A value for each column; the first heads the row.</param>
     /// <returns>The table.</returns>
-    /// <exception cref="ArgumentException">There are no rows or no columns, or a row has not a value for each column.</exception>
+    /// <exception cref="RefusedInputException">There are no rows or no columns, or a row has not a value for each column.</exception>
     public Table Table(string caption, IReadOnlyList<string> headings, params object?[][] rows)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(caption);
+        Require.Words(caption, "caption of the table");
         ArgumentNullException.ThrowIfNull(headings);
         ArgumentNullException.ThrowIfNull(rows);
         return new Table(caption, headings, [.. rows.Select(row => (IReadOnlyList<string>)[.. row.Select(value => Words.Of(value, null, Units))])]);
@@ -120,7 +120,7 @@ public sealed partial class Lesson
     /// <param name="guess">The prediction; zero where none was written down.</param>
     /// <param name="actual">The result.</param>
     /// <returns>By how much and which way the prediction was off.</returns>
-    /// <exception cref="ArgumentException">The result is not finite.</exception>
+    /// <exception cref="RefusedInputException">The result is not finite.</exception>
     public Compared Compare<T>(string what, T guess, T actual) where T : IQuantity =>
         Comparison.Of(what, guess, actual, Units);
 
@@ -129,7 +129,7 @@ public sealed partial class Lesson
     /// <param name="guess">The prediction; zero where none was written down.</param>
     /// <param name="actual">The result.</param>
     /// <returns>By how much and which way the prediction was off.</returns>
-    /// <exception cref="ArgumentException">The result is not finite.</exception>
+    /// <exception cref="RefusedInputException">The result is not finite.</exception>
     public Compared Compare(string what, double guess, double actual)
     {
         Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");

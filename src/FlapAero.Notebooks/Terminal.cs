@@ -60,9 +60,7 @@ public static class Terminal
     {
         while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
             exception = inner;
-        string words = exception.Message.ReplaceLineEndings(" ");
-        if (exception is ArgumentException { ParamName: { } name })
-            words = words.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal);
+        string words = PlainWords.Of(exception).ReplaceLineEndings(" ");
         StackFrame? frame = new StackTrace(exception, fNeedFileInfo: true).GetFrames()
             .FirstOrDefault(f => f.GetFileName() is not null && f.GetMethod()?.Module.Assembly == Assembly.GetEntryAssembly());
         string where = frame is null ? "outside the lesson's own lines"

@@ -18,8 +18,9 @@ public sealed class Aeroplane
     /// <param name="engine">Its engine with the throttle closed; free, it turns slower than the propeller may.</param>
     /// <param name="flapSettings">At least one, from up to full: deflections rise, C_Lmax does not fall.</param>
     /// <param name="crosswindLimit">The manual's crosswind, demonstrated or limiting, 1 kt to 60 kt; none where it gives none.</param>
-    /// <exception cref="ArgumentException">No name, no flap setting, or settings out of order.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Masses that make no light aeroplane, or an engine that idles too fast.</exception>
+    /// <exception cref="RefusedInputException">
+    /// No name, no flap setting, or settings out of order; masses that make no light aeroplane, or an engine that idles too fast.
+    /// </exception>
     public Aeroplane(
         string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, Propeller propeller,
         ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings, Speed? crosswindLimit = null)
@@ -30,7 +31,7 @@ public sealed class Aeroplane
         ArgumentNullException.ThrowIfNull(propeller);
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(flapSettings);
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of the aeroplane");
         Name = name;
         Description = description;
         Wing = wing;
@@ -42,25 +43,25 @@ public sealed class Aeroplane
         Engine = engine;
         if (engine.FreeSpeed >= propeller.MaximumSpeed)
             throw Require.Refused(
-                nameof(engine), "idle speed without a propeller", Require.Text(engine.FreeSpeed),
+                nameof(engine), "idle speed without a propeller", engine.FreeSpeed,
                 $"less than the highest engine speed, {Require.Text(propeller.MaximumSpeed)}",
                 "With the throttle closed an engine turns slower than it may.");
         CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
         FlapSettings = [.. flapSettings];
         if (FlapSettings.Count == 0)
-            throw new ArgumentException("An aeroplane needs at least one flap setting: flaps up.", nameof(flapSettings));
+            throw Require.RefusedWhole(nameof(flapSettings), "An aeroplane needs at least one flap setting: flaps up.");
         foreach ((FlapSetting less, FlapSetting more) in FlapSettings.Zip(FlapSettings.Skip(1)))
         {
             if (more.Deflection <= less.Deflection)
-                throw new ArgumentException(
-                    $"Flap settings run from up to full: {more.Name} does not extend further than {less.Name}.", nameof(flapSettings));
+                throw Require.RefusedWhole(
+                    nameof(flapSettings), $"Flap settings run from up to full: {more.Name} does not extend further than {less.Name}.");
             if (more.Lift.MaximumLiftCoefficient < less.Lift.MaximumLiftCoefficient)
-                throw new ArgumentException(
-                    $"Flaps add lift: C_Lmax falls from {less.Name} to {more.Name}.", nameof(flapSettings));
+                throw Require.RefusedWhole(
+                    nameof(flapSettings), $"Flaps add lift: C_Lmax falls from {less.Name} to {more.Name}.");
         }
 
         if (FlapSettings.Any(setting => setting.Drag.AspectRatio != wing.AspectRatio))
-            throw new ArgumentException("Every polar is the same wing's: their aspect ratios must be the wing's.", nameof(flapSettings));
+            throw Require.RefusedWhole(nameof(flapSettings), "Every polar is the same wing's: their aspect ratios must be the wing's.");
     }
 
     /// <summary>The aeroplane's name.</summary>
@@ -100,8 +101,9 @@ public sealed class Aeroplane
     /// <param name="flaps">One of <see cref="FlapSettings"/>.</param>
     /// <param name="mass">Between the minimum and maximum mass; the maximum where none is given.</param>
     /// <returns>The configuration.</returns>
-    /// <exception cref="ArgumentException">A setting of another aeroplane.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A mass at which this aeroplane is not flown.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A setting of another aeroplane; a mass at which this aeroplane is not flown.
+    /// </exception>
     public Configuration Configure(FlapSetting flaps, Mass? mass = null)
     {
         ArgumentNullException.ThrowIfNull(flaps);

@@ -14,10 +14,10 @@ public static class AeroplaneFile
     /// <param name="path">The file, UTF-8, ordinary (no device, no pipe) and of at most 1 MiB.</param>
     /// <returns>The aeroplane.</returns>
     /// <exception cref="AeroplaneFileException">There is no such file, or it makes no aeroplane.</exception>
-    /// <exception cref="ArgumentException">No path.</exception>
+    /// <exception cref="RefusedInputException">No path.</exception>
     public static Aeroplane Read(string path)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        Require.Words(path, "path of the file");
         string name = NameOf(path);
         return Parse(ReadText(path), name);
     }
@@ -37,11 +37,11 @@ public static class AeroplaneFile
     /// <param name="name">What messages call the text: the file's name.</param>
     /// <returns>The aeroplane.</returns>
     /// <exception cref="AeroplaneFileException">The text makes no aeroplane.</exception>
-    /// <exception cref="ArgumentException">No text or no name.</exception>
+    /// <exception cref="RefusedInputException">No text or no name.</exception>
     public static Aeroplane Parse(string json, string name)
     {
         ArgumentNullException.ThrowIfNull(json);
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of the file");
         var faults = new FaultList();
         Aeroplane? aeroplane = JsonTreeReader.Read(json, faults) is { } tree ? AeroplaneReader.Read(tree, faults) : null;
         return aeroplane is not null && faults.IsEmpty

@@ -59,7 +59,7 @@ public sealed class Air
     /// </remarks>
     /// <param name="pressureAltitude">Pressure altitude H, geopotential.</param>
     /// <returns>The air there.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
+    /// <exception cref="RefusedInputException">The altitude is outside the range.</exception>
     /// <example><code>Air.Standard(Length.FromMeters(1000)).Density.KilogramsPerCubicMeter // 1.1116</code></example>
     public static Air Standard(Length pressureAltitude) =>
         new(InRange(pressureAltitude), AtmosphereLaws.StandardTemperature(pressureAltitude.Meters));
@@ -72,7 +72,7 @@ public sealed class Air
     /// <param name="pressureAltitude">Pressure altitude, geopotential.</param>
     /// <param name="outsideAirTemperature">Static temperature.</param>
     /// <returns>The air there.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Altitude or temperature is outside the range.</exception>
+    /// <exception cref="RefusedInputException">Altitude or temperature is outside the range.</exception>
     /// <example><code>Air.AtTemperature(Length.FromFeet(5718), Temperature.FromDegreesFahrenheit(70)).DensityAltitude.Feet // 7709</code></example>
     public static Air AtTemperature(Length pressureAltitude, Temperature outsideAirTemperature)
     {
@@ -89,7 +89,7 @@ public sealed class Air
     /// <param name="pressureAltitude">Pressure altitude, geopotential.</param>
     /// <param name="offset">Temperature less the standard temperature there.</param>
     /// <returns>The air there.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Altitude or resulting temperature is outside the range.</exception>
+    /// <exception cref="RefusedInputException">Altitude or resulting temperature is outside the range.</exception>
     /// <example><code>Air.OffStandard(Length.Zero, TemperatureDelta.FromDegreesCelsius(15)).Temperature.DegreesCelsius // 30.000</code></example>
     public static Air OffStandard(Length pressureAltitude, TemperatureDelta offset)
     {
@@ -105,7 +105,7 @@ public sealed class Air
     /// <param name="elevation">Height above mean sea level.</param>
     /// <param name="altimeterSetting">QNH.</param>
     /// <returns>Pressure altitude.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The setting is no atmospheric pressure at sea level.</exception>
+    /// <exception cref="RefusedInputException">The setting is no atmospheric pressure at sea level.</exception>
     /// <example><code>Air.PressureAltitudeOf(Length.FromFeet(5883), Pressure.FromInchesOfMercury(30.10)).Feet // 5718</code></example>
     public static Length PressureAltitudeOf(Length elevation, Pressure altimeterSetting)
     {
@@ -120,7 +120,7 @@ public sealed class Air
     /// <remarks>Formula: H = r Z/(r + Z), r = 6 356 766 m. Range: as the atmosphere's. Source: [icao-7488].</remarks>
     /// <param name="geometric">Geometric altitude Z.</param>
     /// <returns>Geopotential altitude H.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The altitude is outside the range.</exception>
+    /// <exception cref="RefusedInputException">The altitude is outside the range.</exception>
     /// <example><code>Air.GeopotentialOf(Length.FromMeters(11000)).Meters // 10981</code></example>
     public static Length GeopotentialOf(Length geometric) =>
         Length.FromMeters(AtmosphereLaws.Geopotential(InRange(geometric).Meters));

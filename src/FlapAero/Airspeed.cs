@@ -15,7 +15,7 @@ public sealed class Airspeed
     {
         if (!(trueAirspeed < air.SiSpeedOfSound))
             throw Require.Refused(
-                nameof(trueAirspeed), "true airspeed", Require.Text(Knots(trueAirspeed)),
+                nameof(trueAirspeed), "true airspeed", Knots(trueAirspeed),
                 $"below the speed of sound, {Require.Text(Knots(air.SiSpeedOfSound))}", "The relations used here are the subsonic ones.");
         SiTrue = trueAirspeed;
         Air = air;
@@ -49,7 +49,7 @@ public sealed class Airspeed
     /// <param name="trueAirspeed">True airspeed.</param>
     /// <param name="air">The air it is flown in.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
+    /// <exception cref="RefusedInputException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromTrue(Speed.FromKnots(70), Air.StandardSeaLevel).Calibrated.Knots // 70.000</code></example>
     public static Airspeed FromTrue(Speed trueAirspeed, Air air)
     {
@@ -65,7 +65,7 @@ public sealed class Airspeed
     /// <param name="calibrated">Calibrated airspeed.</param>
     /// <param name="air">The air it is flown in.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
+    /// <exception cref="RefusedInputException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromCalibrated(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
     public static Airspeed FromCalibrated(Speed calibrated, Air air)
     {
@@ -79,7 +79,7 @@ public sealed class Airspeed
     /// <param name="equivalent">Equivalent airspeed.</param>
     /// <param name="air">The air it is flown in.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The speed is below 0.1 kt or not subsonic.</exception>
+    /// <exception cref="RefusedInputException">The speed is below 0.1 kt or not subsonic.</exception>
     /// <example><code>Airspeed.FromEquivalent(Speed.FromKnots(70), Air.Standard(Length.FromFeet(5000))).True.Knots // 75.4</code></example>
     public static Airspeed FromEquivalent(Speed equivalent, Air air)
     {
@@ -93,6 +93,6 @@ public sealed class Airspeed
         given >= Slowest && double.IsFinite(given.Value)
             ? given
             : throw Require.Refused(
-                nameof(given), "airspeed", Require.Text(given), $"from {Require.Text(Slowest, given)}",
+                nameof(given), "airspeed", given, $"from {Require.Text(Slowest, given)}",
                 "An aeroplane at rest in the air has no lift to speak of.");
 }

@@ -15,7 +15,7 @@ public sealed class AirspeedCalibration
 
     /// <summary>A table of at least two rows; both columns rise.</summary>
     /// <param name="rows">Indicated airspeed and the calibrated airspeed that belongs to it.</param>
-    /// <exception cref="ArgumentException">Fewer than two rows, or a column that does not rise.</exception>
+    /// <exception cref="RefusedInputException">Fewer than two rows, or a column that does not rise.</exception>
     public AirspeedCalibration(IEnumerable<(Speed Indicated, Speed Calibrated)> rows)
     {
         ArgumentNullException.ThrowIfNull(rows);
@@ -23,8 +23,8 @@ public sealed class AirspeedCalibration
         double[] indicated = [.. Rows.Select(row => row.Indicated.MetersPerSecond)];
         double[] calibrated = [.. Rows.Select(row => row.Calibrated.MetersPerSecond)];
         if (Rows.Count < 2 || !Rises(indicated) || !Rises(calibrated))
-            throw new ArgumentException(
-                "An airspeed calibration needs two rows or more, and each column must rise from row to row.", nameof(rows));
+            throw Require.RefusedWhole(
+                nameof(rows), "An airspeed calibration needs two rows or more, and each column must rise from row to row.");
         _calibrated = LinearSpline.InterpolateSorted(indicated, calibrated);
         _indicated = LinearSpline.InterpolateSorted(calibrated, indicated);
     }
@@ -36,7 +36,7 @@ public sealed class AirspeedCalibration
     /// <remarks>Formula: straight line between the rows. Range: the table's. Source: [common-practice].</remarks>
     /// <param name="indicated">Indicated airspeed.</param>
     /// <returns>Calibrated airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
+    /// <exception cref="RefusedInputException">Outside the table.</exception>
     /// <example><code>new AirspeedCalibration([(Speed.FromKnots(50), Speed.FromKnots(54)), (Speed.FromKnots(60), Speed.FromKnots(62))]).Calibrated(Speed.FromKnots(55)).Knots // 58.0</code></example>
     public Speed Calibrated(Speed indicated)
     {
@@ -48,7 +48,7 @@ public sealed class AirspeedCalibration
     /// <remarks>Formula: straight line between the rows. Range: the table's. Source: [common-practice].</remarks>
     /// <param name="calibrated">Calibrated airspeed.</param>
     /// <returns>Indicated airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
+    /// <exception cref="RefusedInputException">Outside the table.</exception>
     /// <example><code>new AirspeedCalibration([(Speed.FromKnots(50), Speed.FromKnots(54)), (Speed.FromKnots(60), Speed.FromKnots(62))]).Indicated(Speed.FromKnots(58)).Knots // 55.0</code></example>
     public Speed Indicated(Speed calibrated)
     {

@@ -20,7 +20,7 @@ public sealed partial class Configuration
     /// N, or no answer where no engine speed gives the path: it climbs more than the propeller pulls, or descends more
     /// steeply than with the throttle closed.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, or too steep.</exception>
+    /// <exception cref="RefusedInputException">Stalled, too fast, or too steep.</exception>
     /// <example><code>flapsUp.EngineSpeedOnPath(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(-3))!.Value.RevolutionsPerMinute // 1507</code></example>
     public RotationalSpeed? EngineSpeedOnPath(Airspeed airspeed, Angle pathAngle) => EngineSpeed(OnPath(airspeed, pathAngle));
 
@@ -34,7 +34,7 @@ public sealed partial class Configuration
     /// <param name="descentAngle">Angle of the path over the ground, positive down.</param>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>N, or no answer where no engine speed gives the path.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, too steep, or no way over the ground.</exception>
+    /// <exception cref="RefusedInputException">Stalled, too fast, too steep, or no way over the ground.</exception>
     /// <example><code>flapsUp.EngineSpeedOnPathOverGround(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(3), Speed.FromKnots(10))!.Value.RevolutionsPerMinute // 1560</code></example>
     public RotationalSpeed? EngineSpeedOnPathOverGround(Airspeed airspeed, Angle descentAngle, Speed headwind) =>
         EngineSpeed(OnPathOverGround(airspeed, descentAngle, headwind));
@@ -46,7 +46,7 @@ public sealed partial class Configuration
     /// </remarks>
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>T_i, or no answer where the balance lies beyond the propeller's table or the engine's highest speed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Faster than the setting allows.</exception>
+    /// <exception cref="RefusedInputException">Faster than the setting allows.</exception>
     /// <example><code>flapsUp.IdleThrust(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.Value.Newtons // -175</code></example>
     public Force? IdleThrust(Airspeed airspeed)
     {
@@ -61,7 +61,7 @@ public sealed partial class Configuration
     /// </remarks>
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>The flight, or no answer where <see cref="IdleThrust"/> has none.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stalled, faster than the setting allows, or no steady path.</exception>
+    /// <exception cref="RefusedInputException">Stalled, faster than the setting allows, or no steady path.</exception>
     /// <example><code>flapsUp.GlideIdling(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.GlideAngle.Degrees // 6.1</code></example>
     public SteadyFlight? GlideIdling(Airspeed airspeed) => IdleThrust(airspeed) is { } thrust ? Glide(airspeed, thrust) : null;
 

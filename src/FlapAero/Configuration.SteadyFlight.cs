@@ -20,7 +20,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="thrust">T along the path; none where none is given, negative for a propeller that brakes.</param>
     /// <returns>The flight.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stalled, faster than the setting allows, or no steady path.</exception>
+    /// <exception cref="RefusedInputException">Stalled, faster than the setting allows, or no steady path.</exception>
     /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).GlideAngle.Degrees // 5.2</code></example>
     public SteadyFlight Glide(Airspeed airspeed, Force? thrust = null)
     {
@@ -30,7 +30,7 @@ public sealed partial class Configuration
             airspeed.SiDynamicPressure, _area, ZeroLiftDrag, InducedFactor, _weight, along);
         if (!(Math.Abs(sine) < 1))
             throw Require.Refused(
-                nameof(thrust), "thrust", Require.Text(thrust ?? Force.Zero), "less than weight and drag together, and more than their negative",
+                nameof(thrust), "thrust", thrust ?? Force.Zero, "less than weight and drag together, and more than their negative",
                 "No steady path has this thrust at this speed.");
         return Flight(airspeed, Math.Asin(sine), along);
     }
@@ -43,7 +43,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="pathAngle">γ through the air, positive up.</param>
     /// <returns>The flight; its thrust is negative where the path is steeper than the glide.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, or too steep.</exception>
+    /// <exception cref="RefusedInputException">Stalled, too fast, or too steep.</exception>
     /// <example><code>flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(-3)).Thrust.Newtons // 408</code></example>
     public SteadyFlight OnPath(Airspeed airspeed, Angle pathAngle)
     {
@@ -63,7 +63,7 @@ public sealed partial class Configuration
     /// <param name="descentAngle">Angle of the path over the ground, positive down.</param>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>The flight.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stalled, too fast, too steep, or no way over the ground.</exception>
+    /// <exception cref="RefusedInputException">Stalled, too fast, too steep, or no way over the ground.</exception>
     /// <example><code>flapsUp.OnPathOverGround(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel), Angle.FromDegrees(3), Speed.FromKnots(10)).GlideAngle.Degrees // 2.57</code></example>
     public SteadyFlight OnPathOverGround(Airspeed airspeed, Angle descentAngle, Speed headwind)
     {
@@ -72,13 +72,13 @@ public sealed partial class Configuration
         double wind = Require.Headwind(headwind);
         if (!(wind < airspeed.SiTrue))
             throw Require.Refused(
-                nameof(headwind), "headwind", Require.Text(headwind), $"less than the airspeed, {Require.Text(airspeed.True, headwind)}",
+                nameof(headwind), "headwind", headwind, $"less than the airspeed, {Require.Text(airspeed.True, headwind)}",
                 "The aeroplane would make no way over the ground.");
         double sink = WindLaws.SinkOnPath(airspeed.SiTrue, descentAngle.Radians, wind);
         Angle path = Angle.FromRadians(-Math.Asin(sink / airspeed.SiTrue));
         if (path < -SteepestPath)
             throw Require.Refused(
-                nameof(descentAngle), "descent angle", Require.Text(descentAngle), "a flatter one in this wind",
+                nameof(descentAngle), "descent angle", descentAngle, "a flatter one in this wind",
                 $"The path through the air would be steeper than {Require.Text(SteepestPath)}.");
         return OnPath(airspeed, path);
     }
@@ -89,7 +89,7 @@ public sealed partial class Configuration
     /// </remarks>
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
+    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
     /// <example><code>flapsUp.BestGlide(Air.StandardSeaLevel).LiftToDrag // 11.1</code></example>
     public SteadyFlight BestGlide(Air air)
     {
@@ -104,7 +104,7 @@ public sealed partial class Configuration
     /// </remarks>
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
+    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
     /// <example><code>flapsUp.MinimumSink(Air.StandardSeaLevel).SinkRate.FeetPerMinute // 579</code></example>
     public SteadyFlight MinimumSink(Air air)
     {
@@ -120,7 +120,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No speed makes way over the ground.</exception>
+    /// <exception cref="RefusedInputException">No speed makes way over the ground.</exception>
     /// <example><code>flapsUp.BestGlideOverGround(Air.StandardSeaLevel, Speed.FromKnots(20)).Airspeed.Calibrated.Knots // 79</code></example>
     public SteadyFlight BestGlideOverGround(Air air, Speed headwind)
     {
@@ -141,7 +141,7 @@ public sealed partial class Configuration
     /// <remarks>Formula: C_L = √(C_D0/K) with L = W. Range: from the stall to the setting's maximum speed. Source: [anderson-itf].</remarks>
     /// <param name="air">The air.</param>
     /// <returns>The airspeed, or no answer where the stall or the setting's maximum speed comes first.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
+    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.MinimumDragSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 72.7</code></example>
     public Airspeed? MinimumDragSpeed(Air air)
     {
@@ -153,7 +153,7 @@ public sealed partial class Configuration
     /// <remarks>Formula: C_L = √(3C_D0/K) with L = W. Range: from the stall to the setting's maximum speed. Source: [anderson-itf].</remarks>
     /// <param name="air">The air.</param>
     /// <returns>The airspeed, or no answer where the stall or the setting's maximum speed comes first.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
+    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.MinimumPowerSpeed(Air.StandardSeaLevel)!.Calibrated.Knots // 55.2</code></example>
     public Airspeed? MinimumPowerSpeed(Air air)
     {
@@ -165,7 +165,7 @@ public sealed partial class Configuration
     /// <remarks>Formula: the file's indicated speed through the calibration table. Range: subsonic. Source: [common-practice].</remarks>
     /// <param name="air">The air.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The maximum speed is no subsonic speed in this air.</exception>
+    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air.</exception>
     /// <example><code>flapsUp.Indicated(flapsUp.MaximumSpeed(Air.StandardSeaLevel)).Knots // 150.0</code></example>
     public Airspeed MaximumSpeed(Air air)
     {

@@ -16,9 +16,8 @@ public sealed partial class Configuration
     internal Configuration(Aeroplane aeroplane, FlapSetting flaps, Mass mass)
     {
         if (!aeroplane.FlapSettings.Contains(flaps))
-            throw new ArgumentException(
-                $"{aeroplane.Name} has no flap setting '{flaps}' of its own; it has {string.Join(", ", aeroplane.FlapSettings)}.",
-                nameof(flaps));
+            throw Require.RefusedWhole(
+                nameof(flaps), $"{aeroplane.Name} has no flap setting '{flaps}' of its own; it has {string.Join(", ", aeroplane.FlapSettings)}.");
         Aeroplane = aeroplane;
         Flaps = flaps;
         Mass = Require.Between(
@@ -53,7 +52,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <param name="loadFactor">n; 1 where none is given.</param>
     /// <returns>The airspeed at the stall.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range.</exception>
+    /// <exception cref="RefusedInputException">A load factor outside the range.</exception>
     /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel).Calibrated.Knots // 53.3</code></example>
     public Airspeed StallSpeed(Air air, double loadFactor = 1)
     {
@@ -66,7 +65,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <param name="bank">Angle of bank φ.</param>
     /// <returns>The airspeed at the stall.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A bank past the range.</exception>
+    /// <exception cref="RefusedInputException">A bank past the range.</exception>
     /// <example><code>flapsUp.StallSpeed(Air.StandardSeaLevel, Angle.FromDegrees(60)).Calibrated.Knots // 75.3</code></example>
     public Airspeed StallSpeed(Air air, Angle bank)
     {
@@ -81,7 +80,7 @@ public sealed partial class Configuration
     /// <param name="air">The air.</param>
     /// <param name="multiple">k; 1.3 where none is given.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A multiple outside the range.</exception>
+    /// <exception cref="RefusedInputException">A multiple outside the range.</exception>
     /// <example><code>flapsUp.ReferenceSpeed(Air.StandardSeaLevel).Calibrated.Knots // 69.2</code></example>
     public Airspeed ReferenceSpeed(Air air, double multiple = 1.3)
     {
@@ -98,7 +97,7 @@ public sealed partial class Configuration
     /// <param name="loadFactor">n; 1 where none is given.</param>
     /// <param name="lull">ΔV, by how much the headwind drops; none where none is given.</param>
     /// <returns>The margin as a share of the stalling speed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range of <see cref="StallSpeed(Air, double)"/>.</exception>
+    /// <exception cref="RefusedInputException">A load factor outside the range of <see cref="StallSpeed(Air, double)"/>.</exception>
     /// <example><code>flapsUp.StallMargin(flapsUp.ReferenceSpeed(Air.StandardSeaLevel), LoadFactor.InTurn(Angle.FromDegrees(45))) // 0.0932</code></example>
     public double StallMargin(Airspeed airspeed, double loadFactor = 1, Speed? lull = null)
     {
@@ -112,7 +111,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="loadFactor">n; 1 where none is given.</param>
     /// <returns>C_L.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A load factor outside the range.</exception>
+    /// <exception cref="RefusedInputException">A load factor outside the range.</exception>
     /// <example><code>flapsUp.RequiredLiftCoefficient(flapsUp.StallSpeed(Air.StandardSeaLevel)) // 1.40</code></example>
     public double RequiredLiftCoefficient(Airspeed airspeed, double loadFactor = 1)
     {
@@ -124,7 +123,7 @@ public sealed partial class Configuration
     /// <remarks>Formula: cos φ = (V_S/V)². Range: from V_S. Source: [phak].</remarks>
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>φ, or no answer below the stalling speed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
+    /// <exception cref="RefusedInputException">Never for an <see cref="Airspeed"/>.</exception>
     /// <example><code>flapsUp.StallingBank(flapsUp.ReferenceSpeed(Air.StandardSeaLevel))!.Value.Degrees // 53.7</code></example>
     public Angle? StallingBank(Airspeed airspeed)
     {
@@ -138,7 +137,7 @@ public sealed partial class Configuration
     /// <remarks>Formula: the flap setting's calibration table. Range: the table's. Source: [common-practice].</remarks>
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>Indicated airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
+    /// <exception cref="RefusedInputException">Outside the table.</exception>
     /// <example><code>flapsUp.Indicated(flapsUp.StallSpeed(Air.StandardSeaLevel)).Knots // 46.9</code></example>
     public Speed Indicated(Airspeed airspeed)
     {
@@ -151,7 +150,7 @@ public sealed partial class Configuration
     /// <param name="indicated">Indicated airspeed.</param>
     /// <param name="air">The air.</param>
     /// <returns>The airspeed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
+    /// <exception cref="RefusedInputException">Outside the table.</exception>
     /// <example><code>flapsUp.AtIndicated(Speed.FromKnots(50), Air.StandardSeaLevel).Calibrated.Knots // 55.0</code></example>
     public Airspeed AtIndicated(Speed indicated, Air air)
     {

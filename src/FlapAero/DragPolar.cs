@@ -12,7 +12,7 @@ public sealed class DragPolar
     /// <param name="zeroLiftDragCoefficient">C_D0 with this flap and the gear, 0.005 to 0.4.</param>
     /// <param name="oswaldFactor">e, 0.3 to 1.</param>
     /// <param name="aspectRatio">A = b²/S, 3 to 25.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public DragPolar(double zeroLiftDragCoefficient, double oswaldFactor, double aspectRatio)
     {
         ZeroLiftDragCoefficient = Require.Between(
@@ -44,7 +44,7 @@ public sealed class DragPolar
     /// <param name="liftCoefficient">C_L.</param>
     /// <param name="groundEffect">k_g of <see cref="GroundEffect.InducedDragFactor"/>; 1 away from the ground.</param>
     /// <returns>C_D.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>new DragPolar(0.025, 0.8, 7.366).DragCoefficient(0.68) // 0.05</code></example>
     public double DragCoefficient(double liftCoefficient, double groundEffect = 1)
     {

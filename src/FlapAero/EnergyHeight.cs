@@ -18,7 +18,7 @@ public static class EnergyHeight
     /// <param name="height">h.</param>
     /// <param name="airspeed">V, true airspeed.</param>
     /// <returns>h_e.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside the range.</exception>
+    /// <exception cref="RefusedInputException">A value outside the range.</exception>
     /// <example><code>EnergyHeight.Of(Length.FromFeet(50), Speed.FromKnots(70)).Feet // 266.9</code></example>
     public static Length Of(Length height, Speed airspeed)
     {
@@ -34,7 +34,7 @@ public static class EnergyHeight
     /// <param name="airspeed">V, true airspeed.</param>
     /// <param name="weight">W.</param>
     /// <returns>The rate.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside the range.</exception>
+    /// <exception cref="RefusedInputException">A value outside the range.</exception>
     /// <example><code>EnergyHeight.Rate(Force.Zero, Force.FromNewtons(1000), Speed.FromMetersPerSecond(35), Force.FromNewtons(10000)).MetersPerSecond // -3.5</code></example>
     public static Speed Rate(Force thrust, Force drag, Speed airspeed, Force weight)
     {
@@ -52,7 +52,7 @@ public static class EnergyHeight
     /// <param name="airspeed">V, the true airspeed that was meant.</param>
     /// <param name="excess">ΔV.</param>
     /// <returns>The height.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside the range.</exception>
+    /// <exception cref="RefusedInputException">A value outside the range.</exception>
     /// <example><code>EnergyHeight.OfExcessSpeed(Speed.FromKnots(70), Speed.FromKnots(1)).Feet // 6.24</code></example>
     public static Length OfExcessSpeed(Speed airspeed, Speed excess)
     {
@@ -67,7 +67,7 @@ public static class EnergyHeight
     /// <param name="airspeed">V, true airspeed.</param>
     /// <param name="excess">Δh.</param>
     /// <returns>The speed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside the range.</exception>
+    /// <exception cref="RefusedInputException">A value outside the range.</exception>
     /// <example><code>EnergyHeight.OfExcessHeight(Speed.FromKnots(70), Length.FromFeet(10)).Knots // 1.60</code></example>
     public static Speed OfExcessHeight(Speed airspeed, Length excess)
     {
@@ -84,7 +84,7 @@ public static class EnergyHeight
     /// <param name="excess">Δh_e.</param>
     /// <param name="rate">dh_e/dt beyond that of the flight that was meant, from <see cref="Rate"/>: negative.</param>
     /// <returns>The time.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside the range: a rate that is not negative loses nothing.</exception>
+    /// <exception cref="RefusedInputException">A value outside the range: a rate that is not negative loses nothing.</exception>
     /// <example><code>EnergyHeight.TimeToLose(Length.FromMeters(7), Speed.FromMetersPerSecond(-3.5)).Seconds // 2.0</code></example>
     public static Duration TimeToLose(Length excess, Speed rate)
     {

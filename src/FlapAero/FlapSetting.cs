@@ -15,16 +15,16 @@ public sealed class FlapSetting
     /// <param name="drag">Polar with this flap and the gear.</param>
     /// <param name="calibration">Indicated against calibrated airspeed with this flap.</param>
     /// <param name="maximumSpeed">Highest indicated airspeed with this flap: V_FE, or V_NE with flaps up.</param>
-    /// <exception cref="ArgumentException">No name, or a maximum speed outside the calibration table.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The deflection is no flap's.</exception>
+    /// <exception cref="RefusedInputException">
+    /// No name, or a maximum speed outside the calibration table; the deflection is no flap's.
+    /// </exception>
     public FlapSetting(
         string name, Angle deflection, LiftCurve lift, DragPolar drag, AirspeedCalibration calibration, Speed maximumSpeed)
     {
-        ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(lift);
         ArgumentNullException.ThrowIfNull(drag);
         ArgumentNullException.ThrowIfNull(calibration);
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of the flap setting");
         Name = name;
         Deflection = Require.Between(
             deflection, Angle.Zero, Angle.FromDegrees(60), "flap deflection", "Flaps extend downwards.");

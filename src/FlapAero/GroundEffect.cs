@@ -16,7 +16,7 @@ public static class GroundEffect
     /// <param name="wingHeight">z, height of the wing above the surface: wheel height and the wing's height on its wheels.</param>
     /// <param name="span">b.</param>
     /// <returns>k_g, between 0 and 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Height or span is not above zero.</exception>
+    /// <exception cref="RefusedInputException">Height or span is not above zero.</exception>
     /// <example><code>GroundEffect.InducedDragFactor(Length.FromMeters(1), Length.FromMeters(10)) // 0.5135</code></example>
     public static double InducedDragFactor(Length wingHeight, Length span)
     {

@@ -12,7 +12,7 @@ public static class Gust
     /// <param name="gustFactor">Gust less mean wind.</param>
     /// <param name="share">Share of it that is added; one half where none is given.</param>
     /// <returns>The addition, in the gust factor's unit.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A factor or share outside the range.</exception>
+    /// <exception cref="RefusedInputException">A factor or share outside the range.</exception>
     /// <example><code>Gust.Additive(Speed.FromKnots(15)).Knots // 7.500</code></example>
     public static Speed Additive(Speed gustFactor, double share = 0.5)
     {

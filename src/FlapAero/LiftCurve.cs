@@ -18,7 +18,7 @@ public sealed class LiftCurve
     /// <param name="zeroLiftAngle">Angle of attack α₀ without lift, −25° to 5°.</param>
     /// <param name="maximumLiftCoefficient">C_Lmax, 0.5 to 4.</param>
     /// <param name="stallRounding">Δα_r: how long before the stall the line begins to bend, 0.5° to 10°.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public LiftCurve(double slopePerRadian, Angle zeroLiftAngle, double maximumLiftCoefficient, Angle stallRounding)
     {
         SlopePerRadian = Require.Between(
@@ -31,7 +31,7 @@ public sealed class LiftCurve
             stallRounding, Angle.FromDegrees(0.5), Angle.FromDegrees(10), "stall rounding", "Sharper or softer is no light aeroplane's stall.");
         if (maximumLiftCoefficient < slopePerRadian * stallRounding.Radians / 2)
             throw Require.Refused(
-                nameof(stallRounding), "stall rounding", Require.Text(stallRounding),
+                nameof(stallRounding), "stall rounding", stallRounding,
                 "less than 2 C_Lmax/a", "The straight part of the curve would end below zero lift.");
         _zeroLift = zeroLiftAngle.Radians;
         _rounding = stallRounding.Radians;
@@ -61,7 +61,7 @@ public sealed class LiftCurve
     /// </remarks>
     /// <param name="angleOfAttack">α of the reference chord.</param>
     /// <returns>C_L.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Inverted flight, or further past the stall than the curve goes.</exception>
+    /// <exception cref="RefusedInputException">Inverted flight, or further past the stall than the curve goes.</exception>
     /// <example><code>new LiftCurve(5, Angle.FromDegrees(-2), 1.4, Angle.FromDegrees(4)).LiftCoefficient(Angle.FromDegrees(4)) // 0.5236</code></example>
     public double LiftCoefficient(Angle angleOfAttack)
     {
@@ -77,7 +77,7 @@ public sealed class LiftCurve
     /// </remarks>
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>α of the reference chord.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">More than C_Lmax, or less than none.</exception>
+    /// <exception cref="RefusedInputException">More than C_Lmax, or less than none.</exception>
     /// <example><code>new LiftCurve(5, Angle.FromDegrees(-2), 1.4, Angle.FromDegrees(4)).AngleOfAttack(0.5236).Degrees // 4.000</code></example>
     public Angle AngleOfAttack(double liftCoefficient)
     {
@@ -91,7 +91,7 @@ public sealed class LiftCurve
     /// <param name="sectionSlopePerRadian">Section slope a₀, 1/rad.</param>
     /// <param name="aspectRatio">A = b²/S.</param>
     /// <returns>a, 1/rad.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No section slope, or a wing too stubby for a lifting line.</exception>
+    /// <exception cref="RefusedInputException">No section slope, or a wing too stubby for a lifting line.</exception>
     /// <example><code>LiftCurve.EllipticWingSlope(6.2832, 8) // 5.0266</code></example>
     public static double EllipticWingSlope(double sectionSlopePerRadian, double aspectRatio)
     {
@@ -105,7 +105,7 @@ public sealed class LiftCurve
     /// <param name="sectionSlopePerRadian">Section slope a₀, 1/rad.</param>
     /// <param name="aspectRatio">A = b²/S.</param>
     /// <returns>a, 1/rad.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No section slope, or no wing.</exception>
+    /// <exception cref="RefusedInputException">No section slope, or no wing.</exception>
     /// <example><code>LiftCurve.HelmboldSlope(6.2832, 8) // 4.9058</code></example>
     public static double HelmboldSlope(double sectionSlopePerRadian, double aspectRatio)
     {

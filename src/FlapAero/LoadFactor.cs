@@ -13,7 +13,7 @@ public static class LoadFactor
     /// <param name="bank">Angle of bank φ, either way.</param>
     /// <param name="pathAngle">Flight-path angle γ, positive up; level where none is given.</param>
     /// <returns>n.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A bank or path steeper than the range.</exception>
+    /// <exception cref="RefusedInputException">A bank or path steeper than the range.</exception>
     /// <example><code>LoadFactor.InTurn(Angle.FromDegrees(60)) // 2.000</code></example>
     public static double InTurn(Angle bank, Angle? pathAngle = null)
     {

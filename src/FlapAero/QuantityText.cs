@@ -33,7 +33,7 @@ public static partial class QuantityText
     /// <param name="format">An optional unit and an optional number pattern, for example <c>ft/min 0</c>.</param>
     /// <param name="units">Where it is not aviation's, the unit named or customary gives way to that of the system, with its usual decimals.</param>
     /// <returns>The value with its unit, for example <c>51.1 kt</c>.</returns>
-    /// <exception cref="ArgumentException">The format is neither a unit of this quantity nor a pattern, or the value is not finite.</exception>
+    /// <exception cref="RefusedInputException">The format is neither a unit of this quantity nor a pattern, or the value is not finite.</exception>
     /// <example><code>QuantityText.Of(Speed.FromKnots(51.13)); // 51.1 kt</code></example>
     public static string Of(IQuantity quantity, string? format = null, DisplayUnits units = DisplayUnits.Aviation)
     {
@@ -49,7 +49,7 @@ public static partial class QuantityText
     /// <param name="quantity">Any quantity with a finite value.</param>
     /// <param name="pattern">An optional number pattern, for example <c>0.0</c>.</param>
     /// <returns>The value with its unit.</returns>
-    /// <exception cref="ArgumentException">The pattern is not one, or the value is not finite.</exception>
+    /// <exception cref="RefusedInputException">The pattern is not one, or the value is not finite.</exception>
     public static string InOwnUnit(IQuantity quantity, string? pattern = null)
     {
         ArgumentNullException.ThrowIfNull(quantity);
@@ -60,12 +60,12 @@ public static partial class QuantityText
     /// <param name="value">A finite number.</param>
     /// <param name="format">A pattern such as <c>0.00</c>, or <c>%</c> with an optional pattern for a share in percent.</param>
     /// <returns>The number.</returns>
-    /// <exception cref="ArgumentException">The format is not known, or the value is not finite.</exception>
+    /// <exception cref="RefusedInputException">The format is not known, or the value is not finite.</exception>
     public static string Of(double value, string? format = null)
     {
         (string unit, string? pattern) = Split(format);
         if (unit == "%") return Of(Ratio.FromDecimalFractions(value), format);
-        if (unit.Length > 0) throw UnknownFormat(format!, "a number without a unit", "% is the only unit a plain number takes");
+        if (unit.Length > 0) throw UnknownFormat(format!, "a number without a unit", "A plain number takes no other unit than %.");
         return Number(value, pattern);
     }
 
@@ -145,7 +145,7 @@ public static partial class QuantityText
                 return info.Value;
         string units = string.Join(", ", quantity.QuantityInfo.UnitInfos
             .Select(info => Abbreviation(info.Value)).Where(a => a.Length > 0).Take(60));
-        throw UnknownFormat(format, quantity.QuantityInfo.Name.ToLowerInvariant(), "its units are " + units);
+        throw UnknownFormat(format, quantity.QuantityInfo.Name.ToLowerInvariant(), $"Its units are {units}.");
     }
 
     private static IReadOnlyList<string> Abbreviations(Enum unit) =>
@@ -165,9 +165,9 @@ public static partial class QuantityText
     private static string Number(double value, string? pattern)
     {
         if (!double.IsFinite(value))
-            throw new ArgumentException($"The value is {value.ToString(CultureInfo.InvariantCulture)}: only a finite number can be put into words.", nameof(value));
+            throw Require.Refused(nameof(value), "value to be put into words", value, "a finite number", "Nothing else has digits.");
         if (pattern is not null && !Pattern().IsMatch(pattern))
-            throw UnknownFormat(pattern, "a number", "a pattern is made of 0, # and one point");
+            throw UnknownFormat(pattern, "a number", "A pattern is made of 0, # and one point.");
 
         bool showPlus = pattern?.StartsWith('+') == true;
         double magnitude = Math.Abs(value);
@@ -194,9 +194,9 @@ public static partial class QuantityText
         return text;
     }
 
-    private static ArgumentException UnknownFormat(string format, string what, string allowed) => new(
-        $"The format \"{format}\" is not known for {what}: allowed are a unit, a number pattern, or both (\"kt\", \"0.0\", \"ft/min 0\"); {allowed}.",
-        nameof(format));
+    private static RefusedInputException UnknownFormat(string format, string what, string why) => RefusedInputException.Of(
+        nameof(format), $"format of {what}", $"\"{format}\"", "a unit, a number pattern, or both (\"kt\", \"0.0\", \"ft/min 0\")",
+        why);
 
     [GeneratedRegex(@"^\+?(?=[0#.]*[0#])[0#]*(\.[0#]+)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();

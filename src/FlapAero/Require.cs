@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
+using FlapAero.Equations;
 using UnitsNet;
 
 namespace FlapAero;
@@ -14,13 +14,13 @@ internal static class Require
         [CallerArgumentExpression(nameof(value))] string? argument = null) =>
         value >= low && value <= high
             ? value
-            : throw Refused(argument, what, Number(value), $"{Number(low)} to {Number(high)}", why);
+            : throw Refused(argument, what, value, $"{Number(low)} to {Number(high)}", why);
 
     public static double Positive(
         double value, string what, string why, [CallerArgumentExpression(nameof(value))] string? argument = null) =>
         value > 0 && double.IsFinite(value)
             ? value
-            : throw Refused(argument, what, Number(value), "a finite value above zero", why);
+            : throw Refused(argument, what, value, "a finite value above zero", why);
 
     public static T Between<T>(
         T value, T low, T high, string what, string why,
@@ -30,7 +30,7 @@ internal static class Require
         bool inside = double.IsFinite((double)value.Value) && value.CompareTo(low) >= 0 && value.CompareTo(high) <= 0;
         return inside
             ? value
-            : throw Refused(argument, what, Text(value), $"{Text(low, value)} to {Text(high, value)}", why);
+            : throw Refused(argument, what, value, $"{Text(low, value)} to {Text(high, value)}", why);
     }
 
     public static T Positive<T>(
@@ -38,7 +38,21 @@ internal static class Require
         where T : IQuantity =>
         (double)value.Value is > 0 and < double.PositiveInfinity
             ? value
-            : throw Refused(argument, what, Text(value), "a finite value above zero", why);
+            : throw Refused(argument, what, value, "a finite value above zero", why);
+
+    /// <summary>A quantity's number in another unit; refused where no number is large enough.</summary>
+    public static double In(
+        IQuantity value, Enum unit, string what, [CallerArgumentExpression(nameof(value))] string? argument = null)
+    {
+        try
+        {
+            return value.As(unit);
+        }
+        catch (ArgumentException)
+        {
+            throw Refused(argument, what, value, "a value that is still a number in SI units", "Nothing can be computed from it.");
+        }
+    }
 
     /// <summary>A headwind, or a tailwind with its minus.</summary>
     public static double Headwind(Speed headwind) =>
@@ -48,17 +62,42 @@ internal static class Require
     public static Speed CrosswindLimit(Speed limit, string argument) => Between(
         limit, Speed.FromKnots(1), Speed.FromKnots(60), "crosswind limit", "Manuals of light aeroplanes give between them.", argument);
 
-    public static ArgumentOutOfRangeException Refused(
-        string? argument, string what, string value, string allowed, string why) =>
-        new(argument, $"{what}: {value} is refused; allowed is {allowed}. {why}");
+    /// <summary>A text that says something.</summary>
+    public static string Words(string text, string what, [CallerArgumentExpression(nameof(text))] string? argument = null)
+    {
+        ArgumentNullException.ThrowIfNull(text, argument);
+        return string.IsNullOrWhiteSpace(text)
+            ? throw Refused(argument, what, "a blank text", "any other text", "A blank says nothing.")
+            : text;
+    }
+
+    public static RefusedInputException Refused(string? argument, string what, IQuantity value, string allowed, string why) =>
+        RefusedInputException.Of(argument, what, Text(value), allowed, why, value);
+
+    public static RefusedInputException Refused(string? argument, string what, double value, string allowed, string why) =>
+        RefusedInputException.Of(argument, what, Number(value), allowed, why, value);
+
+    public static RefusedInputException Refused(string? argument, string what, string given, string allowed, string why) =>
+        RefusedInputException.Of(argument, what, given, allowed, why);
+
+    /// <summary>A refusal of several values together, in a sentence.</summary>
+    public static RefusedInputException RefusedWhole(string? argument, string why, Exception? cause = null) =>
+        RefusedInputException.OfWhole(argument, why, cause);
 
     /// <summary>A quantity in the unit that the caller chose, or that of <paramref name="like"/>.</summary>
     public static string Text(IQuantity quantity, IQuantity? like = null)
     {
         Enum unit = (like ?? quantity).Unit;
-        string abbreviation = QuantityText.Abbreviation(unit);
-        return Number(quantity.As(unit)) + (abbreviation == "°" ? "" : " ") + abbreviation;
+        return WithUnit(Number(quantity.As(unit)), unit);
     }
 
-    private static string Number(double value) => value.ToString("g5", CultureInfo.InvariantCulture);
+    /// <summary>A number and its unit; a degree sign stands close.</summary>
+    public static string WithUnit(string number, Enum unit)
+    {
+        string abbreviation = QuantityText.Abbreviation(unit);
+        return number + (abbreviation is "°" or "" ? "" : " ") + abbreviation;
+    }
+
+    /// <summary>A number as messages write it.</summary>
+    public static string Number(double value) => PlainNumber.Of(value, "g5");
 }

@@ -71,7 +71,7 @@ public sealed class SteadyFlight
     /// <remarks>Formula: tan γ_g = V sin γ/(V cos γ − w). Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>γ_g, positive up.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The wind is as fast as the aeroplane.</exception>
+    /// <exception cref="RefusedInputException">The wind is as fast as the aeroplane.</exception>
     /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).AngleOverGround(Speed.FromKnots(20)).Degrees // -7.2</code></example>
     public Angle AngleOverGround(Speed headwind)
     {
@@ -83,14 +83,14 @@ public sealed class SteadyFlight
     /// <remarks>Formula: V cos γ − w. Range: wind to 100 kt, ground speed above zero. Source: [anderson-itf].</remarks>
     /// <param name="headwind">w; a tailwind is negative.</param>
     /// <returns>Ground speed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The wind is as fast as the aeroplane.</exception>
+    /// <exception cref="RefusedInputException">The wind is as fast as the aeroplane.</exception>
     /// <example><code>flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)).GroundSpeed(Speed.FromKnots(20)).Knots // 49.7</code></example>
     public Speed GroundSpeed(Speed headwind)
     {
         double ground = WindLaws.GroundSpeed(Airspeed.SiTrue, _pathAngle, Require.Headwind(headwind));
         if (!(ground > 0))
             throw Require.Refused(
-                nameof(headwind), "headwind", Require.Text(headwind), $"less than the airspeed, {Require.Text(Airspeed.True, headwind)}",
+                nameof(headwind), "headwind", headwind, $"less than the airspeed, {Require.Text(Airspeed.True, headwind)}",
                 "The aeroplane would make no way over the ground.");
         return Speed.FromMetersPerSecond(ground).ToUnit(SpeedUnit.Knot);
     }

@@ -18,7 +18,7 @@ public static class Turn
     /// <param name="bank">Angle of bank φ.</param>
     /// <param name="pathAngle">Flight-path angle γ, positive up; level where none is given.</param>
     /// <returns>The radius.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A bank or path outside the range.</exception>
+    /// <exception cref="RefusedInputException">A bank or path outside the range.</exception>
     /// <example><code>Turn.Radius(Airspeed.FromTrue(Speed.FromKnots(75), Air.StandardSeaLevel), Angle.FromDegrees(20)).Meters // 417</code></example>
     public static Length Radius(Airspeed airspeed, Angle bank, Angle? pathAngle = null)
     {
@@ -33,7 +33,7 @@ public static class Turn
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="bank">Angle of bank φ.</param>
     /// <returns>The rate of turn.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A bank outside the range.</exception>
+    /// <exception cref="RefusedInputException">A bank outside the range.</exception>
     /// <example><code>Turn.Rate(Airspeed.FromTrue(Speed.FromKnots(75), Air.StandardSeaLevel), Angle.FromDegrees(20)).DegreesPerSecond // 5.30</code></example>
     public static RotationalSpeed Rate(Airspeed airspeed, Angle bank)
     {

@@ -10,7 +10,7 @@ public sealed class Wind
     /// <summary>A wind.</summary>
     /// <param name="from">Direction it blows from, 0° to 360°, in the same north as the runway's.</param>
     /// <param name="speed">Mean speed, 0 to 100 kt.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public Wind(Angle from, Speed speed)
     {
         From = Require.Between(from, Angle.Zero, Angle.FromDegrees(360), "wind direction", "Directions run from 0° to 360°.");
@@ -27,7 +27,7 @@ public sealed class Wind
     /// <remarks>Formula: w cos(from − heading). Range: any heading. Source: [phak].</remarks>
     /// <param name="heading">The runway's or the leg's direction.</param>
     /// <returns>Positive from ahead, negative a tailwind.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A heading outside 0° to 360°.</exception>
+    /// <exception cref="RefusedInputException">A heading outside 0° to 360°.</exception>
     /// <example><code>new Wind(Angle.FromDegrees(60), Speed.FromKnots(20)).Headwind(Angle.Zero).Knots // 10.000</code></example>
     public Speed Headwind(Angle heading) => Component(WindLaws.Headwind, heading);
 
@@ -35,7 +35,7 @@ public sealed class Wind
     /// <remarks>Formula: w sin(from − heading). Range: any heading. Source: [phak].</remarks>
     /// <param name="heading">The runway's or the leg's direction.</param>
     /// <returns>Positive from the right.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A heading outside 0° to 360°.</exception>
+    /// <exception cref="RefusedInputException">A heading outside 0° to 360°.</exception>
     /// <example><code>new Wind(Angle.FromDegrees(30), Speed.FromKnots(20)).Crosswind(Angle.Zero).Knots // 10.000</code></example>
     public Speed Crosswind(Angle heading) => Component(WindLaws.Crosswind, heading);
 

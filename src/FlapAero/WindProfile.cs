@@ -21,7 +21,7 @@ public sealed class WindProfile
     /// <param name="atTenMetres">Component at 10 m; a tailwind is negative.</param>
     /// <param name="exponent">p; about 1/7 over open grass in a neutral wind.</param>
     /// <returns>The profile.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An exponent outside the range.</exception>
+    /// <exception cref="RefusedInputException">An exponent outside the range.</exception>
     /// <example><code>WindProfile.PowerLaw(Speed.FromKnots(10), 0.5).At(Length.FromMeters(2.5)).Knots // 5.000</code></example>
     public static WindProfile PowerLaw(Speed atTenMetres, double exponent)
     {
@@ -35,7 +35,7 @@ public sealed class WindProfile
     /// <param name="atTenMetres">Component at 10 m; a tailwind is negative.</param>
     /// <param name="roughness">Roughness length z₀; about 3 cm over grass.</param>
     /// <returns>The profile; calm at and below the roughness length.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A roughness length outside the range.</exception>
+    /// <exception cref="RefusedInputException">A roughness length outside the range.</exception>
     /// <example><code>WindProfile.Logarithmic(Speed.FromKnots(10), Length.FromMeters(0.1)).At(Length.FromMeters(1)).Knots // 5.000</code></example>
     public static WindProfile Logarithmic(Speed atTenMetres, Length roughness)
     {
@@ -50,7 +50,7 @@ public sealed class WindProfile
     /// <remarks>Formula: the profile's. Range: above the surface, to 600 m. Source: [wind-profile].</remarks>
     /// <param name="height">Height above the surface.</param>
     /// <returns>The component, of the reference's sign.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A height outside the surface layer's reach.</exception>
+    /// <exception cref="RefusedInputException">A height outside the surface layer's reach.</exception>
     /// <example><code>WindProfile.PowerLaw(Speed.FromKnots(10), 0.25).At(Length.FromMeters(160)).Knots // 20.000</code></example>
     public Speed At(Length height)
     {

@@ -71,7 +71,7 @@ public class DrawingTests
 
     [Fact]
     public void ToScale_DifferentUnits_IsRefused() => Assert.Contains(
-        "no common scale", Assert.Throws<ArgumentException>(Examples.Empty.ToScale).Message, StringComparison.Ordinal);
+        "no common scale", Assert.Throws<RefusedInputException>(Examples.Empty.ToScale).Message, StringComparison.Ordinal);
 
     [Fact]
     public void ToScale_InOtherUnits_StaysToScale() =>

@@ -19,7 +19,7 @@ public class FigureTests
     [Fact]
     public void Line_UnequalLengths_IsRefusedWithBothCounts()
     {
-        var refusal = Assert.Throws<ArgumentException>(() => Examples.Empty.Line("flaps up", [1, 2, 3], [1.0, 2.0]));
+        var refusal = Assert.Throws<RefusedInputException>(() => Examples.Empty.Line("flaps up", [1, 2, 3], [1.0, 2.0]));
         Assert.Contains("3 horizontal but 2 vertical", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("flaps up", refusal.Message, StringComparison.Ordinal);
     }
@@ -29,34 +29,34 @@ public class FigureTests
     [InlineData(double.PositiveInfinity)]
     public void Line_NotFinite_IsRefusedWithThePoint(double bad)
     {
-        var refusal = Assert.Throws<ArgumentException>(() => Examples.Empty.Line("flaps up", [1, 2], [1.0, bad]));
+        var refusal = Assert.Throws<RefusedInputException>(() => Examples.Empty.Line("flaps up", [1, 2], [1.0, bad]));
         Assert.Contains("point 2", refusal.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => Examples.Empty.Line("flaps up", [bad, 2], [1.0, 2.0]));
-        Assert.Throws<ArgumentException>(() => Examples.Empty.Level("level", bad));
-        Assert.Throws<ArgumentException>(() => Examples.Empty.Mark("mark", 1, bad));
+        Assert.Throws<RefusedInputException>(() => Examples.Empty.Line("flaps up", [bad, 2], [1.0, 2.0]));
+        Assert.Throws<RefusedInputException>(() => Examples.Empty.Level("level", bad));
+        Assert.Throws<RefusedInputException>(() => Examples.Empty.Mark("mark", 1, bad));
     }
 
     [Fact]
     public void Line_SameNameTwice_IsRefused() => Assert.Contains("two lines",
-        Assert.Throws<ArgumentException>(() => Examples.Turn.Line("flaps up", [1, 2], [1.0, 2.0])).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => Examples.Turn.Line("flaps up", [1, 2], [1.0, 2.0])).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Line_OnePoint_IsRefused() =>
-        Assert.Throws<ArgumentException>(() => Examples.Empty.Line("flaps up", [1.0], [1.0]));
+        Assert.Throws<RefusedInputException>(() => Examples.Empty.Line("flaps up", [1.0], [1.0]));
 
     [Fact]
     public void Line_MoreThanStyles_IsRefused()
     {
         Figure figure = Palette.Styles.Aggregate(Examples.Empty, (f, style) => f.Line("line " + f.Lines.Count, [1, 2], [1.0, 2.0]));
-        Assert.Throws<ArgumentException>(() => figure.Line("one more", [1, 2], [1.0, 2.0]));
+        Assert.Throws<RefusedInputException>(() => figure.Line("one more", [1, 2], [1.0, 2.0]));
     }
 
     [Fact]
     public void Bars_UnevenOrTwice_AreRefused()
     {
-        Assert.Contains("bar 3", Assert.Throws<ArgumentException>(() => Examples.Empty.Bars("b", [1, 2, 4], [1.0, 2, 3])).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => Examples.Empty.Bars("b", [2, 1], [1.0, 2]));
-        Assert.Throws<ArgumentException>(() => Examples.Empty.Bars("b", [1, 2], [1.0, 2]).Bars("c", [1, 2], [1.0, 2]));
+        Assert.Contains("bar 3", Assert.Throws<RefusedInputException>(() => Examples.Empty.Bars("b", [1, 2, 4], [1.0, 2, 3])).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => Examples.Empty.Bars("b", [2, 1], [1.0, 2]));
+        Assert.Throws<RefusedInputException>(() => Examples.Empty.Bars("b", [1, 2], [1.0, 2]).Bars("c", [1, 2], [1.0, 2]));
     }
 
     public static TheoryData<string, Figure> Incomplete => new()
@@ -170,9 +170,9 @@ public class FigureTests
     {
         IReadOnlyList<double> values = Samples.Between(0, 0.6, 0.1);
         Assert.Equal([0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6], values);
-        Assert.Throws<ArgumentException>(() => Samples.Between(1, 1, 0.1));
-        Assert.Throws<ArgumentException>(() => Samples.Between(0, 1, 0));
-        Assert.Throws<ArgumentException>(() => Samples.Between(0, 1, 1e-9));
+        Assert.Throws<RefusedInputException>(() => Samples.Between(1, 1, 0.1));
+        Assert.Throws<RefusedInputException>(() => Samples.Between(0, 1, 0));
+        Assert.Throws<RefusedInputException>(() => Samples.Between(0, 1, 1e-9));
     }
 
     private static string Text(Words words) => words.ToString();

@@ -172,7 +172,7 @@ public class MovingFigureTests
     [MemberData(nameof(BadValues))]
     public void Moving_BadValues_AreRefusedInWords(double[] values, double start, string words)
     {
-        string message = Assert.Throws<ArgumentException>(() => Base.Moving(Weight, values, start, AtShare)).Message;
+        string message = Assert.Throws<RefusedInputException>(() => Base.Moving(Weight, values, start, AtShare)).Message;
         Assert.Contains("The figure \"Stall speed in a level turn\" is refused", message, StringComparison.Ordinal);
         Assert.Contains(words, message, StringComparison.Ordinal);
     }
@@ -191,7 +191,7 @@ public class MovingFigureTests
     [Theory]
     [MemberData(nameof(BadFrames), DisableDiscoveryEnumeration = true)]
     public void Moving_BadFigureAtSomeValue_IsRefusedWithTheValue(string words, Func<Figure, double, Figure> at) =>
-        Assert.Contains(words, Assert.Throws<ArgumentException>(() => Base.Moving(Weight, [80, 100], 100, at)).Message, StringComparison.Ordinal);
+        Assert.Contains(words, Assert.Throws<RefusedInputException>(() => Base.Moving(Weight, [80, 100], 100, at)).Message, StringComparison.Ordinal);
 
     private static JsonElement Over(JsonElement data, JsonElement frame, int trace) =>
         frame.TryGetProperty("data", out JsonElement changes) && changes[trace].TryGetProperty("y", out JsonElement y) ? y : data[trace].GetProperty("y");

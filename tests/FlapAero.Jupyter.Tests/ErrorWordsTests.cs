@@ -72,7 +72,7 @@ public sealed class ErrorWordsTests
     [Fact]
     public void Of_RefusalOfTheLibrary_IsItsMessageAlone()
     {
-        var refusal = Assert.ThrowsAny<ArgumentException>(() => LoadFactor.InTurn(UnitsNet.Angle.FromDegrees(90)));
+        var refusal = Assert.Throws<RefusedInputException>(() => LoadFactor.InTurn(UnitsNet.Angle.FromDegrees(90)));
 
         string words = ErrorWords.Of(refusal, "", "a");
 

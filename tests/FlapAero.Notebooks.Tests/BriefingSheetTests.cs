@@ -73,7 +73,7 @@ public sealed class BriefingSheetTests
         Assert.All(levels[1..], other => Assert.Equal(level + 1, other));
         Assert.Contains(BriefingSheet.Caution, page.QuerySelector(".sheet-caution")!.TextContent, StringComparison.Ordinal);
         Assert.Empty(page.QuerySelectorAll("[style], script, img"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.ToHtmlFragment(6));
+        Assert.Throws<RefusedInputException>(() => Demo.ToHtmlFragment(6));
     }
 
     [Fact]

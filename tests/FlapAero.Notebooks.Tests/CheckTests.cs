@@ -97,12 +97,12 @@ public class CheckTests
     public void Check_AtFault_IsRefused()
     {
         Speed one = Speed.FromKnots(1);
-        Assert.Throws<ArgumentException>(() => TheLesson.Check("x", one, Expected, Speed.FromKnots(0)));
-        Assert.Contains("\"x\"", Assert.Throws<ArgumentException>(() => TheLesson.Check("x", 1, double.NaN, 0.1)).Message, StringComparison.Ordinal);
-        Assert.Contains("\"x\"", Assert.Throws<ArgumentException>(() => TheLesson.Check("x", 1, 2, double.NaN)).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => new Mistake(double.NaN, "No."));
-        Assert.Throws<ArgumentException>(() => TheLesson.Check("x", one, Speed.FromKnots(0.2), one));
-        var refusal = Assert.Throws<ArgumentException>(() => TheLesson.Check("x", one, Expected, one, new Mistake(Length.FromFeet(1), "No.")));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Check("x", one, Expected, Speed.FromKnots(0)));
+        Assert.Contains("\"x\"", Assert.Throws<RefusedInputException>(() => TheLesson.Check("x", 1, double.NaN, 0.1)).Message, StringComparison.Ordinal);
+        Assert.Contains("\"x\"", Assert.Throws<RefusedInputException>(() => TheLesson.Check("x", 1, 2, double.NaN)).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => new Mistake(double.NaN, "No."));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Check("x", one, Speed.FromKnots(0.2), one));
+        var refusal = Assert.Throws<RefusedInputException>(() => TheLesson.Check("x", one, Expected, one, new Mistake(Length.FromFeet(1), "No.")));
         Assert.Contains("Length", refusal.Message, StringComparison.Ordinal);
     }
 

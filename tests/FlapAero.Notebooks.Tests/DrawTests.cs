@@ -97,11 +97,11 @@ public class DrawTests
     public void Draw_NothingToDrawFrom_IsRefused()
     {
         var draw = new Draw(1);
-        Assert.Throws<ArgumentException>(() => draw.Pick<int>([]));
-        Assert.Throws<ArgumentException>(() => draw.Between(2, 1));
-        Assert.Throws<ArgumentException>(() => draw.Between(2.0, 1.0, 0.1));
-        Assert.Throws<ArgumentException>(() => draw.Between(1.0, 2.0, 0));
-        Assert.Throws<ArgumentException>(() => draw.Between(Speed.FromKnots(1), Speed.FromKnots(2), Speed.FromKnots(-1)));
+        Assert.Throws<RefusedInputException>(() => draw.Pick<int>([]));
+        Assert.Throws<RefusedInputException>(() => draw.Between(2, 1));
+        Assert.Throws<RefusedInputException>(() => draw.Between(2.0, 1.0, 0.1));
+        Assert.Throws<RefusedInputException>(() => draw.Between(1.0, 2.0, 0));
+        Assert.Throws<RefusedInputException>(() => draw.Between(Speed.FromKnots(1), Speed.FromKnots(2), Speed.FromKnots(-1)));
     }
 
     private static int[] Some(Draw draw) => [.. Enumerable.Range(0, 6).Select(_ => draw.Between(0, 999))];

@@ -54,7 +54,7 @@ public class LessonTests
 
     [Fact]
     public void Say_ValueInALinkAddress_IsRefused() =>
-        Assert.Throws<ArgumentException>(() => TheLesson.Say($"[link](https://example.org/{1})").ToHtml());
+        Assert.Throws<RefusedInputException>(() => TheLesson.Say($"[link](https://example.org/{1})").ToHtml());
 
     [Fact]
     public void Table_Columns_AreHeadedAndInWords()
@@ -80,8 +80,8 @@ public class LessonTests
     public void Table_RowsOfValues_MustFillTheColumns()
     {
         Assert.Equal(["a", "51.1\u00A0kt"], TheLesson.Table("T", ["x", "y"], ["a", Speed.FromKnots(51.1)]).Rows[0]);
-        Assert.Throws<ArgumentException>(() => TheLesson.Table("T", ["x", "y"], ["a"]));
-        Assert.Throws<ArgumentException>(() => TheLesson.Table("T", ["x", "y"]));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Table("T", ["x", "y"], ["a"]));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Table("T", ["x", "y"]));
     }
 
     public static TheoryData<Speed, string> Guesses => new()
@@ -111,7 +111,7 @@ public class LessonTests
     public void Compare_NotFinite_SaysSoOfTheGuessAndRefusesTheResult()
     {
         Assert.Contains("prediction is not a finite number", TheLesson.Compare("C", double.NaN, 1.6).ToString(), StringComparison.Ordinal);
-        Assert.Contains("\"C\"", Assert.Throws<ArgumentException>(() => TheLesson.Compare("C", 1, double.NaN)).Message, StringComparison.Ordinal);
+        Assert.Contains("\"C\"", Assert.Throws<RefusedInputException>(() => TheLesson.Compare("C", 1, double.NaN)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -132,10 +132,10 @@ public class LessonTests
     public void Problem_NotSolvable_IsRefused()
     {
         Speed one = Speed.FromKnots(1);
-        Assert.Contains("\"t\"", Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", "h", double.NaN, 0.1, "s")).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", "h", one, Speed.FromKnots(0), "s"));
-        Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", " ", one, one, "s"));
-        Assert.Throws<ArgumentException>(() => TheLesson.Problem("t", "q", "h", double.PositiveInfinity, 0.1, "s"));
+        Assert.Contains("\"t\"", Assert.Throws<RefusedInputException>(() => TheLesson.Problem("t", "q", "h", double.NaN, 0.1, "s")).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => TheLesson.Problem("t", "q", "h", one, Speed.FromKnots(0), "s"));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Problem("t", "q", " ", one, one, "s"));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Problem("t", "q", "h", double.PositiveInfinity, 0.1, "s"));
     }
 
     [Fact]

@@ -72,14 +72,14 @@ public class ProblemTests
     [Fact]
     public void Choose_AtFault_IsRefusedInWords()
     {
-        string Refusal(params Option[] options) => Assert.Throws<ArgumentException>(() => TheLesson.Choose("C", "q", options, ["h"], "s")).Message;
+        string Refusal(params Option[] options) => Assert.Throws<RefusedInputException>(() => TheLesson.Choose("C", "q", options, ["h"], "s")).Message;
 
         Assert.Contains("needed is exactly one", Refusal(Option.Wrong("a", "x"), Option.Wrong("b", "x")), StringComparison.Ordinal);
         Assert.Contains("needed is exactly one", Refusal(Option.Right("a", "x"), Option.Right("b", "x")), StringComparison.Ordinal);
         Assert.Contains("allowed are 2 to 6", Refusal(Option.Right("a", "x")), StringComparison.Ordinal);
         Assert.Contains("say the same", Refusal(Option.Right("a", "x"), Option.Wrong("a", "y")), StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => Option.Wrong("a", " "));
-        Assert.Contains("no hint", Assert.Throws<ArgumentException>(() => TheLesson.Problem("P", "q", [], 1.5, 0.1, "s")).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => Option.Wrong("a", " "));
+        Assert.Contains("no hint", Assert.Throws<RefusedInputException>(() => TheLesson.Problem("P", "q", [], 1.5, 0.1, "s")).Message, StringComparison.Ordinal);
     }
 
     public static TheoryData<Words, Words> GiveAways => new()
@@ -92,7 +92,7 @@ public class ProblemTests
 
     [Theory, MemberData(nameof(GiveAways), DisableDiscoveryEnumeration = true)]
     public void Problem_QuestionOrHintWithTheAnswer_IsRefused(Words question, Words hint) => Assert.Contains(
-        "gives its answer away", Assert.Throws<ArgumentException>(() => TheLesson.Problem("P", question, [hint], Speed.FromKnots(57.15), Speed.FromKnots(1), "s")).Message, StringComparison.Ordinal);
+        "gives its answer away", Assert.Throws<RefusedInputException>(() => TheLesson.Problem("P", question, [hint], Speed.FromKnots(57.15), Speed.FromKnots(1), "s")).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("It was 57°, 57 lb and 57 ft/min.", null)]

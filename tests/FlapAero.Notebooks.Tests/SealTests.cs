@@ -133,8 +133,8 @@ public class SealTests
     [InlineData("e30=")]
     public void CheckSealed_DamagedSeal_IsRefusedInWords(string seal)
     {
-        Assert.Contains("damaged", Assert.Throws<ArgumentException>(() => TheLesson.CheckSealed(Speed.FromKnots(1), seal)).Message, StringComparison.Ordinal);
-        Assert.Contains("damaged", Assert.Throws<ArgumentException>(() => TheLesson.CheckSealed("a", seal)).Message, StringComparison.Ordinal);
+        Assert.Contains("damaged", Assert.Throws<RefusedInputException>(() => TheLesson.CheckSealed(Speed.FromKnots(1), seal)).Message, StringComparison.Ordinal);
+        Assert.Contains("damaged", Assert.Throws<RefusedInputException>(() => TheLesson.CheckSealed("a", seal)).Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -91,7 +91,7 @@ public class QuantityTextTests
     [InlineData("kt 0 0")]
     public void Of_UnknownFormat_SaysWhatIsAllowed(string format)
     {
-        var refusal = Assert.Throws<ArgumentException>(() => QuantityText.Of(Speed.FromKnots(1), format));
+        var refusal = Assert.Throws<RefusedInputException>(() => QuantityText.Of(Speed.FromKnots(1), format));
         Assert.Contains(format, refusal.Message, StringComparison.Ordinal);
         Assert.Contains("ft/min", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("speed", refusal.Message, StringComparison.Ordinal);
@@ -101,11 +101,11 @@ public class QuantityTextTests
     [InlineData("kt")]
     [InlineData("G3")]
     public void Of_NumberWithUnit_IsRefused(string format) =>
-        Assert.Throws<ArgumentException>(() => QuantityText.Of(1.0, format));
+        Assert.Throws<RefusedInputException>(() => QuantityText.Of(1.0, format));
 
     [Theory]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
     public void Of_NotFinite_IsRefused(double value) =>
-        Assert.Contains("finite", Assert.Throws<ArgumentException>(() => QuantityText.Of(value)).Message, StringComparison.Ordinal);
+        Assert.Contains("finite", Assert.Throws<RefusedInputException>(() => QuantityText.Of(value)).Message, StringComparison.Ordinal);
 }

@@ -12,7 +12,7 @@ public sealed partial class Figure
     /// <param name="start">The value, one of them, that the figure starts with and that is drawn on paper.</param>
     /// <param name="at">From the figure so far and a value to the figure at that value; the same lines, in the same order, for each.</param>
     /// <returns>The figure that moves.</returns>
-    /// <exception cref="ArgumentException">
+    /// <exception cref="RefusedInputException">
     /// Too few or too many values, values that do not rise, a start that is none of them; at some value a refused figure, no
     /// finding, other lines or another caption; or a figure that is the same at every value. The message says at which value.
     /// </exception>

@@ -60,7 +60,7 @@ internal sealed class MovingControl
         }
         catch (Exception e) when (e is ArgumentException or InvalidOperationException or ArithmeticException)
         {
-            throw new ArgumentException($"The figure \"{_figure.Title}\" is refused at {Axis.Name} {Texts[i]}: {e.Message}", e);
+            throw Require.RefusedWhole(null, $"The figure \"{_figure.Title}\" is refused at {Axis.Name} {Texts[i]}: {PlainWords.Of(e)}", e);
         }
     }
 
@@ -87,7 +87,7 @@ internal sealed class MovingControl
         return -1;
     }
 
-    private ArgumentException Refusal(string why) => new($"The figure \"{_figure.Title}\" is refused: {why}.");
+    private RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The figure \"{_figure.Title}\" is refused: {why}.");
 
     private static string Raw(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

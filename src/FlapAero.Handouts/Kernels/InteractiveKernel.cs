@@ -135,10 +135,8 @@ public sealed partial class InteractiveKernel : ILessonKernel
             exception = inner;
         Type type = exception.GetType();
         // A refusal of the library's own says everything in its message; any other failure also needs its kind.
-        bool ours = IsOurs(type.Assembly) || exception is ArgumentException && IsOurs(exception.TargetSite?.DeclaringType?.Assembly);
-        string words = exception.Message.ReplaceLineEndings(" ").Trim();
-        if (exception is ArgumentException { ParamName: { } name })
-            words = words.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal);
+        bool ours = IsOurs(type.Assembly);
+        string words = PlainWords.Of(exception).ReplaceLineEndings(" ").Trim();
         return ours ? words : $"{words} ({type.Name})";
     }
 

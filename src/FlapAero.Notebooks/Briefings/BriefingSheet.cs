@@ -41,8 +41,7 @@ public sealed class BriefingSheet : LessonResult
     /// <returns>HTML with semantic classes only.</returns>
     public string ToHtmlFragment(int headingLevel)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(headingLevel, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(headingLevel, 5);
+        Require.Between(headingLevel, 1, 5, "level of the heading", "A page has six, and the parts' are one below.");
         return SheetHtml.Of(Title, Caution, _parts, headingLevel);
     }
 

@@ -9,7 +9,7 @@ public sealed class Option
     /// <param name="isRight">Whether it is the right one.</param>
     /// <param name="text">What it says.</param>
     /// <param name="because">Why it is right, or why it is not.</param>
-    /// <exception cref="ArgumentException">A text is missing.</exception>
+    /// <exception cref="RefusedInputException">A text is missing.</exception>
     public Option(bool isRight, Words text, Words because)
         : this(isRight, isSafe: false, text, because)
     {
@@ -17,8 +17,8 @@ public sealed class Option
 
     private Option(bool isRight, bool isSafe, Words text, Words because)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(text?.ToString(), nameof(text));
-        ArgumentException.ThrowIfNullOrWhiteSpace(because?.ToString(), nameof(because));
+        Require.Words(text?.ToString()!, "text of the option", nameof(text));
+        Require.Words(because?.ToString()!, "reason of the option", nameof(because));
         (IsRight, IsSafe, Text, Because) = (isRight, isSafe, text!, because!);
     }
 

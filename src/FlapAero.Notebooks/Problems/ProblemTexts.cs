@@ -23,14 +23,14 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
         Enum unit = tolerance.Unit;
         double value = answer.As(unit), margin = tolerance.As(unit);
         if (margin <= 0)
-            throw new ArgumentException($"The tolerance of the problem \"{Title}\" must be above zero: a value read or rounded is never exact.", nameof(tolerance));
+            throw Require.RefusedWhole(nameof(tolerance), $"The tolerance of the problem \"{Title}\" must be above zero: a value read or rounded is never exact.");
         if (Math.Abs(value) <= margin)
-            throw new ArgumentException($"The answer of the problem \"{Title}\" is zero within its tolerance: that cannot be told from an answer not given.", nameof(answer));
+            throw Require.RefusedWhole(nameof(answer), $"The answer of the problem \"{Title}\" is zero within its tolerance: that cannot be told from an answer not given.");
         _ = new Expectation(Title, answer, tolerance, mistakes);
         IReadOnlyList<UnitSpelling> units = UnitSpelling.All(tolerance);
         foreach ((string name, Words words) in ((string, Words)[])[("question", Question), .. Hints.Select(hint => ("hint", hint))])
             if (new WrittenNumbers(words.ToString()).FirstWithin(value, margin, units) is { } told)
-                throw new ArgumentException($"The {name} of the problem \"{Title}\" gives its answer away: \"{told}\" is within the tolerance of it. Draw other numbers.", name);
+                throw Require.RefusedWhole(name, $"The {name} of the problem \"{Title}\" gives its answer away: \"{told}\" is within the tolerance of it. Draw other numbers.");
         string text = AnswerKey.Written(value, margin, unit);
         return new Problem(this, text, QuantityText.Abbreviation(unit), () => Complete(AnswerKey.Of(Title, MarkdownText.Of(Question), answer, tolerance, mistakes)));
     }
@@ -40,11 +40,11 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
     {
         RefuseMissing();
         if (Options.Count is < 2 or > 6)
-            throw new ArgumentException($"The problem \"{Title}\" has {Options.Count} options: allowed are 2 to 6.", nameof(seed));
+            throw Require.RefusedWhole(nameof(seed), $"The problem \"{Title}\" has {Options.Count} options: allowed are 2 to 6.");
         if (Options.Count(option => option.IsRight) is not 1 and var right)
-            throw new ArgumentException($"The problem \"{Title}\" has {right} right options: needed is exactly one.", nameof(seed));
+            throw Require.RefusedWhole(nameof(seed), $"The problem \"{Title}\" has {right} right options: needed is exactly one.");
         if (Options.Select(option => option.Text.ToString()).Distinct().Count() < Options.Count)
-            throw new ArgumentException($"The problem \"{Title}\" has two options that say the same.", nameof(seed));
+            throw Require.RefusedWhole(nameof(seed), $"The problem \"{Title}\" has two options that say the same.");
         var draw = new Draw(seed);
         Option[] shuffled = [.. Options];
         for (int i = shuffled.Length - 1; i > 0; i--)
@@ -68,10 +68,10 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
 
     private void RefuseMissing()
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(Title);
-        if (Hints.Count == 0) throw new ArgumentException($"The problem \"{Title}\" has no hint.", nameof(Hints));
+        Require.Words(Title, "title of the problem");
+        if (Hints.Count == 0) throw Require.RefusedWhole(nameof(Hints), $"The problem \"{Title}\" has no hint.");
         foreach ((string name, Words words) in ((string, Words)[])[("question", Question), ("solution", Solution), .. Hints.Select(hint => ("hint", hint))])
             if (words is null || words.ToString().Trim().Length == 0)
-                throw new ArgumentException($"The problem \"{Title}\" has no {name}.", name);
+                throw Require.RefusedWhole(name, $"The problem \"{Title}\" has no {name}.");
     }
 }

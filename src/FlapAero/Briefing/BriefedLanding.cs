@@ -50,7 +50,7 @@ public sealed class BriefedLanding
     public bool KeepsPowerToRoundOut { get; }
 
     /// <summary>From the threshold to where the round-out begins.</summary>
-    public Length ToRoundOut => Result.Stages[0].Length;
+    public Length ToRoundOut => Result.Stage(LandingStage.Approach).Length;
 
     /// <summary>From the beginning of the round-out to the touchdown.</summary>
     public Length Float => Result.TouchdownDistance - ToRoundOut;

@@ -146,9 +146,7 @@ internal sealed class BriefingMaker
         }
         catch (ArgumentException refused)
         {
-            // The runtime adds its own name for the argument, which a reader has never seen.
-            int parameter = refused.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
-            _refusals.Add($"{what}: {(parameter < 0 ? refused.Message : refused.Message[..parameter])}");
+            _refusals.Add($"{what}: {PlainWords.Of(refused)}");
             return null;
         }
     }

@@ -16,8 +16,9 @@ public sealed class BriefingRequest
     /// <param name="hand">To which side the circuit turns.</param>
     /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
     /// <param name="crosswindLimit">The instructor's own limit, 1 kt to 60 kt; the lower of it and the aeroplane's counts.</param>
-    /// <exception cref="ArgumentException">An aeroplane without flaps.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, the mass outside the aeroplane's.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's.
+    /// </exception>
     public BriefingRequest(
         Aeroplane aeroplane, Mass mass, BriefingRunway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
         Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null, Speed? crosswindLimit = null)
@@ -27,8 +28,8 @@ public sealed class BriefingRequest
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(wind);
         if (aeroplane.FlapSettings.Count < 2)
-            throw new ArgumentException(
-                $"{aeroplane.Name} has one flap setting: it is never flown with flaps, and a landing without them is its usual one.", nameof(aeroplane));
+            throw Require.RefusedWhole(
+                nameof(aeroplane), $"{aeroplane.Name} has one flap setting: it is never flown with flaps, and a landing without them is its usual one.");
         if (!Enum.IsDefined(hand))
             throw Require.Refused(nameof(hand), "hand", hand.ToString(), "left or right", "A circuit turns to one side.");
         Aeroplane = aeroplane;

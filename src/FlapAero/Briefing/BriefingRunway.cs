@@ -13,13 +13,12 @@ public sealed class BriefingRunway
     /// <param name="slope">Rise over run in the direction of landing, positive uphill, −0.1 to 0.1.</param>
     /// <param name="elevation">Elevation of the aerodrome above mean sea level, −500 m to 5 000 m.</param>
     /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; 50 ft where none is given.</param>
-    /// <exception cref="ArgumentException">No name or no surface.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">No name or no surface; a value outside its range.</exception>
     public BriefingRunway(
         string name, Angle direction, Length lengthAvailable, RunwaySurface surface, double slope, Length elevation,
         Length? thresholdHeight = null)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Require.Words(name, "name of the runway");
         ArgumentNullException.ThrowIfNull(surface);
         Name = name;
         Surface = surface;
@@ -70,7 +69,7 @@ public sealed class BriefingRunway
     /// <param name="wind">The mean wind.</param>
     /// <returns>The landing, to be flown.</returns>
     /// <exception cref="ArgumentNullException">No configuration, air or wind.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A wing that stalls before the nose-high attitude.</exception>
+    /// <exception cref="RefusedInputException">A wing that stalls before the nose-high attitude.</exception>
     /// <example><code>Quillmere.Runway24.LandingOf(flapsUp, Quillmere.Saturday.Air, Quillmere.Saturday.Wind.Mean).Runway.Headwind.Knots // 3.5</code></example>
     public LandingSetup LandingOf(Configuration configuration, Air air, Wind wind)
     {

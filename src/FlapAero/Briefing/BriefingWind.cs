@@ -9,7 +9,7 @@ public sealed class BriefingWind
     /// <param name="mean">Direction and mean speed.</param>
     /// <param name="gust">Speed of the gusts, from the mean's to the mean's and 60 kt; none where none is reported.</param>
     /// <exception cref="ArgumentNullException">No mean wind.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Gusts weaker than the mean, or far stronger.</exception>
+    /// <exception cref="RefusedInputException">Gusts weaker than the mean, or far stronger.</exception>
     public BriefingWind(Wind mean, Speed? gust = null)
     {
         ArgumentNullException.ThrowIfNull(mean);

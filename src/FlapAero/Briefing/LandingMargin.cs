@@ -8,11 +8,10 @@ public sealed class LandingMargin
     /// <summary>A margin.</summary>
     /// <param name="factor">The factor, 1 to 3.</param>
     /// <param name="origin">Who asks for it, in words.</param>
-    /// <exception cref="ArgumentException">No origin.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A factor outside its range.</exception>
+    /// <exception cref="RefusedInputException">No origin; a factor outside its range.</exception>
     public LandingMargin(double factor, string origin)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(origin);
+        Require.Words(origin, "origin of the margin");
         Factor = Require.Between(factor, 1, 3, "margin factor", "Below 1 it is no margin; past 3 it is another runway.");
         Origin = origin;
     }
@@ -30,7 +29,7 @@ public sealed class LandingMargin
     /// <remarks>Formula: half of a headwind, one and a half of a tailwind. Range: wind to 100 kt. Source: [cat-pol-a-330].</remarks>
     /// <param name="headwind">w as reported; a tailwind is negative.</param>
     /// <returns>The headwind to plan with.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A wind that nobody lands in.</exception>
+    /// <exception cref="RefusedInputException">A wind that nobody lands in.</exception>
     /// <example><code>LandingMargin.PlannedHeadwind(Speed.FromKnots(-4)).Knots // -6.0</code></example>
     public static Speed PlannedHeadwind(Speed headwind)
     {

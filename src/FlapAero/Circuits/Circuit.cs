@@ -115,8 +115,9 @@ public sealed class Circuit
     /// </remarks>
     /// <param name="timing">How early or late.</param>
     /// <returns>The circuit as flown, or the reason why it cannot be.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">So early that a leg would begin before the one before it.</exception>
-    /// <exception cref="ArgumentException">Power apart from the base turn, where downwind is level.</exception>
+    /// <exception cref="RefusedInputException">
+    /// So early that a leg would begin before the one before it; power apart from the base turn, where downwind is level.
+    /// </exception>
     /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.Forwards(new PilotTiming(baseTurn: Duration.FromSeconds(5))).Flown.ExtraFinal.Meters // 218</code></example>
     public FlownCircuitOutcome Forwards(PilotTiming timing)
     {

@@ -28,7 +28,7 @@ public sealed class CircuitFix
     /// <remarks>Formula: d = s tan(ξ + κ), κ the crab towards the tail. Range: −60° to 80°. Source: [common-practice].</remarks>
     /// <param name="angle">ξ, from the wing backwards.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An angle outside the range.</exception>
+    /// <exception cref="RefusedInputException">An angle outside the range.</exception>
     /// <example><code>CircuitFix.BaseTurnAt(Angle.FromDegrees(45)).AngleBehindWing!.Value.Degrees // 45</code></example>
     public static CircuitFix BaseTurnAt(Angle angle) => new(
         Require.Between(
@@ -39,7 +39,7 @@ public sealed class CircuitFix
     /// <remarks>Formula: L = [H − h_c − g (x_p + c)]/(g + tan γ_p), g the slope of the downwind descent. Range: −20 km to 20 km. Source: [common-practice].</remarks>
     /// <param name="pastAbeam">Along downwind; negative before abeam.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A distance outside the range.</exception>
+    /// <exception cref="RefusedInputException">A distance outside the range.</exception>
     /// <example><code>CircuitFix.PowerReducedAt(Length.Zero).PowerPastAbeam!.Value.Meters // 0</code></example>
     public static CircuitFix PowerReducedAt(Length pastAbeam) => new(
         null,
@@ -50,7 +50,7 @@ public sealed class CircuitFix
     /// <remarks>Formula: L = (h − h_t)/tan γ_p. Range: 1 m to 3 000 m. Source: [common-practice].</remarks>
     /// <param name="height">Height of the wheels above the runway.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A height outside the range.</exception>
+    /// <exception cref="RefusedInputException">A height outside the range.</exception>
     /// <example><code>CircuitFix.RollOutAt(Length.FromFeet(400)).RollOutHeight!.Value.Feet // 400</code></example>
     public static CircuitFix RollOutAt(Length height) => new(
         null, null,

@@ -117,7 +117,7 @@ public sealed class CircuitLeg
     /// </remarks>
     /// <param name="sinceBegin">Time since the leg began.</param>
     /// <returns>The point.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Before or after the leg.</exception>
+    /// <exception cref="RefusedInputException">Before or after the leg.</exception>
     /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.TurnToBase.Point(Duration.Zero).Height.Feet // 699</code></example>
     public CircuitPoint Point(Duration sinceBegin)
     {

@@ -9,7 +9,7 @@ public sealed class CircuitLegs
     /// <param name="baseLeg">Base, at right angles to the runway over the ground.</param>
     /// <param name="turnToFinal">The turn to final.</param>
     /// <param name="final">Final, on the extended centreline.</param>
-    /// <exception cref="ArgumentException">Legs of different aeroplanes or masses.</exception>
+    /// <exception cref="RefusedInputException">Legs of different aeroplanes or masses.</exception>
     public CircuitLegs(StraightLeg downwind, TurnLeg turnToBase, StraightLeg baseLeg, TurnLeg turnToFinal, FinalLeg final)
     {
         ArgumentNullException.ThrowIfNull(downwind);
@@ -26,8 +26,8 @@ public sealed class CircuitLegs
             [downwind.Configuration, turnToBase.Configuration, baseLeg.Configuration, turnToFinal.Configuration, final.Configuration];
         foreach (Configuration other in flown)
             if (!ReferenceEquals(other.Aeroplane, downwind.Configuration.Aeroplane) || other.Mass.CompareTo(downwind.Configuration.Mass) != 0)
-                throw new ArgumentException(
-                    $"A circuit is flown by one aeroplane at one mass: '{other}' is not '{downwind.Configuration}' with another flap.");
+                throw Require.RefusedWhole(
+                    null, $"A circuit is flown by one aeroplane at one mass: '{other}' is not '{downwind.Configuration}' with another flap.");
     }
 
     /// <summary>Downwind from where power is reduced.</summary>

@@ -27,8 +27,9 @@ public sealed class CircuitPlan
     /// practice). With a level downwind leg power is reduced in the base turn and nothing is open: then none may be given.
     /// </param>
     /// <param name="establishedBy">Least height at the end of the turn to final; 300 ft (common practice) where none is given.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <exception cref="ArgumentException">A fix beside a level downwind leg.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A value outside its range; a fix beside a level downwind leg.
+    /// </exception>
     public CircuitPlan(
         CircuitRunway runway, Wind wind, CircuitHand hand, Length height, Length spacing, CircuitLegs legs,
         ThrustRange thrust, Angle bankLimit, CircuitFix? fix = null, Length? establishedBy = null)
@@ -40,9 +41,8 @@ public sealed class CircuitPlan
         if (!Enum.IsDefined(hand))
             throw Require.Refused(nameof(hand), "hand", hand.ToString(), "left or right", "A circuit turns to one side.");
         if (fix is not null && legs.Downwind.Descent.IsLevel)
-            throw new ArgumentException(
-                "With a level downwind leg the height alone says where the base turn begins: a fix besides would ask for two circuits at once.",
-                nameof(fix));
+            throw Require.RefusedWhole(
+                nameof(fix), "With a level downwind leg the height alone says where the base turn begins: a fix besides would ask for two circuits at once.");
         Runway = runway;
         Wind = wind;
         Hand = hand;
@@ -110,7 +110,7 @@ public sealed class CircuitPlan
     /// <param name="fix">Another fix.</param>
     /// <param name="establishedBy">Another height to be established by.</param>
     /// <returns>The changed plan.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>DemoCircuits.FlapsUp.With(spacing: Length.FromNauticalMiles(1)).Spacing.NauticalMiles // 1.0</code></example>
     public CircuitPlan With(
         CircuitRunway? runway = null, Wind? wind = null, CircuitHand? hand = null, Length? height = null, Length? spacing = null,

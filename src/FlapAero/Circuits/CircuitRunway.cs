@@ -12,7 +12,7 @@ public sealed class CircuitRunway
     /// The point that "abeam" and "behind the wing" mean, past the threshold, 0 to 2 000 m; where none is given, the
     /// aiming point, at which the final path meets the runway.
     /// </param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public CircuitRunway(Angle direction, Length thresholdHeight, Length? touchdownPoint = null)
     {
         Direction = Require.Between(direction, Angle.Zero, Angle.FromDegrees(360), "runway direction", "Directions run from 0° to 360°.");
@@ -30,7 +30,7 @@ public sealed class CircuitRunway
     /// <param name="aimingPoint">d, where the path meets the runway, past the threshold.</param>
     /// <param name="pathAngle">γ_p of the final leg, over the ground.</param>
     /// <returns>The runway.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The path would cross the threshold outside the range of heights.</exception>
+    /// <exception cref="RefusedInputException">The path would cross the threshold outside the range of heights.</exception>
     /// <example><code>CircuitRunway.AimedAt(Angle.Zero, Length.FromMeters(290), Angle.FromDegrees(3)).ThresholdHeight.Feet // 49.9</code></example>
     public static CircuitRunway AimedAt(Angle direction, Length aimingPoint, Angle pathAngle)
     {
@@ -55,7 +55,7 @@ public sealed class ThrustRange
     /// <summary>Idle and full thrust at circuit speeds.</summary>
     /// <param name="idle">With the throttle closed; often negative.</param>
     /// <param name="full">With it open.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Not finite, beyond 50 kN, or full below idle.</exception>
+    /// <exception cref="RefusedInputException">Not finite, beyond 50 kN, or full below idle.</exception>
     public ThrustRange(Force idle, Force full)
     {
         Force most = Force.FromNewtons(50000);

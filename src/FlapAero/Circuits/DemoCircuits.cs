@@ -51,8 +51,9 @@ public static class DemoCircuits
     /// <param name="air">The air.</param>
     /// <param name="engineSpeed">N.</param>
     /// <returns>The plan; it lets the turn to final end as low as 100 ft, so that too little power shows as a circuit too small.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An engine speed or a speed outside the range.</exception>
-    /// <exception cref="ArgumentException">Configurations of different aeroplanes or masses.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An engine speed or a speed outside the range; configurations of different aeroplanes or masses.
+    /// </exception>
     /// <example><code>Circuit.Backwards(DemoCircuits.Of(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 47.0</code></example>
     public static CircuitPlan Of(Configuration downwind, Configuration baseLeg, Configuration final, Air air, RotationalSpeed engineSpeed)
     {

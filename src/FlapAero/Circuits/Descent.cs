@@ -34,7 +34,7 @@ public sealed class Descent
     /// <remarks>Formula: none, it is a statement. Range: −50 kN to 50 kN. Source: [common-practice].</remarks>
     /// <param name="thrust">Thrust along the path; negative for a propeller that brakes.</param>
     /// <returns>The descent.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No light aeroplane's thrust.</exception>
+    /// <exception cref="RefusedInputException">No light aeroplane's thrust.</exception>
     /// <example><code>Descent.AtThrust(Force.FromNewtons(400)).Thrust!.Value.Newtons // 400</code></example>
     public static Descent AtThrust(Force thrust) => new(
         Require.Between(thrust, -MostThrust, MostThrust, "thrust", "No light aeroplane's propeller gives more."), null, null);
@@ -43,7 +43,7 @@ public sealed class Descent
     /// <remarks>Formula: T = P/V. Range: −2 MW to 2 MW. Source: [anderson-itf].</remarks>
     /// <param name="thrustPower">Thrust power T V: the shaft's power times the propeller's efficiency.</param>
     /// <returns>The descent.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No light aeroplane's power.</exception>
+    /// <exception cref="RefusedInputException">No light aeroplane's power.</exception>
     /// <example><code>(double)Descent.AtPower(Power.FromKilowatts(20)).ThrustPower!.Value.Kilowatts // 20</code></example>
     public static Descent AtPower(Power thrustPower) => new(
         null, Require.Between(thrustPower, -MostPower, MostPower, "thrust power", "No light aeroplane has more."), null);
@@ -52,7 +52,7 @@ public sealed class Descent
     /// <remarks>Formula: none, it is a statement. Range: above zero, to 3 000 ft/min. Source: [common-practice].</remarks>
     /// <param name="sinkRate">Rate of descent, positive down.</param>
     /// <returns>The descent.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No descent, or a dive.</exception>
+    /// <exception cref="RefusedInputException">No descent, or a dive.</exception>
     /// <example><code>Descent.AtSinkRate(Speed.FromFeetPerMinute(500)).SinkRate!.Value.FeetPerMinute // 500</code></example>
     public static Descent AtSinkRate(Speed sinkRate)
     {

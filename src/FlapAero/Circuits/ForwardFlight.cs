@@ -19,8 +19,8 @@ internal static class ForwardFlight
         if (circuit.Plan.Legs.Downwind.Descent.IsLevel)
         {
             if (power != 0)
-                throw new ArgumentException(
-                    "Downwind is level here and power is reduced in the base turn: only the base turn can be early or late.", nameof(timing));
+                throw Require.RefusedWhole(
+                    nameof(timing), "Downwind is level here and power is reduced in the base turn: only the base turn can be early or late.");
             level = circuit.SiTimes[0] + baseTurn;
             descending = 0;
         }
@@ -69,7 +69,7 @@ internal static class ForwardFlight
     {
         if (time < -Slack)
             throw Require.Refused(
-                "timing", $"lateness of the {what}", Require.Text(late),
+                "timing", $"lateness of the {what}", late,
                 $"{Require.Text(Duration.FromSeconds(late.Seconds - time), late)} and later", why);
     }
 

@@ -9,7 +9,7 @@ public sealed class StraightLeg
     /// <param name="configuration">Aeroplane, flap and mass.</param>
     /// <param name="airspeed">Its speed, in the air of this leg.</param>
     /// <param name="descent">Level, or how it descends.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Faster than the flap allows.</exception>
+    /// <exception cref="RefusedInputException">Faster than the flap allows.</exception>
     public StraightLeg(Configuration configuration, Airspeed airspeed, Descent descent)
     {
         ArgumentNullException.ThrowIfNull(descent);
@@ -37,7 +37,7 @@ public sealed class TurnLeg
     /// <param name="airspeed">Its speed, in the air of this leg.</param>
     /// <param name="descent">Level, or how it descends; a stated thrust sinks faster than in straight flight.</param>
     /// <param name="bank">Angle of bank φ, 1° to 80°; the plan's limit may refuse it.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Faster than the flap allows, or no bank to turn with.</exception>
+    /// <exception cref="RefusedInputException">Faster than the flap allows, or no bank to turn with.</exception>
     public TurnLeg(Configuration configuration, Airspeed airspeed, Descent descent, Angle bank)
     {
         ArgumentNullException.ThrowIfNull(descent);
@@ -69,7 +69,7 @@ public sealed class FinalLeg
     /// <param name="configuration">Aeroplane, flap and mass.</param>
     /// <param name="airspeed">Its speed, in the air of this leg.</param>
     /// <param name="pathAngle">γ_p, the path's angle over the ground, positive down, 1° to 15°.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Faster than the flap allows, or no approach path.</exception>
+    /// <exception cref="RefusedInputException">Faster than the flap allows, or no approach path.</exception>
     public FinalLeg(Configuration configuration, Airspeed airspeed, Angle pathAngle)
     {
         LegSpeed.NotTooFast(configuration, airspeed);

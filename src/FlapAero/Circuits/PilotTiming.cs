@@ -14,7 +14,7 @@ public sealed class PilotTiming
     /// The turn to final begins this much later than at the planned distance from the centreline: a late base turn alone
     /// moves the whole base leg out, and does not count here.
     /// </param>
-    /// <exception cref="ArgumentOutOfRangeException">More than two minutes either way.</exception>
+    /// <exception cref="RefusedInputException">More than two minutes either way.</exception>
     public PilotTiming(Duration? power = null, Duration? baseTurn = null, Duration? finalTurn = null)
     {
         Power = InRange(power, nameof(power));

@@ -17,7 +17,7 @@ public sealed class Battery
     /// <param name="ratedTime">H, the time over which that charge was measured, 6 min to 100 h: one hour for an aeroplane's battery.</param>
     /// <param name="exponent">k, Peukert's exponent, 1 to 2: 1 is a battery that does not mind the current.</param>
     /// <param name="shareLeft">s, what is left of the time at the rated current, above 0 to 1: 1 is new, warm and full.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public Battery(ElectricCharge ratedCharge, Duration ratedTime, double exponent, double shareLeft = 1)
     {
         RatedCharge = Require.Between(
@@ -46,7 +46,7 @@ public sealed class Battery
     /// <param name="shareLeft">s, above 0 to 1.</param>
     /// <returns>The battery.</returns>
     /// <remarks>Formula: none, a copy. Range: above 0 to 1. Source: [peukert].</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">A share outside the range.</exception>
+    /// <exception cref="RefusedInputException">A share outside the range.</exception>
     /// <example><code>DemoElectrics.Battery.Left(0.5).ShareLeft // 0.5</code></example>
     public Battery Left(double shareLeft) => new(RatedCharge, RatedTime, Exponent, shareLeft);
 
@@ -54,7 +54,7 @@ public sealed class Battery
     /// <remarks>Formula: t = s H (I_r/I)^k. Range: from a hundredth of the rated current to fifty times it. Source: [peukert].</remarks>
     /// <param name="current">I.</param>
     /// <returns>t, to where the rating's discharge ends.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A current outside the range.</exception>
+    /// <exception cref="RefusedInputException">A current outside the range.</exception>
     /// <example><code>new Battery(ElectricCharge.FromAmpereHours(100), Duration.FromHours(100), 1.2).Endurance(ElectricCurrent.FromAmperes(5)).Hours // 14.5</code></example>
     public Duration Endurance(ElectricCurrent current) => Duration.FromSeconds(BatteryLaws.Endurance(
         ShareLeft, RatedTime.Seconds, RatedCurrent.Amperes, Amperes(current), Exponent));
@@ -67,7 +67,7 @@ public sealed class Battery
     /// <param name="loads">The loads that stay on.</param>
     /// <returns>t.</returns>
     /// <exception cref="ArgumentNullException">No list.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A sum outside the range: without a load the time has no end.</exception>
+    /// <exception cref="RefusedInputException">A sum outside the range: without a load the time has no end.</exception>
     /// <example><code>DemoElectrics.Battery.Endurance(DemoElectrics.Loads).Minutes // 37.6</code></example>
     public Duration Endurance(IEnumerable<ElectricalLoad> loads) => Endurance(ElectricalLoad.Together(loads));
 
@@ -76,7 +76,7 @@ public sealed class Battery
     /// <param name="current">I.</param>
     /// <param name="time">t.</param>
     /// <returns>s; above <see cref="ShareLeft"/> the battery does not carry it.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>DemoElectrics.Battery.ShareTaken(ElectricCurrent.FromAmperes(30), Duration.FromMinutes(9)) // 0.239</code></example>
     public double ShareTaken(ElectricCurrent current, Duration time)
     {
@@ -88,7 +88,7 @@ public sealed class Battery
     /// <remarks>Formula: I = I_r (s H/t)^(1/k). Range: a time that gives a current from a hundredth of the rated one to fifty times it. Source: [peukert].</remarks>
     /// <param name="time">t.</param>
     /// <returns>I.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A time that is too short or too long for the range.</exception>
+    /// <exception cref="RefusedInputException">A time that is too short or too long for the range.</exception>
     /// <example><code>DemoElectrics.Battery.CurrentFor(Duration.FromHours(2)).Amperes // 10.95</code></example>
     public ElectricCurrent CurrentFor(Duration time)
     {

@@ -9,11 +9,10 @@ public sealed class ElectricalLoad
     /// <param name="name">What the switch or the breaker says.</param>
     /// <param name="current">Current while it is on, 0 to 200 A.</param>
     /// <param name="shareOn">For what share of the time it is on, 0 to 1.</param>
-    /// <exception cref="ArgumentException">No name.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">No name; a value outside its range.</exception>
     public ElectricalLoad(string name, ElectricCurrent current, double shareOn = 1)
     {
-        Name = Named(name);
+        Name = Require.Words(name, "name of the load");
         Current = Require.Between(
             current, ElectricCurrent.Zero, ElectricCurrent.FromAmperes(200), "current of a load", "Light aeroplanes have none that draws more.");
         ShareOn = Require.Between(shareOn, 0, 1, "share of the time", "It is a share.");
@@ -24,10 +23,11 @@ public sealed class ElectricalLoad
     /// <param name="power">Power while it is on, at this voltage.</param>
     /// <param name="voltage">The voltage that the power is stated for, 6 to 60 V.</param>
     /// <param name="shareOn">For what share of the time it is on, 0 to 1.</param>
-    /// <exception cref="ArgumentException">No name.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range; the current, P/U, outside its own.</exception>
+    /// <exception cref="RefusedInputException">
+    /// No name; a value outside its range; the current, P/U, outside its own.
+    /// </exception>
     public ElectricalLoad(string name, Power power, ElectricPotential voltage, double shareOn = 1)
-        : this(Named(name), ElectricCurrent.FromAmperes((double)power.Watts / Volts(voltage)), shareOn)
+        : this(Require.Words(name, "name of the load"), ElectricCurrent.FromAmperes((double)power.Watts / Volts(voltage)), shareOn)
     {
     }
 
@@ -47,7 +47,7 @@ public sealed class ElectricalLoad
     /// <remarks>Formula: none, a copy. Range: 0 to 1. Source: [common-practice].</remarks>
     /// <param name="shareOn">The share.</param>
     /// <returns>The load.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A share outside the range.</exception>
+    /// <exception cref="RefusedInputException">A share outside the range.</exception>
     /// <example><code>new ElectricalLoad("radio, transmitting", ElectricCurrent.FromAmperes(5)).OnFor(0.2).MeanCurrent.Amperes // 1.0</code></example>
     public ElectricalLoad OnFor(double shareOn) => new(Name, Current, shareOn);
 
@@ -65,12 +65,6 @@ public sealed class ElectricalLoad
 
     /// <summary>Name and current.</summary>
     public override string ToString() => $"{Name}, {QuantityText.Of(MeanCurrent)}";
-
-    private static string Named(string name)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        return name;
-    }
 
     private static double Volts(ElectricPotential voltage) => Require.Between(
         voltage, ElectricPotential.FromVolts(6), ElectricPotential.FromVolts(60), "voltage", "Light aeroplanes run on 12 V or 24 V.").Volts;

@@ -16,19 +16,19 @@ internal sealed record Refusal(string Problem, string Expected)
             make();
             return null;
         }
-        catch (ArgumentException refused)
+        catch (RefusedInputException refused)
         {
             return argument is null || refused.ParamName == argument ? Said(refused) : null;
         }
+        catch (ArgumentException foreign)
+        {
+            return argument is null || foreign.ParamName == argument ? OfWhole(PlainWords.Of(foreign)) : null;
+        }
     }
 
-    private static Refusal Said(ArgumentException refused)
-    {
-        // The runtime adds its own name for the argument, which a reader of the file has never seen.
-        int parameter = refused.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
-        string message = parameter < 0 ? refused.Message : refused.Message[..parameter];
-        return message.Split("; ", 2) is [var problem, var expected]
-            ? new Refusal(problem.Replace(": ", " ", StringComparison.Ordinal), expected)
-            : new Refusal("the model refuses this", message);
-    }
+    private static Refusal Said(RefusedInputException refused) => refused.IsOfOneValue
+        ? new($"{refused.Quantity} {refused.Verdict}", refused.Permission)
+        : OfWhole(refused.Message);
+
+    private static Refusal OfWhole(string why) => new("the model refuses this", why);
 }

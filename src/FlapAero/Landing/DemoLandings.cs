@@ -71,7 +71,7 @@ public static class DemoLandings
     /// <param name="air">The air; standard sea level where none is given.</param>
     /// <returns>The landing, calm and level.</returns>
     /// <exception cref="ArgumentNullException">No configuration.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A wing that stalls before the nose-high attitude.</exception>
+    /// <exception cref="RefusedInputException">A wing that stalls before the nose-high attitude.</exception>
     /// <example><code>DemoLandings.Of(flapsUp).Technique.ThresholdSpeed.Knots // 69.2</code></example>
     public static LandingSetup Of(Configuration configuration, Air? air = null)
     {

@@ -1,5 +1,7 @@
+using System.Globalization;
 using FlapAero.Equations;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -12,14 +14,14 @@ public sealed class ForcedTouchdown
     internal ForcedTouchdown(LandingSetup setup, double forcedLiftFraction, in LandingOutcome outcome, double interval)
     {
         LandingInput input = setup.Input();
-        Report = new LandingReport(input with { TouchdownLiftFraction = forcedLiftFraction }, outcome, interval);
+        Report = new LandingReport(input with { TouchdownLiftFraction = forcedLiftFraction }, outcome, interval, setup.Voice);
         double perLift = 0.5 * input.Density * input.WingArea * outcome.TouchdownSpeed * outcome.TouchdownSpeed
             / (input.Mass * StandardConstants.Gravity);
         WeightCarried = perLift * input.NoseHighLift;
         WeightCarriedNoseDown = perLift * input.LevelLift;
         LiftAvailable = perLift * input.TouchdownLiftFraction * input.MaximumLift;
         HeightGivenUp = Length.FromMeters(outcome.HoldOffEndHeight);
-        Explanation = double.IsNaN(perLift) ? Report.Explanation : Say(outcome);
+        Explanation = double.IsNaN(perLift) ? Report.Explanation : Say(outcome, setup.Technique.ThresholdSpeed.Unit);
     }
 
     /// <summary>The landing as the model has it, the aeroplane staying down.</summary>
@@ -40,7 +42,14 @@ public sealed class ForcedTouchdown
     /// <summary>What happens, in words, and why no number is given for it.</summary>
     public string Explanation { get; }
 
-    private string Say(in LandingOutcome outcome) => string.Create(
-        System.Globalization.CultureInfo.InvariantCulture,
-        $"The wheels are put on at {outcome.TouchdownSpeed:0.0} m/s with a sink of {outcome.TouchdownSink:0.00} m/s. With the nose held off the wing still carries {100 * WeightCarried:0} % of the weight, and at the attitude of a normal touchdown it would carry {100 * LiftAvailable:0} %. It will bounce: the springs of the gear give back a part of the sink, and whatever raises the nose (a nosewheel that touches first, or main wheels ahead of the centre of gravity) makes a wing that is faster than its touchdown speed lift more than the weight. How high depends on the gear's springs, the pitching motion and the pilot, which a point mass does not have: no height is given.");
+    private string Say(in LandingOutcome outcome, SpeedUnit unit) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"The wheels are put on at {In(outcome.TouchdownSpeed, unit, "0.0")} with a sink of {Sink(outcome.TouchdownSink, unit)}. With the nose held off the wing still carries {100 * WeightCarried:0} % of the weight, and at the attitude of a normal touchdown it would carry {100 * LiftAvailable:0} %. It will bounce: the springs of the gear give back a part of the sink, and whatever raises the nose (a nosewheel that touches first, or main wheels ahead of the centre of gravity) makes a wing that is faster than its touchdown speed lift more than the weight. How high depends on the gear's springs, the pitching motion and the pilot, which a point mass does not have: no height is given.");
+
+    /// <summary>Where airspeeds are in knots, sink rates are in feet per minute.</summary>
+    private static string Sink(double si, SpeedUnit airspeed) =>
+        airspeed == SpeedUnit.Knot ? In(si, SpeedUnit.FootPerMinute, "0") : In(si, airspeed, "0.00");
+
+    private static string In(double si, SpeedUnit unit, string pattern) => Require.WithUnit(
+        Speed.FromMetersPerSecond(si).As(unit).ToString(pattern, CultureInfo.InvariantCulture), unit);
 }

@@ -22,14 +22,15 @@ public static class Landing
     /// <param name="setup">The landing.</param>
     /// <param name="interval">Longest time between points of the trajectory, 1 ms to 1 h; 0.1 s where none is given.</param>
     /// <returns>The report.</returns>
-    /// <exception cref="ArgumentException">An input that makes no sense; the message names it.</exception>
+    /// <exception cref="RefusedInputException">An input that makes no sense; the message names it.</exception>
     /// <example><code>Landing.Fly(landing).Result!.StopDistance.Meters // 550.4</code></example>
     public static LandingReport Fly(LandingSetup setup, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         double seconds = Interval(interval);
-        LandingInput input = setup.Input();
-        return new LandingReport(input, LandingSolver.Solve(input), seconds);
+        LandingInput input = setup.Checked();
+        LandingVoice voice = setup.Voice;
+        return new LandingReport(input, LandingSolver.Solve(input, voice: voice), seconds, voice);
     }
 
     /// <summary>Flies a landing whose pilot puts the wheels on before the wing has done flying.</summary>
@@ -41,20 +42,19 @@ public static class Landing
     /// <param name="liftFraction">Share of C_Lmax at which the wheels are put on.</param>
     /// <param name="interval">As in <see cref="Fly"/>.</param>
     /// <returns>The landing, how much of the weight the wing still carries, and what that means.</returns>
-    /// <exception cref="ArgumentException">An input that makes no sense; the message names it.</exception>
+    /// <exception cref="RefusedInputException">An input that makes no sense; the message names it.</exception>
     /// <example><code>Landing.ForceOn(landing, 0.6).LiftAvailable // 1.50</code></example>
     public static ForcedTouchdown ForceOn(LandingSetup setup, double liftFraction, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         double seconds = Interval(interval);
-        LandingInput input = setup.Input();
-        LandingCheck.Input(input);
+        LandingInput input = setup.Checked();
         if (!(liftFraction > 0 && liftFraction < input.TouchdownLiftFraction))
             throw Require.Refused(
-                nameof(liftFraction), "share of C_Lmax at which the wheels are put on", FormattableString.Invariant($"{liftFraction:g5}"),
-                FormattableString.Invariant($"above 0 and below the technique's own, {input.TouchdownLiftFraction:g5}"),
+                nameof(liftFraction), "share of C_Lmax at which the wheels are put on", liftFraction,
+                $"above 0 and below the technique's own, {Require.Number(input.TouchdownLiftFraction)}",
                 "At its own the aeroplane settles by itself.");
-        return new ForcedTouchdown(setup, liftFraction, ForcedLanding.Solve(input, liftFraction), seconds);
+        return new ForcedTouchdown(setup, liftFraction, ForcedLanding.Solve(input, liftFraction, voice: setup.Voice), seconds);
     }
 
     private static double Interval(Duration? interval) =>

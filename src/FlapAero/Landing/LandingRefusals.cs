@@ -7,7 +7,7 @@ public static class LandingRefusals
     /// <remarks>Formula: none. Range: every reason; nothing for a landing that happened. Source: this library's tables of landings.</remarks>
     /// <param name="refusal">The reason.</param>
     /// <returns>Lower-case words joined by hyphens; empty for <see cref="LandingRefusal.None"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value that is no reason.</exception>
+    /// <exception cref="RefusedInputException">A value that is no reason.</exception>
     /// <example><code>LandingRefusal.NeverSettles.Reason() // never-settles</code></example>
     public static string Reason(this LandingRefusal refusal) => refusal switch
     {
@@ -20,6 +20,6 @@ public static class LandingRefusals
         LandingRefusal.StopsBeforeNoseLowers => "stops-before-nose-lowers",
         LandingRefusal.DoesNotSlowOnTheRoll => "does-not-slow-on-the-roll",
         LandingRefusal.DoesNotStop => "does-not-stop",
-        _ => throw new ArgumentOutOfRangeException(nameof(refusal), $"{(int)refusal} is no reason to refuse a landing; the reasons are 0 to 8."),
+        _ => throw Require.Refused(nameof(refusal), "reason to refuse a landing", (int)refusal, "0 to 8", "There are no other reasons."),
     };
 }

@@ -24,6 +24,17 @@ public sealed class LandingResult : CompletedLanding
     /// <summary>The stages in their order.</summary>
     public IReadOnlyList<LandingStageResult> Stages { get; }
 
+    /// <summary>One stage by its name.</summary>
+    /// <remarks>Formula: none. Range: every stage. Source: [canonical-landing].</remarks>
+    /// <param name="stage">Which.</param>
+    /// <returns>How long it lasted and how far it went.</returns>
+    /// <exception cref="RefusedInputException">A value that is no stage.</exception>
+    /// <example><code>Landing.Fly(landing).Result!.Stage(LandingStage.RollBraking).Length.Meters // STAGE</code></example>
+    public LandingStageResult Stage(LandingStage stage) =>
+        Stages.FirstOrDefault(one => one.Stage == stage)
+        ?? throw Require.Refused(
+            nameof(stage), "stage", (int)stage, string.Join(", ", Stages.Select(one => one.Stage)), "A landing has no others.");
+
     /// <summary>The landing moment by moment, both ends of each stage included.</summary>
     public IReadOnlyList<LandingPoint> Trajectory { get; }
 

@@ -1,5 +1,6 @@
 using FlapAero.Equations;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -48,16 +49,15 @@ public sealed record LandingSetup
     /// </remarks>
     /// <param name="flareHeight">h_f, wheel height at which the round-out begins.</param>
     /// <returns>The landing with that round-out.</returns>
-    /// <exception cref="ArgumentException">A height at or below the hold-off height, or a landing that makes no sense.</exception>
+    /// <exception cref="RefusedInputException">A height at or below the hold-off height, or a landing that makes no sense.</exception>
     /// <example><code>landing.RoundingOutFrom(Length.FromMeters(6)).Technique.FlareTimeConstant.Seconds // 2.74</code></example>
     public LandingSetup RoundingOutFrom(Length flareHeight)
     {
-        LandingInput input = Input();
-        LandingCheck.Input(input);
-        double above = flareHeight.Meters - input.HoldOffHeight;
-        if (!(above > 0 && double.IsFinite(above)))
+        LandingInput input = Checked();
+        double above = Require.In(flareHeight, LengthUnit.Meter, "flare height") - input.HoldOffHeight;
+        if (!(above > 0))
             throw Require.Refused(
-                nameof(flareHeight), "flare height", Require.Text(flareHeight),
+                nameof(flareHeight), "flare height", flareHeight,
                 $"above the hold-off height, {Require.Text(Technique.HoldOffHeight, flareHeight)}", "The round-out leads down to it.");
         double sink = ApproachPath<ScalarLane>.SinkRate(input);
         return this with { Technique = Technique with { FlareTimeConstant = Duration.FromSeconds(above / sink) } };
@@ -65,6 +65,53 @@ public sealed record LandingSetup
 
     /// <summary>Pilot, aeroplane and runway.</summary>
     public override string ToString() => $"{Technique}; {Aeroplane}; {Runway}";
+
+    /// <summary>Speaks of this landing in the units that its quantities were given in.</summary>
+    internal LandingVoice Voice => new QuantityVoice(variable => Given(variable)?.Unit);
+
+    /// <summary>The landing in plain numbers, or a refusal in the caller's units.</summary>
+    internal LandingInput Checked()
+    {
+        LandingInput input;
+        try
+        {
+            input = Input();
+        }
+        catch (ArgumentException)
+        {
+            // A quantity so large that SI has no number for it: which one is found only now.
+            foreach (LandingVariable variable in LandingVariables.All)
+            {
+                if (Given(variable) is { } given)
+                    Require.In(given, LandingVariables.Kind(variable)!.BaseUnitInfo.Value, LandingVariables.Words(variable), variable.ToString());
+            }
+
+            throw;
+        }
+
+        LandingCheck.Input(input, voice: Voice);
+        return input;
+    }
+
+    /// <summary>An input as it was given; none for a plain number.</summary>
+    internal IQuantity? Given(LandingVariable variable) => variable switch
+    {
+        LandingVariable.Mass => Aeroplane.Mass,
+        LandingVariable.WingArea => Aeroplane.WingArea,
+        LandingVariable.Span => Aeroplane.Span,
+        LandingVariable.WingHeight => Aeroplane.WingHeight,
+        LandingVariable.IdleThrust => Aeroplane.IdleThrust,
+        LandingVariable.Density => Runway.Air.Density,
+        LandingVariable.Headwind => Runway.Headwind,
+        LandingVariable.ThresholdHeight => Technique.ThresholdHeight,
+        LandingVariable.ThresholdSpeed => Technique.ThresholdSpeed,
+        LandingVariable.PathAngle => Technique.PathAngle,
+        LandingVariable.FlareTimeConstant => Technique.FlareTimeConstant,
+        LandingVariable.HoldOffHeight => Technique.HoldOffHeight,
+        LandingVariable.PowerCutHeight => Technique.PowerCutHeight,
+        LandingVariable.PowerCutTime => Technique.PowerCutTime,
+        _ => null,
+    };
 
     internal LandingInput Input() => new()
     {

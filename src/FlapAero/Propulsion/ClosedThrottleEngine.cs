@@ -17,7 +17,7 @@ public sealed class ClosedThrottleEngine
     /// <param name="freeSpeed">
     /// The speed N₀ at which the line passes through zero, 100 to 5 000 rpm: the engine alone, without a propeller.
     /// </param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public ClosedThrottleEngine(Torque torqueAtStandstill, RotationalSpeed freeSpeed)
     {
         TorqueAtStandstill = Require.Between(
@@ -44,7 +44,7 @@ public sealed class ClosedThrottleEngine
     /// </remarks>
     /// <param name="speed">N.</param>
     /// <returns>Q, negative where the engine is driven.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No speed of an engine.</exception>
+    /// <exception cref="RefusedInputException">No speed of an engine.</exception>
     /// <example><code>engine.TorqueAt(RotationalSpeed.FromRevolutionsPerMinute(1200)).NewtonMeters // -50.0</code></example>
     public Torque TorqueAt(RotationalSpeed speed)
     {

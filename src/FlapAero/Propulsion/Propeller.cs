@@ -20,7 +20,7 @@ public sealed class Propeller
     /// <param name="diameter">D, 0.1 m to 4 m.</param>
     /// <param name="table">C_T and C_P against J.</param>
     /// <param name="maximumSpeed">The engine's highest speed, 500 to 20 000 rpm.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public Propeller(Length diameter, PropellerTable table, RotationalSpeed maximumSpeed)
     {
         ArgumentNullException.ThrowIfNull(table);
@@ -51,7 +51,7 @@ public sealed class Propeller
     /// <param name="air">The air.</param>
     /// <param name="engineSpeed">N.</param>
     /// <returns>The propeller's state.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An engine speed outside the range.</exception>
+    /// <exception cref="RefusedInputException">An engine speed outside the range.</exception>
     /// <example><code>propeller.AtRest(Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 784</code></example>
     public PropellerState AtRest(Air air, RotationalSpeed engineSpeed)
     {
@@ -67,7 +67,7 @@ public sealed class Propeller
     /// <param name="airspeed">The airspeed, V its true value, along the propeller's axis.</param>
     /// <param name="engineSpeed">N.</param>
     /// <returns>The propeller's state.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An engine speed outside the range, or a J beyond the table.</exception>
+    /// <exception cref="RefusedInputException">An engine speed outside the range, or a J beyond the table.</exception>
     /// <example><code>propeller.Running(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), RotationalSpeed.FromRevolutionsPerMinute(1200)).Thrust.Newtons // 235</code></example>
     public PropellerState Running(Airspeed airspeed, RotationalSpeed engineSpeed)
     {
@@ -85,7 +85,7 @@ public sealed class Propeller
     /// <returns>
     /// N, or no answer where no engine speed gives this thrust: more than there is, or more braking than the table reaches.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">A thrust that is not finite.</exception>
+    /// <exception cref="RefusedInputException">A thrust that is not finite.</exception>
     /// <example><code>propeller.EngineSpeedFor(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), Force.FromNewtons(235.2))!.Value.RevolutionsPerMinute // 1200</code></example>
     public RotationalSpeed? EngineSpeedFor(Airspeed airspeed, Force thrust)
     {
@@ -110,7 +110,7 @@ public sealed class Propeller
     /// <param name="air">The air.</param>
     /// <param name="engine">The engine.</param>
     /// <returns>The state; its thrust is positive.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for valid air.</exception>
+    /// <exception cref="RefusedInputException">Never for valid air.</exception>
     /// <example><code>propeller.IdlingAtRest(Air.StandardSeaLevel, engine)!.EngineSpeed.RevolutionsPerMinute // 573</code></example>
     public PropellerState? IdlingAtRest(Air air, ClosedThrottleEngine engine)
     {
@@ -127,7 +127,7 @@ public sealed class Propeller
     /// <param name="airspeed">The airspeed.</param>
     /// <param name="engine">The engine.</param>
     /// <returns>The state, or no answer where the balance lies beyond the table or the engine's highest speed.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for an <see cref="Airspeed"/>.</exception>
+    /// <exception cref="RefusedInputException">Never for an <see cref="Airspeed"/>.</exception>
     /// <example><code>propeller.Idling(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), engine)!.EngineSpeed.RevolutionsPerMinute // 861</code></example>
     public PropellerState? Idling(Airspeed airspeed, ClosedThrottleEngine engine)
     {

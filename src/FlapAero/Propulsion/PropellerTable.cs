@@ -16,19 +16,18 @@ public sealed class PropellerTable
     /// J, C_T, C_P: at least five rows, J rising from 0 to at most 5; both coefficients positive at rest, negative in the
     /// last row, and without a second change of sign; sizes to 1; C_P at least J C_T, for none gives more than it takes.
     /// </param>
-    /// <exception cref="ArgumentException">Rows that are no propeller's.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">Rows that are no propeller's; a value outside its range.</exception>
     public PropellerTable(IEnumerable<(double AdvanceRatio, double ThrustCoefficient, double PowerCoefficient)> rows)
     {
         ArgumentNullException.ThrowIfNull(rows);
         Rows = [.. rows];
         if (Rows.Count < 5)
-            throw new ArgumentException("rows: a propeller's table needs at least five.", nameof(rows));
+            throw Require.RefusedWhole(nameof(rows), "rows: a propeller's table needs at least five.");
         foreach ((double ratio, double thrust, double power) in Rows)
             RequireRow(ratio, thrust, power, nameof(rows));
 
         if (Rows[0].AdvanceRatio != 0 || Rows.Zip(Rows.Skip(1)).Any(pair => !(pair.Second.AdvanceRatio > pair.First.AdvanceRatio)))
-            throw new ArgumentException("rows: the advance ratio starts at 0 (at rest) and rises from row to row.", nameof(rows));
+            throw Require.RefusedWhole(nameof(rows), "rows: the advance ratio starts at 0 (at rest) and rises from row to row.");
         double[] ratios = [.. Rows.Select(row => row.AdvanceRatio)];
         double[] thrusts = [.. Rows.Select(row => row.ThrustCoefficient)];
         double[] powers = [.. Rows.Select(row => row.PowerCoefficient)];
@@ -37,8 +36,8 @@ public sealed class PropellerTable
         ZeroThrustAdvanceRatio = Zero(_thrust, ratios, thrusts, "thrust");
         ZeroPowerAdvanceRatio = Zero(_power, ratios, powers, "power");
         if (!Rows.All(row => GivesNoMoreThanItTakes(row.AdvanceRatio, row.ThrustCoefficient, row.PowerCoefficient)))
-            throw new ArgumentException(
-                "rows: no propeller gives more power than it takes: C_P is at least J C_T in every row.", nameof(rows));
+            throw Require.RefusedWhole(
+                nameof(rows), "rows: no propeller gives more power than it takes: C_P is at least J C_T in every row.");
     }
 
     /// <summary>The rows.</summary>
@@ -60,7 +59,7 @@ public sealed class PropellerTable
     /// </remarks>
     /// <param name="advanceRatio">J = V/(N D).</param>
     /// <returns>C_T.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
+    /// <exception cref="RefusedInputException">A J beyond the table.</exception>
     /// <example><code>propeller.Table.ThrustCoefficient(0.4) // 0.08</code></example>
     public double ThrustCoefficient(double advanceRatio) => _thrust.At(InTable(advanceRatio));
 
@@ -71,7 +70,7 @@ public sealed class PropellerTable
     /// </remarks>
     /// <param name="advanceRatio">J = V/(N D).</param>
     /// <returns>C_P.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A J beyond the table.</exception>
+    /// <exception cref="RefusedInputException">A J beyond the table.</exception>
     /// <example><code>propeller.Table.PowerCoefficient(0.8) // 0.03</code></example>
     public double PowerCoefficient(double advanceRatio) => _power.At(InTable(advanceRatio));
 
@@ -99,10 +98,9 @@ public sealed class PropellerTable
         bool single = values[0] > 0 && last < values.Length - 1 && values.Take(last + 1).All(value => value > 0)
             && values.Skip(last + 2).All(value => value < 0) && values[^1] < 0;
         if (!single)
-            throw new ArgumentException(
-                $"rows: the {what} coefficient is positive at rest, changes sign once, and is negative in the last row: "
-                + "a gliding aeroplane's propeller works past zero.",
-                nameof(values));
+            throw Require.RefusedWhole(
+                nameof(values), $"rows: the {what} coefficient is positive at rest, changes sign once, and is negative in the last row: "
+                + "a gliding aeroplane's propeller works past zero.");
         return values[last + 1] == 0 ? ratios[last + 1] : curve.ZeroBetween(ratios[last], ratios[last + 1]);
     }
 }

@@ -67,7 +67,7 @@ public static class DemoPilot
     /// <param name="air">The air.</param>
     /// <param name="speedHeightCorrelation">Correlation of threshold speed and height; none where none is given.</param>
     /// <returns>The scatter.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A correlation outside −1 to 1.</exception>
+    /// <exception cref="RefusedInputException">A correlation outside −1 to 1.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 69.2</code></example>
     public static LandingScatter Scatter(Configuration configuration, Air air, double speedHeightCorrelation = 0)
     {
@@ -86,7 +86,7 @@ public static class DemoPilot
     /// <param name="gustFactor">Gust less mean wind; 10 kt where none is given.</param>
     /// <param name="speedHeightCorrelation">Correlation of threshold speed and height; none where none is given.</param>
     /// <returns>The scatter.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A gust factor outside 0 to 30 kt, or a correlation outside −1 to 1.</exception>
+    /// <exception cref="RefusedInputException">A gust factor outside 0 to 30 kt, or a correlation outside −1 to 1.</exception>
     /// <example><code>DemoPilot.GustyDay(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 74.2</code></example>
     public static LandingScatter GustyDay(
         Configuration configuration, Air air, Speed? gustFactor = null, double speedHeightCorrelation = 0)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FlapAero.Equations;
 
 namespace FlapAero;
@@ -25,7 +24,7 @@ public sealed class LandingScatter
     /// Correlation ρ of threshold speed and height, −1 to 1: of the normals of a Gaussian copula. Where both inputs are normals it is
     /// theirs; where they are truncated or of another family theirs is a little smaller.
     /// </param>
-    /// <exception cref="ArgumentException">An input that is missing, of the wrong kind, or that reaches values that make no sense.</exception>
+    /// <exception cref="RefusedInputException">An input that is missing, of the wrong kind, or that reaches values that make no sense.</exception>
     public LandingScatter(IReadOnlyDictionary<LandingVariable, Distribution> inputs, double speedHeightCorrelation = 0)
     {
         SpeedHeightCorrelation = Require.Between(
@@ -50,19 +49,18 @@ public sealed class LandingScatter
     /// <param name="spread">The inputs that vary. Their distributions stand for themselves: the landing's own values are not added.</param>
     /// <param name="speedHeightCorrelation">As in the constructor.</param>
     /// <returns>The scatter.</returns>
-    /// <exception cref="ArgumentException">As in the constructor.</exception>
+    /// <exception cref="RefusedInputException">As in the constructor.</exception>
     /// <example><code>LandingScatter.Around(landing, new System.Collections.Generic.Dictionary&lt;LandingVariable, Distribution&gt;()).Fly(10).StopDistance.StandardDeviation.Meters // 0.000</code></example>
     public static LandingScatter Around(
         LandingSetup setup, IReadOnlyDictionary<LandingVariable, Distribution> spread, double speedHeightCorrelation = 0)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(spread);
-        LandingInput input = setup.Input();
-        LandingCheck.Input(input);
+        LandingInput input = setup.Checked();
         ReadOnlySpan<double> row = LandingInput.Rows([input]);
         var all = new Dictionary<LandingVariable, Distribution>();
         for (int i = 0; i < row.Length; i++)
-            all[(LandingVariable)i] = LandingVariables.Fixed((LandingVariable)i, row[i]);
+            all[(LandingVariable)i] = LandingVariables.Fixed((LandingVariable)i, row[i], setup.Given((LandingVariable)i)?.Unit);
         foreach ((LandingVariable variable, Distribution distribution) in spread)
             all[variable] = distribution;
         return new LandingScatter(all, speedHeightCorrelation);
@@ -73,7 +71,7 @@ public sealed class LandingScatter
     /// <param name="variable">The input.</param>
     /// <param name="distribution">How it is spread now.</param>
     /// <returns>The other scatter.</returns>
-    /// <exception cref="ArgumentException">As in the constructor.</exception>
+    /// <exception cref="RefusedInputException">As in the constructor.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Fly(1000).StopDistance.Mean.Meters // 951</code></example>
     public LandingScatter With(LandingVariable variable, Distribution distribution)
     {
@@ -92,12 +90,12 @@ public sealed class LandingScatter
     /// <param name="seed">Any number; the same one gives the same landings.</param>
     /// <param name="threads">At most so many at once; all of the machine's where none is given.</param>
     /// <returns>The outcomes.</returns>
-    /// <exception cref="ArgumentException">A count or a number of threads outside the range, or an aeroplane whose landing cannot be computed.</exception>
+    /// <exception cref="RefusedInputException">A count or a number of threads outside the range, or an aeroplane whose landing cannot be computed.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000, seed: 1).StopDistance.Quantile(0.95).Meters // 1012</code></example>
     public LandingScatterResult Fly(int count = 10_000, long seed = 1, int? threads = null)
     {
         Require.Between(count, 1, MostLandings, "number of landings", "None says nothing, and more than a million fill the memory.");
-        return new(ScatterRun.Fly(_sampler, count, unchecked((ulong)seed), Threads(threads)), seed);
+        return new(ScatterRun.Fly(_sampler, count, unchecked((ulong)seed), Threads(threads), Voice), seed);
     }
 
     /// <summary>What an input was in the landings of <see cref="Fly"/>: for plots of a result against an input.</summary>
@@ -106,7 +104,7 @@ public sealed class LandingScatter
     /// <param name="count">Of how many landings.</param>
     /// <param name="seed">The seed.</param>
     /// <returns>One number a landing, in the unit of the input's distribution.</returns>
-    /// <exception cref="ArgumentException">A count outside the range, or no such input.</exception>
+    /// <exception cref="RefusedInputException">A count outside the range, or no such input.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Draws(LandingVariable.ThresholdSpeed, 10, seed: 1)[0] // 72.62</code></example>
     public IReadOnlyList<double> Draws(LandingVariable variable, int count = 10_000, long seed = 1)
     {
@@ -141,7 +139,7 @@ public sealed class LandingScatter
     /// <param name="confidence">Of the intervals, 0.5 to 0.999.</param>
     /// <param name="threads">At most so many at once for the landings; all of the machine's where none is given.</param>
     /// <returns>The shares, factor by factor.</returns>
-    /// <exception cref="ArgumentException">A value outside its range, nothing that varies, or too many rows left out.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range, nothing that varies, or too many rows left out.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Sensitivity(1000).StopDistance[0].Total.Value // 0.39</code></example>
     public LandingSensitivity Sensitivity(
         int rows = 4096, long seed = 1, double maximumRefusedShare = 0.01, int resamples = 1000, double confidence = 0.95, int? threads = null)
@@ -152,14 +150,14 @@ public sealed class LandingScatter
         Require.Between(maximumRefusedShare, 0, 0.5, "maximum share of rows left out", "With more, the rest says nothing of the whole.");
         IReadOnlyList<IReadOnlyList<int>> factors = _sampler.Factors;
         if (factors.Count == 0)
-            throw new ArgumentException("inputs: every one is fixed, which is refused; allowed is at least one that varies. There is no variance to share out.");
+            throw Require.Refused(nameof(Inputs), "inputs", "none that varies", "at least one", "There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
         LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs, gusts) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i], out gusts[i]);
-        });
+        }, Voice);
         double[] Results(LandingOutcome[] outcomes, Func<LandingOutcome, double> result) =>
             [.. outcomes.Select(outcome => outcome.Refusal == LandingRefusal.None ? result(outcome) : double.NaN)];
 
@@ -175,12 +173,14 @@ public sealed class LandingScatter
         if (leftOut > maximumRefusedShare)
             throw Require.Refused(
                 nameof(maximumRefusedShare), "share of rows with a landing that cannot happen",
-                leftOut.ToString("g3", CultureInfo.InvariantCulture), $"at most {maximumRefusedShare.ToString("g3", CultureInfo.InvariantCulture)}",
+                PlainNumber.Of(leftOut, "g3"), $"at most {PlainNumber.Of(maximumRefusedShare, "g3")}",
                 "A variance is of numbers, and a landing that cannot happen has none; narrow the distributions, or allow more and read the shares as those of the landings that happen.");
         IReadOnlyList<SensitivityIndex> Shares(SobolIndices indices) =>
             SensitivityIndex.List(factors, indices.Variance > 0 ? indices.Estimate(resamples, confidence, key) : null);
         return new LandingSensitivity(rows, rows - touchdown.Rows, Shares(touchdown), Shares(stop));
     }
+
+    private LandingVoice Voice => ScatterCheck.Voice(Inputs);
 
     private static int Threads(int? threads) => threads is null
         ? Environment.ProcessorCount

@@ -75,7 +75,7 @@ public sealed class LandingScatterResult
     /// </remarks>
     /// <param name="landingDistanceAvailable">LDA, from the threshold.</param>
     /// <returns>The share.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length that is not above zero.</exception>
+    /// <exception cref="RefusedInputException">A length that is not above zero.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).TouchdownInFirstThird(Length.FromMeters(1700)).Value // 0.600</code></example>
     public Share TouchdownInFirstThird(Length landingDistanceAvailable)
     {
@@ -89,7 +89,7 @@ public sealed class LandingScatterResult
     /// </remarks>
     /// <param name="landingDistanceAvailable">LDA, from the threshold.</param>
     /// <returns>The share.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A length that is not above zero.</exception>
+    /// <exception cref="RefusedInputException">A length that is not above zero.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StoppedWithin(Length.FromMeters(900)).Value // 0.625</code></example>
     public Share StoppedWithin(Length landingDistanceAvailable)
     {
@@ -101,7 +101,7 @@ public sealed class LandingScatterResult
     /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [canonical-landing].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The reason.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
+    /// <exception cref="RefusedInputException">No such landing.</exception>
     /// <example><code>(double)DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Refusal(0) // 0</code></example>
     public LandingRefusal Refusal(int landing) => Outcome(landing).Refusal;
 
@@ -109,7 +109,7 @@ public sealed class LandingScatterResult
     /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [canonical-landing].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
+    /// <exception cref="RefusedInputException">No such landing.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Touchdown(0)!.Value.Meters // 588</code></example>
     public Length? Touchdown(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).TouchdownDistance) : null;
 
@@ -117,7 +117,7 @@ public sealed class LandingScatterResult
     /// <remarks>Formula: none. Range: 0 to <see cref="Count"/> − 1. Source: [canonical-landing].</remarks>
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No such landing.</exception>
+    /// <exception cref="RefusedInputException">No such landing.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Stop(0)!.Value.Meters // 877</code></example>
     public Length? Stop(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).StopDistance) : null;
 

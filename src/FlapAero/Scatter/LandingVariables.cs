@@ -42,18 +42,18 @@ internal static class LandingVariables
         }
     }
 
-    /// <summary>What is wrong with an input's value, in SI units and degrees; null where nothing is.</summary>
-    public static string? Fault(LandingVariable variable, double value) =>
-        variable < LandingVariable.GustChange
-            ? LandingCheck.Fault(value, (int)variable)
-            : GustInput.Fault(value, variable - LandingVariable.GustChange);
-
     /// <summary>The quantity of an input; none for a plain number.</summary>
     public static QuantityInfo? Kind(LandingVariable variable) => Kinds.GetValueOrDefault(variable);
 
-    /// <summary>An input that is always the same, in SI units and degrees.</summary>
-    public static Distribution Fixed(LandingVariable variable, double value) =>
-        Kind(variable) is { } kind ? Distribution.Fixed(Quantity.From(value, kind.BaseUnitInfo.Value)) : Distribution.Fixed(value);
+    /// <summary>An input that is always the same, in SI units and degrees; messages about it speak in the unit it was given in.</summary>
+    public static Distribution Fixed(LandingVariable variable, double value, Enum? spoken = null) =>
+        Kind(variable) is { } kind
+            ? Distribution.Fixed(Quantity.From(value, kind.BaseUnitInfo.Value)).SpokenIn(spoken ?? kind.BaseUnitInfo.Value)
+            : Distribution.Fixed(value);
+
+    /// <summary>An input's value, from SI and degrees, in another unit. Never an exception: a number too large comes out infinite.</summary>
+    public static double InUnit(LandingVariable variable, double value, Enum unit) =>
+        Kind(variable) is { } kind ? value * (double)UnitConverter.Convert(1, kind.BaseUnitInfo.Value, unit) : value;
 
     /// <summary>Whether any input is such a quantity.</summary>
     public static bool IsKind(QuantityInfo kind) => Kinds.Values.Any(known => known.Name == kind.Name);

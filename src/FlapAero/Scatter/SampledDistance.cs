@@ -45,7 +45,7 @@ public sealed class SampledDistance
     /// </remarks>
     /// <param name="p">The share: 0.5 is the median.</param>
     /// <returns>The distance.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A share outside the range.</exception>
+    /// <exception cref="RefusedInputException">A share outside the range.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.Quantile(0.95).Meters // 1012</code></example>
     public Length Quantile(double p)
     {
@@ -61,12 +61,12 @@ public sealed class SampledDistance
     /// <param name="p">The share.</param>
     /// <param name="confidence">In how many of all such intervals the quantile lies, at least; 95 % where none is given.</param>
     /// <returns>The two distances; nothing where the landings are too few for an end.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A share or a confidence outside the range.</exception>
+    /// <exception cref="RefusedInputException">A share or a confidence outside the range.</exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.QuantileInterval(0.95)!.Value.High.Meters // 1023</code></example>
     public (Length Low, Length High)? QuantileInterval(double p, double confidence = 0.95)
     {
         if (!(p > 0 && p < 1))
-            throw Require.Refused(nameof(p), "share", p.ToString("g5", System.Globalization.CultureInfo.InvariantCulture), "above 0 and below 1", "No number of landings finds the very least or greatest.");
+            throw Require.Refused(nameof(p), "share", p, "above 0 and below 1", "No number of landings finds the very least or greatest.");
         (int low, int high) = Intervals.Ranks(p, Count, Confidence.InRange(confidence));
         return low < 1 || high > Count
             ? null
@@ -80,7 +80,7 @@ public sealed class SampledDistance
     /// </remarks>
     /// <param name="bins">How many; from the spread where none is given.</param>
     /// <returns>The bins in order.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number of bins outside the range.</exception>
+    /// <exception cref="RefusedInputException">A number of bins outside the range.</exception>
     /// <example><code>(double)DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.Histogram().Count // 24</code></example>
     public IReadOnlyList<HistogramBin> Histogram(int? bins = null)
     {

@@ -1,4 +1,5 @@
 using System.Collections.ObjectModel;
+using System.Globalization;
 using FlapAero.Equations;
 
 namespace FlapAero;
@@ -6,6 +7,10 @@ namespace FlapAero;
 /// <summary>Which scatters make sense: every value that may be drawn must be one that a landing takes.</summary>
 internal static class ScatterCheck
 {
+    /// <summary>Speaks of drawn landings in the units of their distributions.</summary>
+    public static LandingVoice Voice(IReadOnlyDictionary<LandingVariable, Distribution> inputs) =>
+        new QuantityVoice(variable => inputs[variable].SpokenUnit);
+
     public static ReadOnlyDictionary<LandingVariable, Distribution> Inputs(IReadOnlyDictionary<LandingVariable, Distribution> inputs)
     {
         ArgumentNullException.ThrowIfNull(inputs);
@@ -18,61 +23,68 @@ internal static class ScatterCheck
         foreach (LandingVariable variable in LandingVariables.All)
         {
             if (!all.TryGetValue(variable, out Distribution? distribution) || distribution is null)
-                throw Refused(variable, "no distribution is given, which is refused; allowed is any, fixed too. The landing needs all of its inputs.");
+                throw Refused(variable, "no distribution", "any, fixed too", "The landing needs all of its inputs.");
             Kind(variable, distribution);
-            Edge(variable, distribution, Finite(distribution.Law.Minimum));
-            Edge(variable, distribution, Finite(distribution.Law.Maximum));
         }
 
-        Together(all);
+        LandingVoice voice = Voice(all);
+        foreach ((LandingVariable variable, Distribution distribution) in all.OrderBy(input => input.Key))
+        {
+            Edge(variable, distribution, distribution.Law.Minimum, voice);
+            Edge(variable, distribution, distribution.Law.Maximum, voice);
+        }
+
+        Together(all, voice);
         return all.AsReadOnly();
     }
 
-    public static ArgumentOutOfRangeException NoSuchInput(LandingVariable variable) =>
-        new(nameof(variable), $"input: {(int)variable} is refused; allowed is 0 to {LandingVariables.All.Count - 1}. A landing has no others.");
+    public static RefusedInputException NoSuchInput(LandingVariable variable) => RefusedInputException.Of(
+        nameof(variable), "input", ((int)variable).ToString(CultureInfo.InvariantCulture),
+        string.Create(CultureInfo.InvariantCulture, $"0 to {LandingVariables.All.Count - 1}"), "A landing has no others.", variable);
 
     private static void Kind(LandingVariable variable, Distribution distribution)
     {
         string? wanted = LandingVariables.Kind(variable)?.Name;
         string? given = distribution.Kind?.Name;
         if (wanted != given)
-            throw Refused(
-                variable, $"a distribution of {Name(given)} is refused; allowed is one of {Name(wanted)}. That is what the input is.");
+            throw Refused(variable, $"a distribution of {Name(given)}", $"one of {Name(wanted)}", "That is what the input is.");
 
         static string Name(string? kind) => kind is null ? "plain numbers" : $"the quantity {kind}";
     }
 
-    private static void Edge(LandingVariable variable, Distribution distribution, double edge)
+    private static void Edge(LandingVariable variable, Distribution distribution, double edge, LandingVoice voice)
     {
-        if (LandingVariables.Fault(variable, edge) is not { } fault)
+        // Where there is no edge, any number may be drawn, the largest one too.
+        if (LandingCheck.Fault(Math.Clamp(edge, -double.MaxValue, double.MaxValue), (int)variable, voice) is not { } fault)
             return;
-        string reach = distribution.Law.IsFixed ? "" : Math.Abs(edge) == double.MaxValue
-            ? $" A {distribution.Family} without edges reaches every number: truncate it."
-            : $" The distribution reaches it: {distribution}.";
-        throw Refused(variable, $"{fault}{reach}");
+        throw double.IsInfinity(edge)
+            ? Refused(variable, WithoutEdges(distribution), fault.Allowed, $"{fault.Why} It reaches every number: truncate it.")
+            : distribution.Law.IsFixed ? fault : fault.Because($"The distribution reaches it: {distribution}.");
     }
 
     /// <summary>What no input forbids alone: the slowest approach must be faster than the wind, and make the steepest path in it.</summary>
-    private static void Together(IReadOnlyDictionary<LandingVariable, Distribution> inputs)
+    private static void Together(IReadOnlyDictionary<LandingVariable, Distribution> inputs, LandingVoice voice)
     {
         DistributionLaw wind = inputs[LandingVariable.Headwind].Law;
         foreach (double headwind in (double[])[wind.Minimum, wind.Maximum])
         {
             if (!double.IsFinite(headwind))
-                throw Refused(LandingVariable.Headwind, "a Normal without edges is refused; allowed is a distribution with edges: truncate it. It reaches winds faster than the approach.");
+                throw Refused(
+                    LandingVariable.Headwind, WithoutEdges(inputs[LandingVariable.Headwind]), "a distribution with edges: truncate it",
+                    "It reaches winds faster than the approach.");
             var corner = new LandingInput
             {
                 Headwind = headwind,
                 ThresholdSpeed = inputs[LandingVariable.ThresholdSpeed].Law.Minimum,
                 PathAngleDegrees = inputs[LandingVariable.PathAngle].Law.Maximum,
             };
-            if (LandingCheck.FaultOfWhole(corner) is { } fault)
-                throw Refused(LandingVariable.ThresholdSpeed, $"with the headwind: {fault} The distributions reach it together.");
+            if (LandingCheck.FaultOfWhole(corner, voice) is { } fault)
+                throw fault.Because("The distributions reach it together.");
         }
     }
 
-    private static double Finite(double edge) => Math.Clamp(edge, -double.MaxValue, double.MaxValue);
+    private static string WithoutEdges(Distribution distribution) => $"a {distribution.Family} without edges";
 
-    private static ArgumentException Refused(LandingVariable variable, string fault) =>
-        new($"{LandingVariables.Words(variable)}: {fault}", variable.ToString());
+    private static RefusedInputException Refused(LandingVariable variable, string given, string allowed, string why) =>
+        Require.Refused(variable.ToString(), LandingVariables.Words(variable), given, allowed, why);
 }

@@ -17,7 +17,7 @@ public sealed class FlapGeometry
     /// <param name="chordShare">Flap chord over wing chord, 0.1 to 0.4.</param>
     /// <param name="from">Inboard end as a share of the half span.</param>
     /// <param name="to">Outboard end as a share of the half span, at least 0.02 further out.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public FlapGeometry(FlapKind kind, double chordShare, double from, double to)
     {
         Kind = Enum.IsDefined(kind)
@@ -52,7 +52,7 @@ public sealed class FlapGeometry
     /// [houghton-carpenter].
     /// </remarks>
     /// <returns>τ: degrees of angle of attack that a degree of flap is worth without a boundary layer.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for a flap that was made.</exception>
+    /// <exception cref="RefusedInputException">Never for a flap that was made.</exception>
     /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).ThinAerofoilEffectiveness() // 0.6090</code></example>
     public double ThinAerofoilEffectiveness() => FlapLaws.Effectiveness(ChordShare);
 
@@ -63,7 +63,7 @@ public sealed class FlapGeometry
     /// </remarks>
     /// <param name="deflection">δ, positive down.</param>
     /// <returns>η.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A deflection beyond the table.</exception>
+    /// <exception cref="RefusedInputException">A deflection beyond the table.</exception>
     /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).ViscousEfficiency(Angle.FromDegrees(20)) // 0.83</code></example>
     public double ViscousEfficiency(Angle deflection) => FlapLaws.ViscousEfficiency(_table, InRange(deflection));
 
@@ -75,7 +75,7 @@ public sealed class FlapGeometry
     /// </remarks>
     /// <param name="deflection">δ, positive down.</param>
     /// <returns>The flap with the increments of its section.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A deflection beyond the estimate.</exception>
+    /// <exception cref="RefusedInputException">A deflection beyond the estimate.</exception>
     /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).At(Angle.FromDegrees(20)).ZeroLiftAngleChange.Degrees // -10.11</code></example>
     public PartSpanFlap At(Angle deflection)
     {
@@ -96,7 +96,7 @@ public sealed class FlapGeometry
     /// <param name="deflection">δ, positive down.</param>
     /// <param name="tip">Its section at the tip; the root's where none is given.</param>
     /// <returns>The increments.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A deflection beyond the estimate.</exception>
+    /// <exception cref="RefusedInputException">A deflection beyond the estimate.</exception>
     /// <example><code>new FlapGeometry(FlapKind.Slotted, 0.25, 0.1, 0.6).OnWing(WingPlanform.Tapered(Length.FromMeters(11), Length.FromMeters(1.5), 1), new WingSection(6.2832, Angle.Zero, 1.5), Angle.FromDegrees(35)).MaximumLiftIncrement // 0.543</code></example>
     public FlapIncrements OnWing(WingPlanform planform, WingSection root, Angle deflection, WingSection? tip = null)
     {

@@ -28,7 +28,7 @@ public sealed class InducedDragPolar
     /// <remarks>Formula: k₀ + k₁C_L + k₂C_L². Range: C_L to ±4. Source: [glauert].</remarks>
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>C_Di.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No wing has so much lift.</exception>
+    /// <exception cref="RefusedInputException">No wing has so much lift.</exception>
     /// <example><code>elliptic.InducedDrag.At(1) // 0.0375</code></example>
     public double At(double liftCoefficient) =>
         Constant + (Linear + Quadratic * InRange(liftCoefficient)) * liftCoefficient;
@@ -37,7 +37,7 @@ public sealed class InducedDragPolar
     /// <remarks>Formula: e = C_L²/(πA C_Di). Range: |C_L| from 0.05 to 4. Source: [glauert].</remarks>
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>e; 1 is the elliptic wing's.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Too near to no lift, where twist and flap are all the induced
+    /// <exception cref="RefusedInputException">Too near to no lift, where twist and flap are all the induced
     /// drag.</exception>
     /// <example><code>elliptic.InducedDrag.SpanEfficiency(1) // 1.000</code></example>
     public double SpanEfficiency(double liftCoefficient)
@@ -60,7 +60,7 @@ public sealed class InducedDragPolar
     /// <param name="lower">C_L1, for example C_Lmax/1.7² at 1.7 V_S.</param>
     /// <param name="higher">C_L2, for example C_Lmax/1.1² at 1.1 V_S.</param>
     /// <returns>e and the offset.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">
+    /// <exception cref="RefusedInputException">
     /// The two are no two points, or no parabola with an e above zero goes
     /// through them.
     /// </exception>

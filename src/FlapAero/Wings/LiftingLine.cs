@@ -39,7 +39,7 @@ public sealed class LiftingLine
     /// Height z of the wing above the ground, at least 5 % of the span; far from it where none is given.
     /// </param>
     /// <param name="terms">Odd terms of the series, 4 to 400.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public LiftingLine(
         WingPlanform planform, WingSection root, WingSection? tip = null, PartSpanFlap? flap = null, Length? height = null,
         int terms = 64)
@@ -96,7 +96,7 @@ public sealed class LiftingLine
     /// </remarks>
     /// <param name="angleOfAttack">α of the chord at the centreline.</param>
     /// <returns>C_L.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No angle at which a wing flies.</exception>
+    /// <exception cref="RefusedInputException">No angle at which a wing flies.</exception>
     /// <example><code>elliptic.LiftCoefficient(Angle.FromDegrees(4)) // 0.5325</code></example>
     public double LiftCoefficient(Angle angleOfAttack)
     {
@@ -109,7 +109,7 @@ public sealed class LiftingLine
     /// <remarks>Formula: the inverse of <see cref="LiftCoefficient"/>. Range: C_L to ±4. Source: [glauert].</remarks>
     /// <param name="liftCoefficient">C_L.</param>
     /// <returns>α of the chord at the centreline.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No wing has so much lift.</exception>
+    /// <exception cref="RefusedInputException">No wing has so much lift.</exception>
     /// <example><code>elliptic.AngleOfAttack(0.5325).Degrees // 4.000</code></example>
     public Angle AngleOfAttack(double liftCoefficient) =>
         Angle.FromRadians(_zeroLift + InRange(liftCoefficient) / _system.Slope).ToUnit(AngleUnit.Degree);
@@ -122,7 +122,7 @@ public sealed class LiftingLine
     /// <param name="station">Share of the half span; at the very tip a lifting line has no chord to speak of.</param>
     /// <param name="liftCoefficient">C_L of the wing.</param>
     /// <returns>The load.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Beyond the tip, or more lift than a wing has.</exception>
+    /// <exception cref="RefusedInputException">Beyond the tip, or more lift than a wing has.</exception>
     /// <example><code>elliptic.LoadAt(0.6, 0.8).SectionLiftCoefficient // 0.800</code></example>
     public SpanwiseLoad LoadAt(double station, double liftCoefficient)
     {
@@ -143,7 +143,7 @@ public sealed class LiftingLine
     /// <param name="liftCoefficient">C_L of the wing.</param>
     /// <param name="stations">How many.</param>
     /// <returns>The loads.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">More lift than a wing has, or no number of stations.</exception>
+    /// <exception cref="RefusedInputException">More lift than a wing has, or no number of stations.</exception>
     /// <example><code>elliptic.Loading(0.8, 50)[0].SectionLiftCoefficient // 0.800</code></example>
     public IReadOnlyList<SpanwiseLoad> Loading(double liftCoefficient, int stations = 100)
     {
@@ -161,7 +161,7 @@ public sealed class LiftingLine
     /// critical-section method is the textbooks', from memory.
     /// </remarks>
     /// <returns>The onset.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Never for a wing that was made.</exception>
+    /// <exception cref="RefusedInputException">Never for a wing that was made.</exception>
     /// <example><code>new LiftingLine(WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 1), new WingSection(6.2832, Angle.Zero, 1.5)).FirstStall().Section.Station // 0.00</code></example>
     public StallOnset FirstStall()
     {

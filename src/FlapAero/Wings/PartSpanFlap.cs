@@ -13,7 +13,7 @@ public sealed class PartSpanFlap
     /// <param name="to">Outboard end as a share of the half span, at least 0.02 further out; 1 is the tip.</param>
     /// <param name="zeroLiftAngleChange">Δα₀ of the flapped section, −30° to 0°.</param>
     /// <param name="maximumLiftIncrement">Δc_lmax of the flapped section, 0 to 2.5.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public PartSpanFlap(double from, double to, Angle zeroLiftAngleChange, double maximumLiftIncrement)
     {
         To = Require.Between(to, 0.02, 1, "outboard end of the flap", "It is a share of the half span.");

@@ -25,9 +25,9 @@ public sealed class WingPlanform
     /// Share of the half span, chord, and twist against the chord at the centreline, positive nose up, ±15°. From 0 to 1,
     /// rising; chords above zero, also at the tip.
     /// </param>
-    /// <exception cref="ArgumentException">Stations that do not run from the centreline to the tip.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or an aspect ratio outside 4 to
-    /// 40.</exception>
+    /// <exception cref="RefusedInputException">
+    /// Stations that do not run from the centreline to the tip; a value outside its range, or an aspect ratio outside 4 to 40.
+    /// </exception>
     public WingPlanform(Length span, IEnumerable<(double Share, Length Chord, Angle Twist)> stations)
         : this(span, [.. stations ?? throw new ArgumentNullException(nameof(stations))], isElliptic: false)
     {
@@ -37,9 +37,8 @@ public sealed class WingPlanform
     {
         Span = Require.Between(span, Shortest, Longest, "span", "Models to large aeroplanes lie inside it.");
         if (stations.Length < 2 || stations[0].Share != 0 || stations[^1].Share != 1)
-            throw new ArgumentException(
-                "stations: a planform needs at least two, the first at 0 (the centreline) and the last at 1 (the tip).",
-                nameof(stations));
+            throw Require.RefusedWhole(
+                nameof(stations), "stations: a planform needs at least two, the first at 0 (the centreline) and the last at 1 (the tip).");
         foreach ((double share, Length chord, Angle twist) in stations)
         {
             Require.Between(share, 0, 1, "station", "It is a share of the half span.", nameof(stations));
@@ -48,8 +47,8 @@ public sealed class WingPlanform
         }
 
         if (stations.Zip(stations.Skip(1)).Any(pair => !(pair.Second.Share > pair.First.Share)))
-            throw new ArgumentException(
-                "stations: they run from the centreline to the tip, each further out than the one before.", nameof(stations));
+            throw Require.RefusedWhole(
+                nameof(stations), "stations: they run from the centreline to the tip, each further out than the one before.");
         _isElliptic = isElliptic;
         _span = span.Meters;
         _shares = [.. stations.Select(station => station.Share)];
@@ -81,7 +80,7 @@ public sealed class WingPlanform
     /// <param name="taper">λ, tip chord over root chord.</param>
     /// <param name="tipTwist">Twist of the tip, positive nose up; washout is negative. None where none is given.</param>
     /// <returns>The planform.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 0.6).AspectRatio // 8.33</code></example>
     public static WingPlanform Tapered(Length span, Length rootChord, double taper, Angle? tipTwist = null)
     {
@@ -95,7 +94,7 @@ public sealed class WingPlanform
     /// <param name="taper">λ, tip chord over root chord; the aeroplane's file does not say it.</param>
     /// <param name="tipTwist">Twist of the tip, positive nose up; washout is negative. None where none is given.</param>
     /// <returns>The planform.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>WingPlanform.Like(DemoAeroplanes.TrainerH4.Wing, 0.7).AspectRatio // 7.16</code></example>
     public static WingPlanform Like(Wing wing, double taper, Angle? tipTwist = null)
     {
@@ -110,7 +109,7 @@ public sealed class WingPlanform
     /// <param name="span">b.</param>
     /// <param name="rootChord">c_r, at the centreline.</param>
     /// <returns>The planform.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>WingPlanform.Elliptic(Length.FromMeters(10), Length.FromMeters(1.5)).AspectRatio // 8.488</code></example>
     public static WingPlanform Elliptic(Length span, Length rootChord) =>
         new(span, [(0, rootChord, Angle.Zero), (1, rootChord, Angle.Zero)], isElliptic: true);
@@ -119,7 +118,7 @@ public sealed class WingPlanform
     /// <remarks>Formula: straight between stations, or the ellipse. Range: 0 to 1. Source: [glauert].</remarks>
     /// <param name="station">Share of the half span.</param>
     /// <returns>The chord.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Beyond the tip.</exception>
+    /// <exception cref="RefusedInputException">Beyond the tip.</exception>
     /// <example><code>WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 0.6).Chord(0.5).Meters // 1.2</code></example>
     public Length Chord(double station) => Length.FromMeters(SiChord(OnTheWing(station)));
 
@@ -127,7 +126,7 @@ public sealed class WingPlanform
     /// <remarks>Formula: straight between stations. Range: 0 to 1. Source: [glauert].</remarks>
     /// <param name="station">Share of the half span.</param>
     /// <returns>The twist, positive nose up.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Beyond the tip.</exception>
+    /// <exception cref="RefusedInputException">Beyond the tip.</exception>
     /// <example><code>WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 0.6, Angle.FromDegrees(-3)).Twist(0.5).Degrees // -1.5</code></example>
     public Angle Twist(double station) => Angle.FromRadians(SiTwist(OnTheWing(station))).ToUnit(AngleUnit.Degree);
 
@@ -136,7 +135,7 @@ public sealed class WingPlanform
     /// <param name="from">Inboard end as a share of the half span.</param>
     /// <param name="to">Outboard end as a share of the half span.</param>
     /// <returns>The share.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Stations that bound no part of the wing.</exception>
+    /// <exception cref="RefusedInputException">Stations that bound no part of the wing.</exception>
     /// <example><code>WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 0.6).AreaShare(0.1, 0.6) // 0.5375</code></example>
     public double AreaShare(double from, double to)
     {

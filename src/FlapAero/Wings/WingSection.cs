@@ -9,7 +9,7 @@ public sealed class WingSection
     /// <param name="slopePerRadian">Lift slope a₀ in two-dimensional flow, 1/rad, 4 to 7.5; a thin aerofoil has 2π.</param>
     /// <param name="zeroLiftAngle">α₀, −12° to 5°.</param>
     /// <param name="maximumLiftCoefficient">c_lmax at the wing's Reynolds number, 0.5 to 2.5.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public WingSection(double slopePerRadian, Angle zeroLiftAngle, double maximumLiftCoefficient)
     {
         SlopePerRadian = Require.Between(slopePerRadian, 4, 7.5, "section lift slope (per radian)", "Measured sections lie near 2π.");

@@ -36,7 +36,7 @@ public sealed class MeasuredPropellerTests
     {
         (double, double, double)[] rows =
             [(0, 0.09, 0.04), .. Evaluations.MeasuredRows(name).Select(row => (Evaluations.AdvanceRatio(row), row.Numbers[0].Value, row.Numbers[1].Value))];
-        ArgumentException refusal = Assert.Throws<ArgumentException>(() => new PropellerTable(rows));
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => new PropellerTable(rows));
         Assert.Contains("power coefficient", refusal.Message, StringComparison.Ordinal);
     }
 

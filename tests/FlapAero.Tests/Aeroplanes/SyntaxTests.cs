@@ -106,7 +106,7 @@ public sealed class SyntaxTests
 
     [Theory]
     [InlineData(""), InlineData("  ")]
-    public void Read_NoPath_IsTheCallersError(string path) => Assert.Throws<ArgumentException>(() => AeroplaneFile.Read(path));
+    public void Read_NoPath_IsTheCallersError(string path) => Assert.Throws<RefusedInputException>(() => AeroplaneFile.Read(path));
 
     private sealed class TemporaryFile : IDisposable
     {

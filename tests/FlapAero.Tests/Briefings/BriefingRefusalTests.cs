@@ -7,7 +7,7 @@ public sealed class BriefingRefusalTests
     [Theory, InlineData(699, "699 kg"), InlineData(1091, "1091 kg")]
     public void Request_MassOutsideTheFile_NamesValueAndLimits(double mass, string value)
     {
-        string message = Assert.Throws<ArgumentOutOfRangeException>(() => Flights.With(kilograms: mass)).Message;
+        string message = Assert.Throws<RefusedInputException>(() => Flights.With(kilograms: mass)).Message;
         Assert.StartsWith($"mass: {value} is refused; allowed is 700 kg to 1090 kg. Trainer H4", message, StringComparison.Ordinal);
     }
 
@@ -16,7 +16,7 @@ public sealed class BriefingRefusalTests
     {
         Aeroplane h4 = DemoAeroplanes.TrainerH4;
         Aeroplane plain = new("Plain", "no flaps", h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, [h4.FlapsUp]);
-        Assert.Contains("one flap setting", Assert.Throws<ArgumentException>(() => Flights.With(aeroplane: plain)).Message, StringComparison.Ordinal);
+        Assert.Contains("one flap setting", Assert.Throws<RefusedInputException>(() => Flights.With(aeroplane: plain)).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -35,8 +35,8 @@ public sealed class BriefingRefusalTests
         Assert.Equal("gust", What(() => new BriefingWind(new Wind(west, Speed.FromKnots(12)), Speed.FromKnots(73))));
         Assert.Equal("margin factor", What(() => new LandingMargin(0.99, "nobody")));
         Assert.Equal("circuit height", What(() => Flights.With(circuitFeet: 300)));
-        Assert.Throws<ArgumentException>(() => new LandingMargin(1.2, " "));
-        Assert.Throws<ArgumentException>(() => new BriefingRunway("", west, Length.FromMeters(900), RunwaySurface.Icy, 0, Length.Zero));
+        Assert.Throws<RefusedInputException>(() => new LandingMargin(1.2, " "));
+        Assert.Throws<RefusedInputException>(() => new BriefingRunway("", west, Length.FromMeters(900), RunwaySurface.Icy, 0, Length.Zero));
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public sealed class BriefingRefusalTests
 
     private static string What(Func<object> make)
     {
-        string message = Assert.Throws<ArgumentOutOfRangeException>(make).Message;
+        string message = Assert.Throws<RefusedInputException>(make).Message;
         Assert.Contains("is refused; allowed is", message, StringComparison.Ordinal);
         return message[..message.IndexOf(':', StringComparison.Ordinal)];
     }

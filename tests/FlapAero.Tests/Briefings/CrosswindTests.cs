@@ -38,9 +38,9 @@ public sealed class CrosswindTests
     [Theory, InlineData(0), InlineData(-12), InlineData(61)]
     public void CrosswindLimit_OutsideItsRange_IsRefused(double knots)
     {
-        string message = Assert.Throws<ArgumentOutOfRangeException>(() => Made(null, knots, DemoBriefings.Flight.Wind)).Message;
+        string message = Assert.Throws<RefusedInputException>(() => Made(null, knots, DemoBriefings.Flight.Wind)).Message;
         Assert.Contains("is refused; allowed is 1 kt to 60 kt.", message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => Made(knots, null, DemoBriefings.Flight.Wind));
+        Assert.Throws<RefusedInputException>(() => Made(knots, null, DemoBriefings.Flight.Wind));
     }
 
     private static Briefing Made(double? file, double? own, BriefingWind wind)

@@ -137,6 +137,6 @@ public sealed class BackwardsTests
             Assert.InRange(Math.Abs(Math.IEEERemainder(pair.Second.Heading.Degrees - pair.First.Heading.Degrees, 360)), 0, 5.001);
         });
         Same(circuit.TurnToBase.End, circuit.TurnToBase.Point(circuit.TurnToBase.Time));
-        Assert.Throws<ArgumentOutOfRangeException>(() => circuit.Base.Point(circuit.Base.Time + Seconds(1)));
+        Assert.Throws<RefusedInputException>(() => circuit.Base.Point(circuit.Base.Time + Seconds(1)));
     }
 }

@@ -150,12 +150,12 @@ public sealed class ForwardsTests
     public void Timing_BeforeTheLegBefore_IsRefusedWithWhatIsAllowed()
     {
         Circuit circuit = Solve(DemoCircuits.FlapsUp);
-        ArgumentOutOfRangeException thrown = Assert.Throws<ArgumentOutOfRangeException>(
+        RefusedInputException thrown = Assert.Throws<RefusedInputException>(
             () => circuit.Forwards(new PilotTiming(baseTurn: Seconds(-60))));
         Assert.Contains("lateness of the base turn: -60", thrown.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => circuit.Forwards(new PilotTiming(finalTurn: Seconds(-60))));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PilotTiming(Seconds(121)));
-        Assert.Throws<ArgumentException>(
+        Assert.Throws<RefusedInputException>(() => circuit.Forwards(new PilotTiming(finalTurn: Seconds(-60))));
+        Assert.Throws<RefusedInputException>(() => new PilotTiming(Seconds(121)));
+        Assert.Throws<RefusedInputException>(
             () => Solve(Plain(downwind: Descent.Level)).Forwards(new PilotTiming(power: Seconds(3))));
     }
 

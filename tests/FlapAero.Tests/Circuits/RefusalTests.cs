@@ -118,20 +118,20 @@ public sealed class RefusalTests
     [Fact]
     public void Arguments_ThatMakeNoSense_AreArgumentErrors()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.With(spacing: Length.FromMeters(49)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.With(height: Length.FromMeters(10)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.With(bankLimit: Degrees(90)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.With(hand: (CircuitHand)7));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Demo.With(establishedBy: Length.FromFeet(20)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new ThrustRange(Force.FromNewtons(1), Force.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new CircuitRunway(Degrees(361), Length.FromFeet(50)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new FinalLeg(H4(3), Knots(86), Degrees(3)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new FinalLeg(H4(0), Knots(70), Degrees(0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new TurnLeg(H4(0), Knots(70), Descent.Level, Degrees(0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Descent.AtSinkRate(Speed.Zero));
-        Assert.Throws<ArgumentException>(() => Plain(downwind: Descent.Level, fix: CircuitFix.PowerReducedAt(Length.Zero)));
+        Assert.Throws<RefusedInputException>(() => Demo.With(spacing: Length.FromMeters(49)));
+        Assert.Throws<RefusedInputException>(() => Demo.With(height: Length.FromMeters(10)));
+        Assert.Throws<RefusedInputException>(() => Demo.With(bankLimit: Degrees(90)));
+        Assert.Throws<RefusedInputException>(() => Demo.With(hand: (CircuitHand)7));
+        Assert.Throws<RefusedInputException>(() => Demo.With(establishedBy: Length.FromFeet(20)));
+        Assert.Throws<RefusedInputException>(() => new ThrustRange(Force.FromNewtons(1), Force.Zero));
+        Assert.Throws<RefusedInputException>(() => new CircuitRunway(Degrees(361), Length.FromFeet(50)));
+        Assert.Throws<RefusedInputException>(() => new FinalLeg(H4(3), Knots(86), Degrees(3)));
+        Assert.Throws<RefusedInputException>(() => new FinalLeg(H4(0), Knots(70), Degrees(0)));
+        Assert.Throws<RefusedInputException>(() => new TurnLeg(H4(0), Knots(70), Descent.Level, Degrees(0)));
+        Assert.Throws<RefusedInputException>(() => Descent.AtSinkRate(Speed.Zero));
+        Assert.Throws<RefusedInputException>(() => Plain(downwind: Descent.Level, fix: CircuitFix.PowerReducedAt(Length.Zero)));
         Aeroplane other = DemoAeroplanes.TrainerL2;
-        Assert.Throws<ArgumentException>(
+        Assert.Throws<RefusedInputException>(
             () => WithFinal(Demo.Legs, new(other.Configure(other.FlapsUp), Knots(70), Degrees(3))));
     }
 

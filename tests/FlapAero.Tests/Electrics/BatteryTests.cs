@@ -95,11 +95,11 @@ public sealed class BatteryTests
         Refused(() => _ = new ElectricalLoad("lamp", Amperes(-1)), "current of a load: -1 A is refused; allowed is 0 A to 200 A.");
         Refused(() => _ = new ElectricalLoad("lamp", Power.FromWatts(10), ElectricPotential.FromVolts(1)), "voltage: 1 V is refused; allowed is 6 V to 60 V.");
         Refused(() => _ = new ElectricalLoad("lamp", Amperes(1), 1.5), "share of the time: 1.5 is refused; allowed is 0 to 1.");
-        Assert.Throws<ArgumentException>(() => new ElectricalLoad(" ", Amperes(1)));
+        Assert.Throws<RefusedInputException>(() => new ElectricalLoad(" ", Amperes(1)));
     }
 
     private static void Refused(Action call, string message) =>
-        Assert.StartsWith(message, Assert.Throws<ArgumentOutOfRangeException>(call).Message, StringComparison.Ordinal);
+        Assert.StartsWith(message, Assert.Throws<RefusedInputException>(call).Message, StringComparison.Ordinal);
 
     private static Battery Made((double Charge, double Hours, double Exponent, double Share) b) =>
         new(ElectricCharge.FromAmpereHours(b.Charge), Duration.FromHours(b.Hours), b.Exponent, b.Share);

@@ -53,9 +53,9 @@ public sealed class LandingCheckTests
         foreach (double value in (double[])[.. refused, double.NaN, double.PositiveInfinity, double.NegativeInfinity])
         {
             string expected = $"{column}: {value.ToString("g6", CultureInfo.InvariantCulture)} is refused; allowed is {range}. {why}";
-            Assert.Equal(expected, LandingCheck.Fault(value, place));
-            var error = Assert.Throws<ArgumentException>(() => LandingCheck.Input(With(place, value)));
-            Assert.Equal($"{expected} (Parameter '{column}')", error.Message);
+            Assert.Equal(expected, LandingCheck.Fault(value, place)!.Message);
+            var error = Assert.Throws<RefusedInputException>(() => LandingCheck.Input(With(place, value)));
+            Assert.Equal((expected, column), (error.Message, error.ParamName));
             Assert.False(LandingCheck.MakesSense(With(place, value)));
         }
     }
@@ -65,11 +65,11 @@ public sealed class LandingCheckTests
     public void Input_WindAsFastAsTheAeroplane_IsRefusedAsFlyingBackwards(double headwind)
     {
         LandingInput input = Usual with { ThresholdSpeed = 5, Headwind = headwind };
-        var error = Assert.Throws<ArgumentException>(() => LandingCheck.Input(input, 0));
+        var error = Assert.Throws<RefusedInputException>(() => LandingCheck.Input(input, 0));
         Assert.Equal("threshold_speed", error.ParamName);
         Assert.StartsWith("Landing 1: threshold_speed: 5 is refused; allowed is more than the headwind, 5", error.Message, StringComparison.Ordinal);
         Assert.Contains("flies backwards", error.Message, StringComparison.Ordinal);
-        Assert.StartsWith("threshold_speed: 5 is refused", LandingCheck.FaultOfWhole(input), StringComparison.Ordinal);
+        Assert.StartsWith("threshold_speed: 5 is refused", LandingCheck.FaultOfWhole(input)!.Message, StringComparison.Ordinal);
         Assert.False(LandingCheck.MakesSense(input));
     }
 
@@ -82,12 +82,12 @@ public sealed class LandingCheckTests
         LandingCheck.Input(within);
         Assert.Null(LandingCheck.FaultOfWhole(within));
         Assert.True(LandingCheck.MakesSense(within));
-        var error = Assert.Throws<ArgumentException>(() => LandingCheck.Input(beyond, 1));
+        var error = Assert.Throws<RefusedInputException>(() => LandingCheck.Input(beyond, 1));
         Assert.Equal("path_angle_deg", error.ParamName);
         Assert.StartsWith(
             "Landing 2: path_angle_deg: 45 is refused with headwind -42.429 and threshold_speed 30; allowed is an angle at which",
             error.Message, StringComparison.Ordinal);
-        Assert.Contains("no flight path through the air does", LandingCheck.FaultOfWhole(beyond), StringComparison.Ordinal);
+        Assert.Contains("no flight path through the air does", LandingCheck.FaultOfWhole(beyond)!.Message, StringComparison.Ordinal);
         Assert.False(LandingCheck.MakesSense(beyond));
     }
 
@@ -97,13 +97,13 @@ public sealed class LandingCheckTests
         LandingOutcome outcome = LandingSolver.Solve(Usual);
         LandingCheck.Computed(Usual, outcome);
         outcome.TouchdownSink = double.PositiveInfinity;
-        string message = Assert.Throws<ArgumentException>(() => LandingCheck.Computed(Usual, outcome, 4)).Message;
+        string message = Assert.Throws<RefusedInputException>(() => LandingCheck.Computed(Usual, outcome, 4)).Message;
         Assert.StartsWith(
             "Landing 5: touchdown_sink cannot be computed (mass 1050 kg, wing area 16 m², density 1.225 kg/m³, threshold speed 31.896 m/s)",
             message, StringComparison.Ordinal);
         Assert.Contains("of no aeroplane", message, StringComparison.Ordinal);
         Assert.StartsWith(
-            "touchdown_sink", Assert.Throws<ArgumentException>(() => LandingCheck.Computed(Usual, outcome)).Message, StringComparison.Ordinal);
+            "touchdown_sink", Assert.Throws<RefusedInputException>(() => LandingCheck.Computed(Usual, outcome)).Message, StringComparison.Ordinal);
         // In a refused landing what was not reached is no number, and no fault.
         outcome.Refuse(LandingRefusal.NeverSettles, 1, 0);
         LandingCheck.Computed(Usual, outcome);

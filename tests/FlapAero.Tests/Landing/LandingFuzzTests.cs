@@ -43,7 +43,7 @@ public sealed class LandingFuzzTests
     {
         double[] row = [.. LandingInput.Rows([UsualLanding.Setup.Input() with { Headwind = 2.5 }])];
         row[LandingColumns.Inputs.ToList().IndexOf(column)] = value;
-        var error = Assert.Throws<ArgumentException>(() => LandingSolver.Solve(LandingInput.FromRow(row)));
+        var error = Assert.Throws<RefusedInputException>(() => LandingSolver.Solve(LandingInput.FromRow(row)));
         Assert.Equal(column, error.ParamName);
         Assert.Contains(column + ": " + value.ToString("g6", System.Globalization.CultureInfo.InvariantCulture), error.Message, StringComparison.Ordinal);
         Assert.Contains(allowed, error.Message, StringComparison.Ordinal);
@@ -51,14 +51,14 @@ public sealed class LandingFuzzTests
 
     [Fact]
     public void Solve_TailwindThatNoPathMeets_IsAnArgumentError() =>
-        Assert.Contains("path_angle_deg", Assert.Throws<ArgumentException>(() =>
+        Assert.Contains("path_angle_deg", Assert.Throws<RefusedInputException>(() =>
             LandingSolver.Solve(UsualLanding.Setup.Input() with { Headwind = -60, PathAngleDegrees = 45 })).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Solve_ManyWithOneWithoutSense_SaysWhich()
     {
         LandingInput usual = UsualLanding.Setup.Input();
-        var error = Assert.Throws<ArgumentException>(() =>
+        var error = Assert.Throws<RefusedInputException>(() =>
             LandingSolver.Solve([usual, usual with { Mass = 0 }], new LandingOutcome[2]));
         Assert.StartsWith("Landing 2: mass: 0 is refused", error.Message, StringComparison.Ordinal);
     }

@@ -36,7 +36,7 @@ public sealed class LandingReportTests
         Assert.Equal(2, same.Technique.FlareTimeConstant.Seconds, 1e-9);
         Assert.Equal(usual.StopDistance.Meters, Stop(same), 1e-6);
         Assert.Equal(7, Landing.Fly(Usual.RoundingOutFrom(Length.FromMeters(7))).Result!.FlareHeight.Meters, 1e-9);
-        Assert.Contains("above the hold-off height", Assert.Throws<ArgumentOutOfRangeException>(
+        Assert.Contains("above the hold-off height", Assert.Throws<RefusedInputException>(
             () => Usual.RoundingOutFrom(Length.FromMeters(0.4))).Message, StringComparison.Ordinal);
     }
 
@@ -64,7 +64,7 @@ public sealed class LandingReportTests
         Assert.Contains("It will bounce", forced.Explanation, StringComparison.Ordinal);
         Assert.Contains("no height is given", forced.Explanation, StringComparison.Ordinal);
         Assert.True(forced.HeightGivenUp > Length.FromMeters(0.4));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Landing.ForceOn(Usual, 0.85));
+        Assert.Throws<RefusedInputException>(() => Landing.ForceOn(Usual, 0.85));
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public sealed class LandingReportTests
         Assert.Equal(5, EnergyHeight.OfExcessHeight(fast, worth).Knots, 1e-9);
         Assert.Equal(
             worth.Meters, EnergyHeight.Of(Length.Zero, Speed.FromKnots(75)).Meters - EnergyHeight.Of(Length.Zero, fast).Meters, 1e-9);
-        Assert.Throws<ArgumentOutOfRangeException>(() => EnergyHeight.OfExcessHeight(fast, Length.FromMeters(-67)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => EnergyHeight.TimeToLose(Length.FromMeters(1), Speed.Zero));
+        Assert.Throws<RefusedInputException>(() => EnergyHeight.OfExcessHeight(fast, Length.FromMeters(-67)));
+        Assert.Throws<RefusedInputException>(() => EnergyHeight.TimeToLose(Length.FromMeters(1), Speed.Zero));
     }
 }

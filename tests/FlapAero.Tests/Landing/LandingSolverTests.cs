@@ -65,9 +65,9 @@ public sealed class LandingSolverTests
     [Fact]
     public void Solve_TooLittleRoom_IsRefusedWithBothNumbers()
     {
-        string serial = Assert.Throws<ArgumentException>(() => LandingSolver.Solve(Mixed(3), new LandingOutcome[2])).Message;
+        string serial = Assert.Throws<RefusedInputException>(() => LandingSolver.Solve(Mixed(3), new LandingOutcome[2])).Message;
         Assert.StartsWith("There is room for 2 outcomes of 3 landings.", serial, StringComparison.Ordinal);
-        var error = Assert.Throws<ArgumentException>(() =>
+        var error = Assert.Throws<RefusedInputException>(() =>
             LandingSolver.SolveInParallel(Mixed(3), new LandingOutcome[2], cancellationToken: TestContext.Current.CancellationToken));
         Assert.Equal("outcomes", error.ParamName);
     }
@@ -75,14 +75,14 @@ public sealed class LandingSolverTests
     [Fact]
     public void Solve_OneThatCannotBeComputed_IsNamedByItsPlace()
     {
-        Assert.DoesNotContain("Landing", Assert.Throws<ArgumentException>(() => LandingSolver.Solve(Collapsing)).Message, StringComparison.Ordinal);
-        string serial = Assert.Throws<ArgumentException>(() => LandingSolver.Solve([Usual, Collapsing], new LandingOutcome[2])).Message;
+        Assert.DoesNotContain("Landing", Assert.Throws<RefusedInputException>(() => LandingSolver.Solve(Collapsing)).Message, StringComparison.Ordinal);
+        string serial = Assert.Throws<RefusedInputException>(() => LandingSolver.Solve([Usual, Collapsing], new LandingOutcome[2])).Message;
         Assert.StartsWith("Landing 2: ", serial, StringComparison.Ordinal);
         Assert.Contains("cannot be computed", serial, StringComparison.Ordinal);
-        string parallel = Assert.Throws<ArgumentException>(() => LandingSolver.SolveInParallel(
+        string parallel = Assert.Throws<RefusedInputException>(() => LandingSolver.SolveInParallel(
             [Usual, Usual, Collapsing], new LandingOutcome[3], cancellationToken: TestContext.Current.CancellationToken)).Message;
         Assert.StartsWith("Landing 3: ", parallel, StringComparison.Ordinal);
-        string senseless = Assert.Throws<ArgumentException>(() => LandingSolver.SolveInParallel(
+        string senseless = Assert.Throws<RefusedInputException>(() => LandingSolver.SolveInParallel(
             [Usual, Usual with { Mass = 0 }], new LandingOutcome[2], cancellationToken: TestContext.Current.CancellationToken)).Message;
         Assert.StartsWith("Landing 2: mass: 0", senseless, StringComparison.Ordinal);
     }

@@ -38,7 +38,7 @@ internal sealed class LandingTally
 
             return right && outcome.StopTime >= outcome.TouchdownTime && outcome.TouchdownTime >= outcome.FlareStartTime;
         }
-        catch (ArgumentException error)
+        catch (RefusedInputException error)
         {
             Interlocked.Increment(ref _argued);
             return makesSense?.Invoke() == true ? error.Message.Contains("cannot be computed", StringComparison.Ordinal) : error.Message.Length > 20;

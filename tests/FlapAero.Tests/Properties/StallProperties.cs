@@ -107,7 +107,7 @@ public sealed class StallProperties
         Aeroplane aeroplane = new(
             "Invented", "", wing, Mass.FromKilograms(5000), Mass.FromKilograms(5700), InventedPropeller.Propeller, InventedPropeller.Engine, [up]);
         Air high = Air.Standard(Length.FromMeters(20000));
-        Assert.Throws<ArgumentOutOfRangeException>(() => aeroplane.Configure(up).StallSpeed(high, 6));
+        Assert.Throws<RefusedInputException>(() => aeroplane.Configure(up).StallSpeed(high, 6));
     }
 
     [Fact]

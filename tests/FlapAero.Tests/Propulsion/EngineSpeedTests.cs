@@ -133,7 +133,7 @@ public sealed class EngineSpeedTests
 
     [Fact]
     public void IdleThrust_TooFastForTheFlaps_IsRefused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => H4.Configure(H4.FullFlaps).IdleThrust(At(90)));
+        Assert.Throws<RefusedInputException>(() => H4.Configure(H4.FullFlaps).IdleThrust(At(90)));
 
     [Fact]
     public void GlideIdling_BalanceBeyondTheTable_HasNoAnswer()
@@ -149,8 +149,8 @@ public sealed class EngineSpeedTests
     public void Aeroplane_EngineThatIdlesFasterThanItMay_IsRefused()
     {
         ClosedThrottleEngine racing = new(Torque.FromNewtonMeters(100), RotationalSpeed.FromRevolutionsPerMinute(2700));
-        ArgumentOutOfRangeException refusal =
-            Assert.Throws<ArgumentOutOfRangeException>(() => Trainer.With(InventedPropeller.Propeller, racing));
+        RefusedInputException refusal =
+            Assert.Throws<RefusedInputException>(() => Trainer.With(InventedPropeller.Propeller, racing));
         Assert.Contains(
             "idle speed without a propeller: 2700 rpm is refused; allowed is less than the highest engine speed, 2700 rpm.",
             refusal.Message, StringComparison.Ordinal);
@@ -159,7 +159,7 @@ public sealed class EngineSpeedTests
     [Fact]
     public void Table_MoreThanItTakes_IsRefused() => Assert.Contains(
         "no propeller gives more power than it takes",
-        Assert.Throws<ArgumentException>(() => _ = new PropellerTable(
+        Assert.Throws<RefusedInputException>(() => _ = new PropellerTable(
             InventedPropeller.Propeller.Table.Rows.Select(row => (row.AdvanceRatio, row.ThrustCoefficient * 2, row.PowerCoefficient)))).Message,
         StringComparison.Ordinal);
 

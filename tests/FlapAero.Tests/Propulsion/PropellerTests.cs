@@ -104,7 +104,7 @@ public sealed class PropellerTests
     [Theory, MemberData(nameof(Refusals))]
     public void Refusal_SaysWhat(string what, Action act, string words)
     {
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(act);
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(act);
         Assert.True(refusal.Message.Contains(words, StringComparison.Ordinal), $"{what}: {refusal.Message}");
     }
 

@@ -81,7 +81,7 @@ public sealed class StraightDescentTests
     [InlineData(69, 5000, 10000, "It is the highest speed")]
     public void StraightDescent_ThatCannotBeFlown_IsRefused(double knots, double height, double distance, string words)
     {
-        var refusal = Assert.Throws<ArgumentOutOfRangeException>(
+        var refusal = Assert.Throws<RefusedInputException>(
             () => Down(Airspeed.FromCalibrated(Speed.FromKnots(knots), SeaLevel), height, Length.FromFeet(distance)));
 
         Assert.Contains(words, refusal.Message, StringComparison.Ordinal);
@@ -90,7 +90,7 @@ public sealed class StraightDescentTests
     [Fact]
     public void StraightDescent_SlowerThanTheSpeedToBeHeld_IsRefused() => Assert.Contains(
         "speed to be held",
-        Assert.Throws<ArgumentOutOfRangeException>(() => Down(Reference, 211, Final, Faster(1))).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => Down(Reference, 211, Final, Faster(1))).Message, StringComparison.Ordinal);
 
     private static Airspeed Faster(double knots) => Airspeed.FromTrue(Reference.True + Speed.FromKnots(knots), SeaLevel);
 

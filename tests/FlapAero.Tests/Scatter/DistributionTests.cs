@@ -133,7 +133,7 @@ public sealed class DistributionTests
         { "maximum", () => Distribution.Uniform(-double.MaxValue, double.MaxValue) },
         { "mean", () => Distribution.Normal(double.PositiveInfinity, 1) },
         { "standard deviation", () => Distribution.Normal(0, -1) },
-        { "standardDeviation", () => Distribution.Normal(0, double.NaN) },
+        { "standard deviation", () => Distribution.Normal(0, double.NaN) },
         { "mode", () => Distribution.Triangular(0, -1, 2) },
         { "maximum", () => Distribution.Triangular(0, 3, 2) },
         { "truncation", () => Distribution.TruncatedNormal(0, 1, 6, 7) },
@@ -146,7 +146,7 @@ public sealed class DistributionTests
     [Theory, MemberData(nameof(Nonsense))]
     public void Distribution_OfNonsense_IsRefusedByName(string named, Func<object> make)
     {
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(make);
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(make);
         Assert.Contains(named, refusal.Message, StringComparison.Ordinal);
     }
 

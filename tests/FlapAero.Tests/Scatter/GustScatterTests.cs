@@ -9,7 +9,7 @@ public sealed class GustScatterTests
     private static readonly LandingSetup Usual = UsualLanding.Setup;
     private static readonly LandingResult Calm = Landing.Fly(Usual).Result!;
 
-    private static readonly double HoldOff = Calm.Stages[1].Start.Seconds;
+    private static readonly double HoldOff = Calm.Stage(LandingStage.HoldOff).Start.Seconds;
 
     // A gust that is over before the touchdown gives back what it took: this one is at its steepest there.
     private static readonly double Late = Calm.TouchdownTime.Seconds - 2;
@@ -140,7 +140,7 @@ public sealed class GustScatterTests
         Assert.Equal(1000, with.Landed.Hits + with.Refusals.Values.Sum(share => share.Hits));
         Assert.Equal(
             still.Inputs[LandingVariable.ThresholdSpeed].Mean + 5, gusty.Inputs[LandingVariable.ThresholdSpeed].Mean, 1e-6);
-        Assert.ThrowsAny<ArgumentException>(() => DemoPilot.GustyDay(configuration, Air.StandardSeaLevel, Speed.FromKnots(31)));
+        Assert.Throws<RefusedInputException>(() => DemoPilot.GustyDay(configuration, Air.StandardSeaLevel, Speed.FromKnots(31)));
     }
 
     [Fact]
@@ -165,7 +165,7 @@ public sealed class GustScatterTests
     [Theory, MemberData(nameof(Nonsense))]
     public void Scatter_GustOfNonsense_IsRefusedByTheInputsName(string named, LandingVariable variable, Func<Distribution> distribution)
     {
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(
             () => LandingScatter.Around(Usual, new Dictionary<LandingVariable, Distribution> { [variable] = distribution() }));
         Assert.StartsWith(named, refusal.Message, StringComparison.Ordinal);
         Assert.Contains("refused", refusal.Message, StringComparison.Ordinal);

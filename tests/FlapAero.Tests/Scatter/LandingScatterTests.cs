@@ -97,7 +97,7 @@ public sealed class LandingScatterTests
         }
 
         Assert.InRange(stop.Histogram().Count, 8, 60);
-        Assert.ThrowsAny<ArgumentException>(() => stop.Histogram(0));
+        Assert.Throws<RefusedInputException>(() => stop.Histogram(0));
     }
 
     [Fact]
@@ -173,7 +173,7 @@ public sealed class LandingScatterTests
     {
         Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
         inputs[variable] = distribution();
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
         Assert.Contains(named, refusal.Message, StringComparison.Ordinal);
         Assert.Contains("refused", refusal.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("E+308", refusal.Message, StringComparison.Ordinal);
@@ -184,23 +184,23 @@ public sealed class LandingScatterTests
     {
         Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
         var scatter = new LandingScatter(inputs);
-        Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs, 1.01));
-        Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs, double.NaN));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(0));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(1_000_001));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10, threads: 0));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Draws((LandingVariable)27, 10));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).StoppedWithin(Length.Zero));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).Stop(10));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).Landed.Interval(1));
-        Assert.ThrowsAny<ArgumentException>(() => scatter.Fly(10).StopDistance.QuantileInterval(1));
+        Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs, 1.01));
+        Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs, double.NaN));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(0));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(1_000_001));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(10, threads: 0));
+        Assert.Throws<RefusedInputException>(() => scatter.Draws((LandingVariable)27, 10));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(10).StoppedWithin(Length.Zero));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(10).Stop(10));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(10).Landed.Interval(1));
+        Assert.Throws<RefusedInputException>(() => scatter.Fly(10).StopDistance.QuantileInterval(1));
         inputs.Remove(LandingVariable.RunwaySlope);
         Assert.Contains(
-            "runway slope", Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs)).Message, StringComparison.Ordinal);
+            "runway slope", Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs)).Message, StringComparison.Ordinal);
         // The scatter took a copy.
         Assert.Equal(27, scatter.Inputs.Count);
         inputs[(LandingVariable)27] = Distribution.Fixed(1);
-        Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
+        Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
     }
 
     [Fact]
@@ -229,7 +229,7 @@ public sealed class LandingScatterTests
                     return result.Landed.Hits + result.Refusals.Values.Sum(share => share.Hits) == 16
                         && Enumerable.Range(0, 16).All(i => result.Stop(i) is not { } stop || double.IsFinite(stop.Meters));
                 }
-                catch (ArgumentException refusal)
+                catch (RefusedInputException refusal)
                 {
                     return refusal.Message.Length > 0;
                 }

@@ -151,7 +151,7 @@ public sealed class ScatterRunTests
     [Theory, InlineData(1), InlineData(2)]
     public void Fly_ALandingOfNonsense_IsRefusedByItsNumber(int threads)
     {
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => ScatterRun.Fly(1000, threads, (first, inputs, _) =>
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => ScatterRun.Fly(1000, threads, (first, inputs, _) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 inputs[i] = first + i is 300 or 900 ? Spreads.Reference with { Mass = -1 } : Spreads.Reference;

@@ -16,7 +16,7 @@ public sealed class SensitivityTests
         inputs[LandingVariable.ThresholdSpeed] = Distribution.Normal(Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05));
         inputs[LandingVariable.BrakingFriction] = Distribution.Normal(0.333762, 0.01);
         // An unbounded normal reaches impossible values: the edges are far out.
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(inputs));
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
         Assert.Contains("threshold speed", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("truncate", refusal.Message, StringComparison.Ordinal);
         inputs[LandingVariable.ThresholdSpeed] = Distribution.TruncatedNormal(
@@ -76,7 +76,7 @@ public sealed class SensitivityTests
     {
         LandingScatter scatter = Demo()
             .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(57), Speed.FromKnots(80)));
-        ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() => scatter.Sensitivity(400, resamples: 20));
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => scatter.Sensitivity(400, resamples: 20));
         Assert.Contains("cannot happen", refusal.Message, StringComparison.Ordinal);
         Assert.InRange(scatter.Sensitivity(400, maximumRefusedShare: 0.5, resamples: 20).RowsLeftOut, 5, 200);
     }
@@ -85,7 +85,7 @@ public sealed class SensitivityTests
     public void Sensitivity_OfNothing_IsRefused() =>
         Assert.Contains(
             "fixed",
-            Assert.ThrowsAny<ArgumentException>(() => new LandingScatter(Spreads.Inputs(Spreads.Reference)).Sensitivity()).Message,
+            Assert.Throws<RefusedInputException>(() => new LandingScatter(Spreads.Inputs(Spreads.Reference)).Sensitivity()).Message,
             StringComparison.Ordinal);
 
     [Fact]
@@ -101,5 +101,5 @@ public sealed class SensitivityTests
     [Theory, InlineData(99, 0.95, 0.01, 100), InlineData(200, 0.4, 0.01, 100), InlineData(200, double.NaN, 0.01, 100)]
     [InlineData(200, 0.95, -0.1, 100), InlineData(200, 0.95, 0.6, 100), InlineData(200, 0.95, 0.01, 9)]
     public void Sensitivity_OfNonsense_IsRefused(int rows, double confidence, double share, int resamples) =>
-        Assert.ThrowsAny<ArgumentException>(() => Demo().Sensitivity(rows, 1, share, resamples, confidence));
+        Assert.Throws<RefusedInputException>(() => Demo().Sensitivity(rows, 1, share, resamples, confidence));
 }

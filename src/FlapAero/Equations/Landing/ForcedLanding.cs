@@ -6,10 +6,11 @@ namespace FlapAero.Equations;
 /// </summary>
 internal static class ForcedLanding
 {
-    public static LandingOutcome Solve(in LandingInput input, double forcedLiftFraction, double tolerance = LandingSolver.DefaultTolerance)
+    public static LandingOutcome Solve(
+        in LandingInput input, double forcedLiftFraction, double tolerance = LandingSolver.DefaultTolerance, LandingVoice? voice = null)
     {
         LandingInput forced = input with { TouchdownLiftFraction = forcedLiftFraction };
-        LandingOutcome outcome = LandingSolver.Solve(forced, tolerance);
+        LandingOutcome outcome = LandingSolver.Solve(forced, tolerance, voice);
         if (double.IsNaN(outcome.HoldOffEndSpeed))
             return outcome;
         ApproachPath<ScalarLane> path = new(LandingInput.Rows(new ReadOnlySpan<LandingInput>(in forced)));
@@ -21,7 +22,7 @@ internal static class ForcedLanding
         outcome.TouchdownSpeed = speed;
         outcome.TouchdownSink = sink;
         GroundRoll.Run(forced, Math.Sqrt(speed * speed - sink * sink), path.PowerOf(0), tolerance, ref outcome);
-        LandingCheck.Computed(forced, outcome);
+        LandingCheck.Computed(forced, outcome, voice: voice);
         return outcome;
     }
 }

@@ -12,18 +12,18 @@ internal static class LandingSolver
     private const int Block = 256;
 
     /// <summary>Flies one landing.</summary>
-    /// <exception cref="ArgumentException">The input makes no sense; the message says which.</exception>
-    public static LandingOutcome Solve(in LandingInput input, double tolerance = DefaultTolerance)
+    /// <exception cref="RefusedInputException">The input makes no sense; it says which, as <paramref name="voice"/> calls it.</exception>
+    public static LandingOutcome Solve(in LandingInput input, double tolerance = DefaultTolerance, LandingVoice? voice = null)
     {
-        LandingCheck.Input(input);
+        LandingCheck.Input(input, voice: voice);
         LandingOutcome outcome = LandingOutcome.Unreached;
         LaneSolver<ScalarLane>.Solve(new ReadOnlySpan<LandingInput>(in input), new Span<LandingOutcome>(ref outcome), tolerance);
-        LandingCheck.Computed(input, outcome);
+        LandingCheck.Computed(input, outcome, voice: voice);
         return outcome;
     }
 
     /// <summary>Flies many landings on the calling thread. Allocates nothing.</summary>
-    /// <exception cref="ArgumentException">An input makes no sense; the message says which and in what row.</exception>
+    /// <exception cref="RefusedInputException">An input makes no sense; the message says which and in what row.</exception>
     public static void Solve(
         ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance = DefaultTolerance)
     {
@@ -33,7 +33,7 @@ internal static class LandingSolver
     }
 
     /// <summary>Flies many landings on all cores. The blocks do not depend on the cores, and so neither do the results.</summary>
-    /// <exception cref="ArgumentException">An input makes no sense; the message says which and in what row.</exception>
+    /// <exception cref="RefusedInputException">An input makes no sense; the message says which and in what row.</exception>
     public static void SolveInParallel(
         LandingInput[] inputs, LandingOutcome[] outcomes, double tolerance = DefaultTolerance, CancellationToken cancellationToken = default)
     {
@@ -61,7 +61,8 @@ internal static class LandingSolver
     private static void CheckInputs(ReadOnlySpan<LandingInput> inputs, int room)
     {
         if (room < inputs.Length)
-            throw new ArgumentException(FormattableString.Invariant($"There is room for {room} outcomes of {inputs.Length} landings."), "outcomes");
+            throw RefusedInputException.OfWhole(
+                "outcomes", FormattableString.Invariant($"There is room for {room} outcomes of {inputs.Length} landings."));
         for (int i = 0; i < inputs.Length; i++)
             LandingCheck.Input(inputs[i], i);
     }

@@ -14,18 +14,18 @@ internal static class ScatterRun
     private const int MostLanes = 8;
 
     /// <summary>Flies landings 0 to <paramref name="count"/> − 1 of a seed.</summary>
-    /// <exception cref="ArgumentException">A landing that cannot be computed; of several, the first.</exception>
-    public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads) =>
+    /// <exception cref="RefusedInputException">A landing that cannot be computed; of several, the first.</exception>
+    public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads, LandingVoice? voice = null) =>
         Fly(count, threads, (first, inputs, gusts) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 sampler.Draw(new RandomStream(seed, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i], out gusts[i]);
-        });
+        }, voice);
 
     /// <summary>Fills the inputs and gusts of a block whose first landing has the given number.</summary>
     internal delegate void Draw(int first, Span<LandingInput> inputs, Span<GustInput> gusts);
 
-    internal static LandingOutcome[] Fly(int count, int threads, Draw draw)
+    internal static LandingOutcome[] Fly(int count, int threads, Draw draw, LandingVoice? voice = null)
     {
         // Up to a whole vector, so that a landing does not depend on how many follow it.
         int whole = (count + MostLanes - 1) / MostLanes * MostLanes;
@@ -35,11 +35,11 @@ internal static class ScatterRun
         {
             Room room = new();
             for (int block = 0; block < blocks; block++)
-                FlyBlock(block, room, outcomes, draw);
+                FlyBlock(block, room, outcomes, draw, voice);
         }
         else
         {
-            InParallel(blocks, threads, outcomes, draw);
+            InParallel(blocks, threads, outcomes, draw, voice);
         }
 
         if (whole > count)
@@ -48,7 +48,7 @@ internal static class ScatterRun
     }
 
     /// <summary>Draws and flies one block.</summary>
-    internal static void FlyBlock(int block, Room room, LandingOutcome[] outcomes, Draw draw)
+    internal static void FlyBlock(int block, Room room, LandingOutcome[] outcomes, Draw draw, LandingVoice? voice = null)
     {
         int first = block * BlockSize;
         int length = Math.Min(BlockSize, outcomes.Length - first);
@@ -59,13 +59,13 @@ internal static class ScatterRun
         {
             LandingSolver.Solve(inputs, outcomes.AsSpan(first, length));
         }
-        catch (ArgumentException)
+        catch (RefusedInputException)
         {
-            // The solver knows a landing by its place in the block: the same checks say it by its number.
+            // The solver knows a landing by its place in the block, in SI: the same checks say it by its number, in the caller's units.
             for (int i = 0; i < length; i++)
-                LandingCheck.Input(inputs[i], first + i);
+                LandingCheck.Input(inputs[i], first + i, voice);
             for (int i = 0; i < length; i++)
-                LandingCheck.Computed(inputs[i], outcomes[first + i], first + i);
+                LandingCheck.Computed(inputs[i], outcomes[first + i], first + i, voice);
             throw;
         }
 
@@ -74,7 +74,7 @@ internal static class ScatterRun
         {
             if (gusts[i].Change != 0)
                 outcomes[first + i] = ConditionsSolver.Solve(
-                    inputs[i], new WindField(inputs[i].Headwind, gusts[i]), row: first + i).Outcome;
+                    inputs[i], new WindField(inputs[i].Headwind, gusts[i]), row: first + i, voice: voice).Outcome;
         }
     }
 
@@ -86,7 +86,7 @@ internal static class ScatterRun
         public GustInput[] Gusts { get; } = new GustInput[BlockSize];
     }
 
-    private static void InParallel(int blocks, int threads, LandingOutcome[] outcomes, Draw draw)
+    private static void InParallel(int blocks, int threads, LandingOutcome[] outcomes, Draw draw, LandingVoice? voice)
     {
         var faults = new Exception?[blocks];
         Parallel.For(
@@ -96,9 +96,9 @@ internal static class ScatterRun
             {
                 try
                 {
-                    FlyBlock(block, room, outcomes, draw);
+                    FlyBlock(block, room, outcomes, draw, voice);
                 }
-                catch (ArgumentException fault)
+                catch (RefusedInputException fault)
                 {
                     faults[block] = fault;
                 }

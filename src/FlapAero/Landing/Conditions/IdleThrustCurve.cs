@@ -1,6 +1,7 @@
 using System.Globalization;
 using MathNet.Numerics.Interpolation;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -17,23 +18,21 @@ public sealed class IdleThrustCurve
 
     /// <summary>A curve from a table.</summary>
     /// <param name="rows">True airspeed and thrust, at least three rows, from rest upwards.</param>
-    /// <exception cref="ArgumentException">Too few rows, rows out of order, a first row not at rest, or a value that is not finite.</exception>
+    /// <exception cref="RefusedInputException">Too few rows, rows out of order, a first row not at rest, or a value that is not finite.</exception>
     public IdleThrustCurve(IEnumerable<(Speed Airspeed, Force Thrust)> rows)
     {
         ArgumentNullException.ThrowIfNull(rows);
         Rows = [.. rows];
-        double[] speeds = [.. Rows.Select(row => row.Airspeed.MetersPerSecond)];
-        double[] thrusts = [.. Rows.Select(row => row.Thrust.Newtons)];
+        double[] speeds = [.. Rows.Select(row => Require.In(row.Airspeed, SpeedUnit.MeterPerSecond, "airspeed of a row", nameof(rows)))];
+        double[] thrusts = [.. Rows.Select(row => Require.In(row.Thrust, ForceUnit.Newton, "thrust of a row", nameof(rows)))];
         if (Rows.Count < 3 || speeds[0] != 0)
-            throw new ArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"idle thrust: a table of {Rows.Count} rows is refused; allowed are three rows or more, the first at rest (0 m/s). The roll ends there."),
-                nameof(rows));
+            throw Require.Refused(
+                nameof(rows), "idle thrust", string.Create(CultureInfo.InvariantCulture, $"a table of {Rows.Count} rows"),
+                "a table of three rows or more, the first at rest", "The roll ends there.");
         for (int i = 0; i < speeds.Length; i++)
         {
-            if (!double.IsFinite(speeds[i]) || !double.IsFinite(thrusts[i]) || Math.Abs(thrusts[i]) > 1e6 || speeds[i] > 1e3 || (i > 0 && speeds[i] < speeds[i - 1] + 0.01))
-                throw new ArgumentException(
-                    string.Create(CultureInfo.InvariantCulture, $"idle thrust: row {i + 1} ({speeds[i]:g5} m/s, {thrusts[i]:g5} N) is refused; allowed are finite values, each airspeed at least 0.01 m/s above the one before and to 1000 m/s, thrust to 1 MN. Otherwise it is no curve."),
-                    nameof(rows));
+            if (Math.Abs(thrusts[i]) > 1e6 || speeds[i] > 1e3 || (i > 0 && speeds[i] < speeds[i - 1] + 0.01))
+                throw Row(i);
         }
 
         _spline = CubicSpline.InterpolatePchipSorted(speeds, thrusts);
@@ -54,7 +53,7 @@ public sealed class IdleThrustCurve
     /// <param name="configuration">Aeroplane and flap.</param>
     /// <param name="air">The air.</param>
     /// <returns>The curve; it ends where the balance leaves the propeller's table.</returns>
-    /// <exception cref="ArgumentException">A propeller that does not idle from rest over three rows at least.</exception>
+    /// <exception cref="RefusedInputException">A propeller that does not idle from rest over three rows at least.</exception>
     /// <example><code>IdleThrustCurve.Of(flapsUp, Air.StandardSeaLevel).At(Speed.FromKnots(70)).Newtons // -175</code></example>
     public static IdleThrustCurve Of(Configuration configuration, Air air)
     {
@@ -82,7 +81,7 @@ public sealed class IdleThrustCurve
     /// </remarks>
     /// <param name="airspeed">True airspeed.</param>
     /// <returns>T_i.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An airspeed outside the table.</exception>
+    /// <exception cref="RefusedInputException">An airspeed outside the table.</exception>
     /// <example><code>new IdleThrustCurve([(Speed.Zero, Force.FromNewtons(300)), (Speed.FromMetersPerSecond(20), Force.FromNewtons(100)), (Speed.FromMetersPerSecond(40), Force.FromNewtons(-100))]).At(Speed.FromMetersPerSecond(10)).Newtons // 200.0</code></example>
     public Force At(Speed airspeed)
     {
@@ -92,6 +91,16 @@ public sealed class IdleThrustCurve
 
     /// <summary>Rows and fastest airspeed.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Rows.Count} rows to {_fastest:0.0} m/s");
+
+    private RefusedInputException Row(int i)
+    {
+        (Speed airspeed, Force thrust) = Rows[i];
+        string least = Require.Text(Speed.FromMetersPerSecond(0.01), airspeed), most = Require.Text(Speed.FromMetersPerSecond(1000), airspeed);
+        return Require.Refused(
+            "rows", string.Create(CultureInfo.InvariantCulture, $"idle thrust, row {i + 1}"), $"{Require.Text(airspeed)}, {Require.Text(thrust)}",
+            $"an airspeed at least {least} above the one before and to {most}, with a thrust to {Require.Text(Force.FromMeganewtons(1), thrust)}",
+            "Otherwise it is no curve.");
+    }
 
     internal double SiFastest => _fastest;
 

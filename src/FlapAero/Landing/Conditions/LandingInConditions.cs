@@ -23,7 +23,7 @@ public static class LandingInConditions
     /// <param name="conditions">What differs from the canonical landing.</param>
     /// <param name="interval">Longest time between points of the trajectory, 1 ms to 1 h; 0.1 s where none is given.</param>
     /// <returns>The report.</returns>
-    /// <exception cref="ArgumentException">An input that makes no sense, or a table of idle thrust that the landing leaves; the message names it.</exception>
+    /// <exception cref="RefusedInputException">An input that makes no sense, or a table of idle thrust that the landing leaves; the message names it.</exception>
     /// <example><code>LandingInConditions.Fly(landing, LandingConditions.Canonical).Result!.StopDistance.Meters // 550.4</code></example>
     public static LandingInConditionsReport Fly(LandingSetup setup, LandingConditions conditions, Duration? interval = null)
     {
@@ -31,13 +31,18 @@ public static class LandingInConditions
         ArgumentNullException.ThrowIfNull(conditions);
         double seconds = Require.Between(
             interval ?? Duration.FromSeconds(0.1), Duration.FromMilliseconds(1), Duration.FromHours(1), "interval", "Points of a plot.", nameof(interval)).Seconds;
-        LandingInput input = setup.Input();
-        WindField wind = Field(input, conditions);
-        input = input with
+        // What the conditions replace does not count, and must not refuse the landing.
+        LandingRunway runway = setup.Runway;
+        LandingInput input = (setup with
         {
-            RollingFriction = conditions.Surface?.RollingFriction ?? input.RollingFriction,
-            BrakingFriction = conditions.Surface?.BrakingFriction ?? input.BrakingFriction,
-        };
+            Runway = runway with
+            {
+                Headwind = conditions.Wind is null ? runway.Headwind : Speed.Zero,
+                RollingFriction = conditions.Surface?.RollingFriction ?? runway.RollingFriction,
+                BrakingFriction = conditions.Surface?.BrakingFriction ?? runway.BrakingFriction,
+            },
+        }).Checked();
+        WindField wind = Field(input, conditions);
         if (conditions.Wind is not null)
         {
             Length wing = setup.Technique.ThresholdHeight + setup.Aeroplane.WingHeight;
@@ -47,12 +52,12 @@ public static class LandingInConditions
 
         if (conditions.IdleThrust is { } curve && !(input.ThresholdSpeed < curve.SiFastest))
             throw Require.Refused(
-                nameof(conditions), "idle thrust: fastest row of the table", Require.Text(curve.Fastest),
+                nameof(conditions), "idle thrust: fastest row of the table", curve.Fastest,
                 $"above the threshold speed, {Require.Text(setup.Technique.ThresholdSpeed, curve.Fastest)}", "Beyond it nothing is known of the idling engine.");
         (LandingOutcome outcome, IReadOnlyList<ConditionsState> states) = ConditionsSolver.Solve(
             input, wind, conditions.IdleThrust is { } idle ? idle.SiAt : null, conditions.IdleThrust?.SiFastest ?? double.PositiveInfinity,
-            conditions.BrakesFromTouchdown, seconds);
-        return new LandingInConditionsReport(outcome, states);
+            conditions.BrakesFromTouchdown, seconds, voice: setup.Voice);
+        return new LandingInConditionsReport(outcome, states, setup.Voice);
     }
 
     private static WindField Field(in LandingInput input, LandingConditions conditions)

@@ -17,7 +17,7 @@ public sealed class OneCosineGust
     /// <param name="change">Δw, the largest change of the headwind, to 60 kt either way; negative in a lull.</param>
     /// <param name="start">When it begins, counted from the threshold, to an hour before or after: its phase.</param>
     /// <param name="length">How long it lasts, 0.2 s to an hour.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <exception cref="RefusedInputException">A value outside its range.</exception>
     public OneCosineGust(Speed change, Duration start, Duration length)
     {
         Change = Require.Between(change, -Strongest, Strongest, "change of the headwind", "Nobody trains in more.");
@@ -40,7 +40,7 @@ public sealed class OneCosineGust
     /// <remarks>Formula: ½ Δw (1 − cos 2π(t − t_g)/λ) while it lasts, zero before and after. Range: any finite time. Source: [landing-conditions].</remarks>
     /// <param name="time">t, from the threshold.</param>
     /// <returns>The addition.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A time that is not finite.</exception>
+    /// <exception cref="RefusedInputException">A time that is not finite.</exception>
     /// <example><code>new OneCosineGust(Speed.FromKnots(-8), Duration.FromSeconds(2), Duration.FromSeconds(4)).At(Duration.FromSeconds(3)).Knots // -4.000</code></example>
     public Speed At(Duration time)
     {

@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using System.Globalization;
 
 namespace FlapAero;
@@ -44,6 +45,18 @@ public sealed class RunwaySurface
     /// <summary>The surfaces, in no order of merit.</summary>
     public static IReadOnlyList<RunwaySurface> All { get; } = [DryPaved, WetPaved, FirmGrass, SoftGrass, WetGrass, Icy];
 
+    /// <summary>
+    /// The surfaces by short names, upper or lower case: <c>paved</c>, <c>asphalt</c>, <c>tarmac</c> and <c>concrete</c> are one, and
+    /// one again with <c>wet-</c> before.
+    /// </summary>
+    public static IReadOnlyDictionary<string, RunwaySurface> ByName { get; } = Table(
+        (DryPaved, ["paved", "asphalt", "tarmac", "concrete"]),
+        (WetPaved, ["wet-paved", "wet-asphalt", "wet-tarmac", "wet-concrete"]),
+        (FirmGrass, ["grass"]),
+        (WetGrass, ["wet-grass"]),
+        (SoftGrass, ["soft-grass"]),
+        (Icy, ["ice"]));
+
     /// <summary>The surface in words.</summary>
     public string Name { get; }
 
@@ -68,6 +81,10 @@ public sealed class RunwaySurface
 
     /// <summary>μ_b for a pilot who takes a share of it; wheels that are braked a little still roll.</summary>
     internal double Braking(double share) => Math.Max(RollingFriction, BrakingFriction * share);
+
+    private static ReadOnlyDictionary<string, RunwaySurface> Table(params (RunwaySurface Surface, string[] Names)[] rows) =>
+        rows.SelectMany(row => row.Names.Select(name => (name, row.Surface)))
+            .ToDictionary(row => row.name, row => row.Surface, StringComparer.OrdinalIgnoreCase).AsReadOnly();
 
     /// <summary>Name and coefficients.</summary>
     public override string ToString() =>

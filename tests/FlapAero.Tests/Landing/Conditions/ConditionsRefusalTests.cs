@@ -124,7 +124,7 @@ public sealed class ConditionsRefusalTests
         };
         var gusty = new WindField(null, Usual.Headwind, 29, start, 1);
         double fastest = Usual.ThresholdSpeed + 1;
-        string message = Assert.Throws<ArgumentException>(() => ConditionsSolver.Solve(Usual, gusty, _ => Usual.IdleThrust, fastest)).Message;
+        string message = Assert.Throws<RefusedInputException>(() => ConditionsSolver.Solve(Usual, gusty, _ => Usual.IdleThrust, fastest)).Message;
         Assert.StartsWith(FormattableString.Invariant($"idle thrust: its table ends at {fastest:g5} m/s, and the landing gets there;"), message, StringComparison.Ordinal);
         Assert.Equal(LandingRefusal.None, ConditionsSolver.Solve(Usual, ConditionsSolverTests.Steady(Usual), _ => Usual.IdleThrust, fastest).Outcome.Refusal);
     }
@@ -178,7 +178,7 @@ public sealed class ConditionsRefusalTests
 
     [Fact]
     public void Solve_InputWithoutSense_IsAnArgumentError() =>
-        Assert.Throws<ArgumentException>(() => Solve(Usual with { Mass = 0 }));
+        Assert.Throws<RefusedInputException>(() => Solve(Usual with { Mass = 0 }));
 
     private static void AssertRefused(LandingOutcome outcome, LandingRefusal refusal, double shown, double limit)
     {

@@ -148,7 +148,7 @@ public sealed class LandingInConditionsTests
     public void Fly_IdleThrustTableThatEndsTooSoon_NamesItAndWhatIsAllowed()
     {
         IdleThrustCurve curve = new([(Speed.Zero, Force.Zero), (Speed.FromKnots(10), Force.Zero), (Speed.FromKnots(60), Force.Zero)]);
-        var error = Assert.Throws<ArgumentOutOfRangeException>(() => LandingInConditions.Fly(Usual, new() { IdleThrust = curve }));
+        var error = Assert.Throws<RefusedInputException>(() => LandingInConditions.Fly(Usual, new() { IdleThrust = curve }));
         Assert.Contains("60 kt is refused; allowed is above the threshold speed, 62 kt", error.Message, StringComparison.Ordinal);
     }
 
@@ -157,7 +157,7 @@ public sealed class LandingInConditionsTests
     {
         IdleThrustCurve curve = new([(Speed.Zero, Force.Zero), (Speed.FromKnots(10), Force.Zero), (Speed.FromKnots(62.5), Force.Zero)]);
         OneCosineGust gust = new(Speed.FromKnots(20), Duration.FromSeconds(0.5), Duration.FromSeconds(4));
-        var error = Assert.Throws<ArgumentException>(() => LandingInConditions.Fly(Usual, new() { IdleThrust = curve, Gust = gust }));
+        var error = Assert.Throws<RefusedInputException>(() => LandingInConditions.Fly(Usual, new() { IdleThrust = curve, Gust = gust }));
         Assert.Contains("idle thrust: its table ends at", error.Message, StringComparison.Ordinal);
     }
 
@@ -175,10 +175,10 @@ public sealed class LandingInConditionsTests
     [Fact]
     public void IdleThrustCurve_RowsWithoutSense_AreRefused()
     {
-        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([(Speed.Zero, Force.Zero), (Speed.FromKnots(1), Force.Zero)]));
-        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([
+        Assert.Throws<RefusedInputException>(() => new IdleThrustCurve([(Speed.Zero, Force.Zero), (Speed.FromKnots(1), Force.Zero)]));
+        Assert.Throws<RefusedInputException>(() => new IdleThrustCurve([
             (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.Zero), (Speed.FromKnots(8), Force.Zero)]));
-        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([
+        Assert.Throws<RefusedInputException>(() => new IdleThrustCurve([
             (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.FromNewtons(double.NaN)), (Speed.FromKnots(20), Force.Zero)]));
     }
 

@@ -22,6 +22,7 @@ internal sealed class ConditionsSolver
     private readonly bool _brakesFromTouchdown;
     private readonly double _interval;
     private readonly double _tolerance;
+    private readonly LandingVoice _voice;
     private readonly ConditionsForces _forces;
     private readonly ApproachPath<ScalarLane> _path;
     private readonly double _sink;
@@ -29,9 +30,11 @@ internal sealed class ConditionsSolver
     private LandingOutcome _outcome = LandingOutcome.Unreached;
 
     private ConditionsSolver(
-        in LandingInput input, WindField wind, Func<double, double>? idle, double fastest, bool brakesFromTouchdown, double interval, double tolerance)
+        in LandingInput input, WindField wind, Func<double, double>? idle, double fastest, bool brakesFromTouchdown, double interval,
+        double tolerance, LandingVoice voice)
     {
         _input = input;
+        _voice = voice;
         _brakesFromTouchdown = brakesFromTouchdown;
         _interval = interval;
         _tolerance = tolerance;
@@ -55,15 +58,16 @@ internal sealed class ConditionsSolver
     /// <param name="interval">Longest time between the states that are kept.</param>
     /// <param name="tolerance">Share by which a step may be wrong, by its own estimate.</param>
     /// <param name="row">Its place among many, from 0, for messages.</param>
+    /// <param name="voice">How messages call its numbers.</param>
     public static (LandingOutcome Outcome, IReadOnlyList<ConditionsState> States) Solve(
         in LandingInput input, WindField wind, Func<double, double>? idleThrust = null, double fastest = double.PositiveInfinity,
         bool brakesFromTouchdown = false, double interval = double.PositiveInfinity, double tolerance = DefaultTolerance,
-        int row = LandingCheck.NoRow)
+        int row = LandingCheck.NoRow, LandingVoice? voice = null)
     {
-        LandingCheck.Input(input, row);
-        ConditionsSolver solver = new(input, wind, idleThrust, fastest, brakesFromTouchdown, interval, tolerance);
+        LandingCheck.Input(input, row, voice);
+        ConditionsSolver solver = new(input, wind, idleThrust, fastest, brakesFromTouchdown, interval, tolerance, voice ?? LandingVoice.OfTables);
         solver.Fly();
-        LandingCheck.Computed(input, solver._outcome, row);
+        LandingCheck.Computed(input, solver._outcome, row, voice);
         return (solver._outcome, solver._states);
     }
 
@@ -236,8 +240,10 @@ internal sealed class ConditionsSolver
     private void KnowsIdle(double airspeed)
     {
         if (airspeed > 0.999 * _forces.Fastest)
-            throw new ArgumentException(FormattableString.Invariant(
-                $"idle thrust: its table ends at {_forces.Fastest:g5} m/s, and the landing gets there; allowed is a table that covers the whole landing. Beyond it nothing is known of the idling engine."));
+            throw RefusedInputException.OfWhole(
+                "idleThrust",
+                $"idle thrust: its table ends at {_voice.Shown((int)LandingVariable.ThresholdSpeed, _forces.Fastest)}, and the landing gets there; "
+                + "allowed is a table that covers the whole landing. Beyond it nothing is known of the idling engine.");
     }
 }
 

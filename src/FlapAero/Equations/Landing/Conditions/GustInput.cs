@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
 
 namespace FlapAero.Equations;
@@ -15,13 +14,6 @@ internal readonly record struct GustInput
     public const double Shortest = 0.2;
     public const double Longest = 3600;
 
-    private static readonly (string Name, double Low, double High, string Why)[] Bounds =
-    [
-        ("gust change", -Strongest, Strongest, "Nobody trains in more."),
-        ("gust start", -Farthest, Farthest, "A landing is over in minutes."),
-        ("gust length", Shortest, Longest, "A shorter one is smaller than the wing."),
-    ];
-
     /// <summary>Δw; negative in a lull.</summary>
     public double Change { get; init; }
 
@@ -35,13 +27,4 @@ internal readonly record struct GustInput
 
     /// <summary>The three numbers, in the order of the fields.</summary>
     public static Span<double> Row(ref GustInput gust) => MemoryMarshal.Cast<GustInput, double>(new Span<GustInput>(ref gust));
-
-    /// <summary>What is wrong with one of the three numbers; null where nothing is.</summary>
-    public static string? Fault(double value, int place)
-    {
-        (string name, double low, double high, string why) = Bounds[place];
-        return value >= low && value <= high
-            ? null
-            : string.Create(CultureInfo.InvariantCulture, $"{name}: {value:g6} is refused; allowed is {low:g5} to {high:g5}. {why}");
-    }
 }
