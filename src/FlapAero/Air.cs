@@ -14,6 +14,9 @@ public sealed class Air
     private static readonly Temperature Coldest = Temperature.FromDegreesCelsius(-90);
     private static readonly Temperature Hottest = Temperature.FromDegreesCelsius(60);
 
+    // Any more leaves the range of temperatures at every altitude.
+    private static readonly TemperatureDelta MostOffset = TemperatureDelta.FromKelvins(200);
+
     private readonly double _speedOfSound;
 
     private Air(Length pressureAltitude, double temperature)
@@ -94,6 +97,8 @@ public sealed class Air
     public static Air OffStandard(Length pressureAltitude, TemperatureDelta offset)
     {
         double standard = AtmosphereLaws.StandardTemperature(InRange(pressureAltitude).Meters);
+        Require.Between(
+            offset, -MostOffset, MostOffset, "offset from the standard temperature", "No aerodrome's air differs by more.");
         return AtTemperature(pressureAltitude, Temperature.FromDegreesCelsius(standard - 273.15 + offset.Kelvins));
     }
 
@@ -112,6 +117,9 @@ public sealed class Air
         Require.Between(
             altimeterSetting, Pressure.FromHectopascals(850), Pressure.FromHectopascals(1080),
             "altimeter setting", "Sea-level pressure stays inside it in any weather.");
+        Require.Between(
+            elevation, Lowest - Length.FromMeters(2000), Highest + Length.FromMeters(2000), "elevation",
+            "Beyond them the pressure altitude leaves the standard atmosphere in any weather.");
         double correction = AtmosphereLaws.PressureAltitude(altimeterSetting.Pascals);
         return InRange(Length.FromMeters(elevation.Meters + correction).ToUnit(elevation.Unit));
     }

@@ -1,5 +1,6 @@
 using FlapAero.Equations;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -11,12 +12,12 @@ public sealed class Airspeed
 {
     private static readonly Speed Slowest = Speed.FromKnots(0.1);
 
-    internal Airspeed(double trueAirspeed, Air air)
+    internal Airspeed(double trueAirspeed, Air air, SpeedUnit spoken = SpeedUnit.Knot)
     {
         if (!(trueAirspeed < air.SiSpeedOfSound))
-            throw Require.Refused(
-                nameof(trueAirspeed), "true airspeed", Knots(trueAirspeed),
-                $"below the speed of sound, {Require.Text(Knots(air.SiSpeedOfSound))}", "The relations used here are the subsonic ones.");
+            throw RefusedInputException.Of(
+                nameof(trueAirspeed), "true airspeed", Text(trueAirspeed, spoken), $"below the speed of sound, {Text(air.SiSpeedOfSound, spoken)}",
+                "The relations used here are the subsonic ones.");
         SiTrue = trueAirspeed;
         Air = air;
     }
@@ -54,7 +55,7 @@ public sealed class Airspeed
     public static Airspeed FromTrue(Speed trueAirspeed, Air air)
     {
         ArgumentNullException.ThrowIfNull(air);
-        return new(Moving(trueAirspeed).MetersPerSecond, air);
+        return new(Moving(trueAirspeed), air, trueAirspeed.Unit);
     }
 
     /// <summary>The airspeed whose calibrated airspeed is given.</summary>
@@ -71,7 +72,7 @@ public sealed class Airspeed
     {
         ArgumentNullException.ThrowIfNull(air);
         return new(
-        AirspeedLaws.TrueFromCalibrated(Moving(calibrated).MetersPerSecond, air.PascalPressure, air.SiSpeedOfSound), air);
+            AirspeedLaws.TrueFromCalibrated(Moving(calibrated), air.PascalPressure, air.SiSpeedOfSound), air, calibrated.Unit);
     }
 
     /// <summary>The airspeed whose equivalent airspeed is given.</summary>
@@ -84,14 +85,17 @@ public sealed class Airspeed
     public static Airspeed FromEquivalent(Speed equivalent, Air air)
     {
         ArgumentNullException.ThrowIfNull(air);
-        return new(AirspeedLaws.TrueFromEquivalent(Moving(equivalent).MetersPerSecond, air.SiDensity), air);
+        return new(AirspeedLaws.TrueFromEquivalent(Moving(equivalent), air.SiDensity), air, equivalent.Unit);
     }
 
-    private static Speed Knots(double si) => Speed.FromMetersPerSecond(si).ToUnit(UnitsNet.Units.SpeedUnit.Knot);
+    private static Speed Knots(double si) => Speed.FromMetersPerSecond(si).ToUnit(SpeedUnit.Knot);
 
-    private static Speed Moving(Speed given) =>
-        given >= Slowest && double.IsFinite(given.Value)
-            ? given
+    private static string Text(double si, SpeedUnit unit) =>
+        Require.Text(si * Speed.FromMetersPerSecond(1).As(unit), unit);
+
+    private static double Moving(Speed given) =>
+        given >= Slowest
+            ? Require.In(given, SpeedUnit.MeterPerSecond, "airspeed")
             : throw Require.Refused(
                 nameof(given), "airspeed", given, $"from {Require.Text(Slowest, given)}",
                 "An aeroplane at rest in the air has no lift to speak of.");

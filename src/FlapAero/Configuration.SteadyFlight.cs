@@ -1,6 +1,7 @@
 using FlapAero.Equations;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -25,7 +26,7 @@ public sealed partial class Configuration
     public SteadyFlight Glide(Airspeed airspeed, Force? thrust = null)
     {
         NotTooFast(airspeed);
-        double along = thrust?.Newtons ?? 0;
+        double along = thrust is { } given ? Require.In(given, ForceUnit.Newton, "thrust", nameof(thrust)) : 0;
         double sine = GlideLaws.SinPathAngle(
             airspeed.SiDynamicPressure, _area, ZeroLiftDrag, InducedFactor, _weight, along);
         if (!(Math.Abs(sine) < 1))

@@ -102,7 +102,7 @@ public sealed partial class Configuration
     public double StallMargin(Airspeed airspeed, double loadFactor = 1, Speed? lull = null)
     {
         ArgumentNullException.ThrowIfNull(airspeed);
-        double loss = lull?.MetersPerSecond ?? 0;
+        double loss = lull is { } less ? Require.In(less, SpeedUnit.MeterPerSecond, "lull", nameof(lull)) : 0;
         return StallLaws.Margin(airspeed.SiTrue, loss, StallSpeed(airspeed.Air, loadFactor).SiTrue);
     }
 

@@ -90,7 +90,7 @@ public static partial class QuantityText
 
     private static string In(IQuantity quantity, Enum unit, string? pattern)
     {
-        double value = quantity.As(unit);
+        double value = Require.In(quantity, unit, "value to be put into words");
         string number = Number(value, pattern ?? CustomaryPattern(unit));
         string abbreviation = Abbreviation(unit);
         if (abbreviation.Length == 0) return number;

@@ -7,6 +7,9 @@ namespace FlapAero;
 /// <summary>Refusals in one voice: what, which value, what is allowed, why.</summary>
 internal static class Require
 {
+    /// <summary>What is more than this in any unit is refused as endless: in another unit no number may be left for it.</summary>
+    private const double Endless = 1e200;
+
     private static readonly Speed StrongestWind = Speed.FromKnots(100);
 
     public static double Between(
@@ -36,7 +39,7 @@ internal static class Require
     public static T Positive<T>(
         T value, string what, string why, [CallerArgumentExpression(nameof(value))] string? argument = null)
         where T : IQuantity =>
-        (double)value.Value is > 0 and < double.PositiveInfinity
+        (double)value.Value is > 0 and < Endless
             ? value
             : throw Refused(argument, what, value, "a finite value above zero", why);
 
@@ -44,19 +47,16 @@ internal static class Require
     public static double In(
         IQuantity value, Enum unit, string what, [CallerArgumentExpression(nameof(value))] string? argument = null)
     {
-        try
-        {
-            return value.As(unit);
-        }
-        catch (ArgumentException)
-        {
-            throw Refused(argument, what, value, "a value that is still a number in SI units", "Nothing can be computed from it.");
-        }
+        double converted = Converted(value, unit);
+        return double.IsFinite(converted)
+            ? converted
+            : throw Refused(argument, what, value, "a value that is still a number in other units", "Nothing can be computed from it.");
     }
 
     /// <summary>A headwind, or a tailwind with its minus.</summary>
-    public static double Headwind(Speed headwind) =>
-        Between(headwind, -StrongestWind, StrongestWind, "headwind", "Nobody flies an approach in more.").MetersPerSecond;
+    public static double Headwind(
+        Speed headwind, string what = "headwind", [CallerArgumentExpression(nameof(headwind))] string? argument = null) =>
+        Between(headwind, -StrongestWind, StrongestWind, what, "Nobody flies an approach in more.", argument).MetersPerSecond;
 
     /// <summary>A limit for the crosswind, without a sign.</summary>
     public static Speed CrosswindLimit(Speed limit, string argument) => Between(
@@ -88,7 +88,23 @@ internal static class Require
     public static string Text(IQuantity quantity, IQuantity? like = null)
     {
         Enum unit = (like ?? quantity).Unit;
-        return WithUnit(Number(quantity.As(unit)), unit);
+        return WithUnit(Number(Converted(quantity, unit)), unit);
+    }
+
+    /// <summary>A value in words and its unit, also where it has left what can be computed.</summary>
+    public static string Text(double value, Enum unit) => WithUnit(PlainNumber.InWords(value, "g5"), unit);
+
+    /// <summary>Infinite where the number is too large for the unit, where UnitsNet throws.</summary>
+    private static double Converted(IQuantity quantity, Enum unit)
+    {
+        try
+        {
+            return quantity.As(unit);
+        }
+        catch (Exception e) when (e is ArgumentException or OverflowException)
+        {
+            return double.CopySign(double.PositiveInfinity, (double)quantity.Value);
+        }
     }
 
     /// <summary>A number and its unit; a degree sign stands close.</summary>

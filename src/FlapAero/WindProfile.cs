@@ -17,31 +17,31 @@ public sealed class WindProfile
     private WindProfile(Func<double, double> speed) => _speed = speed;
 
     /// <summary>A power-law profile.</summary>
-    /// <remarks>Formula: w = w₁₀ (z/10 m)^p. Range: p from 0 to 0.6. Source: [wind-profile].</remarks>
+    /// <remarks>Formula: w = w₁₀ (z/10 m)^p. Range: to 100 kt, p from 0 to 0.6. Source: [wind-profile].</remarks>
     /// <param name="atTenMetres">Component at 10 m; a tailwind is negative.</param>
     /// <param name="exponent">p; about 1/7 over open grass in a neutral wind.</param>
     /// <returns>The profile.</returns>
-    /// <exception cref="RefusedInputException">An exponent outside the range.</exception>
+    /// <exception cref="RefusedInputException">A wind above 100 kt, or an exponent outside the range.</exception>
     /// <example><code>WindProfile.PowerLaw(Speed.FromKnots(10), 0.5).At(Length.FromMeters(2.5)).Knots // 5.000</code></example>
     public static WindProfile PowerLaw(Speed atTenMetres, double exponent)
     {
         Require.Between(exponent, 0, 0.6, "wind profile exponent", "From no shear to a city's.");
-        double reference = atTenMetres.MetersPerSecond;
+        double reference = Require.Headwind(atTenMetres, "wind at 10 m");
         return new(height => WindLaws.PowerLaw(reference, ReferenceHeight.Meters, exponent, height));
     }
 
     /// <summary>A logarithmic profile.</summary>
-    /// <remarks>Formula: w = w₁₀ ln(z/z₀)/ln(10 m/z₀). Range: z₀ from 0.1 mm to 2 m. Source: [wind-profile].</remarks>
+    /// <remarks>Formula: w = w₁₀ ln(z/z₀)/ln(10 m/z₀). Range: to 100 kt, z₀ from 0.1 mm to 2 m. Source: [wind-profile].</remarks>
     /// <param name="atTenMetres">Component at 10 m; a tailwind is negative.</param>
     /// <param name="roughness">Roughness length z₀; about 3 cm over grass.</param>
     /// <returns>The profile; calm at and below the roughness length.</returns>
-    /// <exception cref="RefusedInputException">A roughness length outside the range.</exception>
+    /// <exception cref="RefusedInputException">A wind above 100 kt, or a roughness length outside the range.</exception>
     /// <example><code>WindProfile.Logarithmic(Speed.FromKnots(10), Length.FromMeters(0.1)).At(Length.FromMeters(1)).Knots // 5.000</code></example>
     public static WindProfile Logarithmic(Speed atTenMetres, Length roughness)
     {
         Require.Between(
             roughness, Length.FromMeters(0.0001), Length.FromMeters(2), "roughness length", "From still water to a forest's edge.");
-        double reference = atTenMetres.MetersPerSecond;
+        double reference = Require.Headwind(atTenMetres, "wind at 10 m");
         double meters = roughness.Meters;
         return new(height => WindLaws.Logarithmic(reference, ReferenceHeight.Meters, meters, height));
     }

@@ -150,7 +150,7 @@ public sealed class LandingScatter
         Require.Between(maximumRefusedShare, 0, 0.5, "maximum share of rows left out", "With more, the rest says nothing of the whole.");
         IReadOnlyList<IReadOnlyList<int>> factors = _sampler.Factors;
         if (factors.Count == 0)
-            throw Require.Refused(nameof(Inputs), "inputs", "none that varies", "at least one", "There is no variance to share out.");
+            throw Require.Refused(nameof(Inputs), "inputs", "a set in which every one is fixed", "at least one that varies", "There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
         LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs, gusts) =>

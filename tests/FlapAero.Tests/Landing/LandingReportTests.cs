@@ -46,7 +46,7 @@ public sealed class LandingReportTests
         LandingReport report = Landing.Fly(Usual.RoundingOutFrom(Length.FromMeters(16)));
         Assert.Equal(LandingRefusal.RoundOutAboveThresholdHeight, report.Refusal);
         Assert.Null(report.Result);
-        Assert.Contains("a wheel height of 16 m, and the threshold is crossed at 15.24 m", report.Explanation, StringComparison.Ordinal);
+        Assert.Contains("a wheel height of 52.493 ft, and the threshold is crossed at 50 ft", report.Explanation, StringComparison.Ordinal);
     }
 
     [Fact]

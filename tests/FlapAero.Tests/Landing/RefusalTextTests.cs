@@ -25,7 +25,7 @@ public sealed class RefusalTextTests
         RefusalText.Explain(Of(LandingRefusal.LiftLimitBeforeRoundOut, shown)));
 
     [Theory]
-    [InlineData(double.PositiveInfinity, "more than 1e+100 m,"), InlineData(double.NegativeInfinity, "less than -1e+100 m,")]
+    [InlineData(double.PositiveInfinity, "more than 1e+300 m,"), InlineData(double.NegativeInfinity, "less than -1e+300 m,")]
     [InlineData(double.NaN, "no number at all m,")]
     public void Explain_ValueBeyondNumbers_IsSaidInWords(double shown, string words)
     {

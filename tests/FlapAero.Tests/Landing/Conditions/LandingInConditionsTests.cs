@@ -178,7 +178,7 @@ public sealed class LandingInConditionsTests
         Assert.Throws<RefusedInputException>(() => new IdleThrustCurve([(Speed.Zero, Force.Zero), (Speed.FromKnots(1), Force.Zero)]));
         Assert.Throws<RefusedInputException>(() => new IdleThrustCurve([
             (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.Zero), (Speed.FromKnots(8), Force.Zero)]));
-        Assert.Throws<RefusedInputException>(() => new IdleThrustCurve([
+        Assert.Throws<ArgumentException>(() => new IdleThrustCurve([
             (Speed.Zero, Force.Zero), (Speed.FromKnots(9), Force.FromNewtons(double.NaN)), (Speed.FromKnots(20), Force.Zero)]));
     }
 
