@@ -65,7 +65,9 @@ public sealed partial class Figure
     /// <param name="x">Values in the horizontal axis' unit.</param>
     /// <param name="y">From a horizontal to a vertical value, each in its axis' unit.</param>
     /// <returns>A new figure with the line.</returns>
-    /// <exception cref="RefusedInputException">See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    /// <exception cref="RefusedInputException">
+    /// See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.
+    /// </exception>
     public Figure Line(string name, IEnumerable<double> x, Func<double, double> y)
     {
         ArgumentNullException.ThrowIfNull(x);
@@ -78,7 +80,9 @@ public sealed partial class Figure
     /// <param name="name">Its name, which becomes the label at the line.</param>
     /// <param name="points">Horizontal and vertical values, each in its axis' unit.</param>
     /// <returns>A new figure with the line.</returns>
-    /// <exception cref="RefusedInputException">See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    /// <exception cref="RefusedInputException">
+    /// See <see cref="Line(string, IEnumerable{double}, IEnumerable{double})"/>.
+    /// </exception>
     public Figure Line(string name, IEnumerable<(double X, double Y)> points)
     {
         (double X, double Y)[] values = [.. points];
@@ -100,7 +104,9 @@ public sealed partial class Figure
     /// <param name="x">The bars' middles, evenly spaced and rising.</param>
     /// <param name="y">As many heights.</param>
     /// <returns>A new figure with the bars.</returns>
-    /// <exception cref="RefusedInputException">As for a line; or bars unevenly spaced, or a second row of bars.</exception>
+    /// <exception cref="RefusedInputException">
+    /// As for a line; or bars unevenly spaced, or a second row of bars.
+    /// </exception>
     public Figure Bars(string name, IEnumerable<double> x, IEnumerable<double> y)
     {
         Figure figure = Add(name, x, y, isBars: true);
@@ -117,7 +123,9 @@ public sealed partial class Figure
     /// <param name="x">The bars' middles, evenly spaced and rising.</param>
     /// <param name="y">From a horizontal value to a height.</param>
     /// <returns>A new figure with the bars.</returns>
-    /// <exception cref="RefusedInputException">See <see cref="Bars(string, IEnumerable{double}, IEnumerable{double})"/>.</exception>
+    /// <exception cref="RefusedInputException">
+    /// See <see cref="Bars(string, IEnumerable{double}, IEnumerable{double})"/>.
+    /// </exception>
     public Figure Bars(string name, IEnumerable<double> x, Func<double, double> y)
     {
         ArgumentNullException.ThrowIfNull(x);

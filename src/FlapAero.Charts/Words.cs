@@ -42,7 +42,9 @@ public sealed class Words
     /// <typeparam name="T">The value's type.</typeparam>
     /// <param name="value">The value.</param>
     /// <param name="format">Its format, see <see cref="QuantityText"/>.</param>
-    /// <exception cref="RefusedInputException">The format is not known: it is refused where it stands, not where it is shown.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The format is not known: it is refused where it stands, not where it is shown.
+    /// </exception>
     public void AppendFormatted<T>(T value, string? format = null) => _parts.Add(new(Of(value, format), value, format, IsValue: true));
 
     /// <summary>A value in words: the one formatter of sentences, tables and figures.</summary>

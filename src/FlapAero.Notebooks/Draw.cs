@@ -50,7 +50,9 @@ public sealed class Draw
     public double Between(double low, double high, double step)
     {
         if (!double.IsFinite(low) || !double.IsFinite(high) || !(high >= low))
-            throw Require.RefusedWhole(nameof(high), $"From {Text(low)} to {Text(high)} there is nothing to draw: the second must not be below the first.");
+            throw Require.RefusedWhole(
+                nameof(high),
+                $"From {Text(low)} to {Text(high)} there is nothing to draw: the second must not be below the first.");
         if (!(step > 0) || !double.IsFinite(step))
             throw Require.RefusedWhole(nameof(step), $"The step is {Text(step)}: it must be positive.");
         double steps = Math.Floor((high - low) / step + 1e-9);
@@ -67,7 +69,9 @@ public sealed class Draw
     /// <exception cref="RefusedInputException">High is below low.</exception>
     public int Between(int low, int high)
     {
-        if (high < low) throw Require.RefusedWhole(nameof(high), $"From {low} to {high} there is nothing to draw: the second must not be below the first.");
+        if (high < low) throw Require.RefusedWhole(
+            nameof(high),
+            $"From {low} to {high} there is nothing to draw: the second must not be below the first.");
         return (int)(low + (long)(_numbers.NextDouble() * ((long)high - low + 1)));
     }
 

@@ -14,7 +14,9 @@ public sealed partial class Lesson
     /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
     /// <param name="mistakes">The lesson's common errors, tried in order.</param>
     /// <returns>The verdict; a wrong answer is a verdict too, not an exception.</returns>
-    /// <exception cref="RefusedInputException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.
+    /// </exception>
     public CheckResult Check<T>(string what, T answer, T expected, T tolerance, params Mistake[] mistakes) where T : IQuantity =>
         Judge(what, answer, expected, tolerance, mistakes);
 
@@ -25,7 +27,9 @@ public sealed partial class Lesson
     /// <param name="tolerance">How far off is still right.</param>
     /// <param name="mistakes">The lesson's common errors, tried in order.</param>
     /// <returns>The verdict.</returns>
-    /// <exception cref="RefusedInputException">The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The check itself is at fault: no finite expected value, no positive tolerance, or a mistake of another quantity.
+    /// </exception>
     public CheckResult Check(string what, double answer, double expected, double tolerance, params Mistake[] mistakes)
     {
         Scalar right = FiniteNumber.Of(expected, $"The expected value of the check \"{what}\"");

@@ -23,7 +23,10 @@ public sealed partial class Lesson
     /// <param name="tolerance">How far off is still right; its unit is the unit that the answer wants.</param>
     /// <param name="solution">The way to the answer, with its numbers.</param>
     /// <returns>The problem.</returns>
-    /// <exception cref="RefusedInputException">The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hint give the answer away.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hint give the
+    /// answer away.
+    /// </exception>
     public Problem Problem<T>(string title, Words question, Words hint, T answer, T tolerance, Words solution) where T : IQuantity =>
         Problem(title, question, [hint], answer, tolerance, solution);
 
@@ -35,7 +38,10 @@ public sealed partial class Lesson
     /// <param name="tolerance">How far off is still right.</param>
     /// <param name="solution">The way to the answer, with its numbers.</param>
     /// <returns>The problem.</returns>
-    /// <exception cref="RefusedInputException">The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hint give the answer away.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hint give the
+    /// answer away.
+    /// </exception>
     public Problem Problem(string title, Words question, Words hint, double answer, double tolerance, Words solution) =>
         Problem(title, question, [hint], answer, tolerance, solution);
 
@@ -49,7 +55,10 @@ public sealed partial class Lesson
     /// <param name="solution">The way to the answer, with its numbers.</param>
     /// <param name="mistakes">Common errors, tried in order.</param>
     /// <returns>The problem.</returns>
-    /// <exception cref="RefusedInputException">The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hints give the answer away.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hints give
+    /// the answer away.
+    /// </exception>
     public Problem Problem<T>(string title, Words question, IReadOnlyList<Words> hints, T answer, T tolerance, Words solution, params Mistake[] mistakes) where T : IQuantity =>
         Texts(title, question, hints, solution).Number(answer, Wanted(tolerance), mistakes);
 
@@ -62,7 +71,10 @@ public sealed partial class Lesson
     /// <param name="solution">The way to the answer, with its numbers.</param>
     /// <param name="mistakes">Common errors, tried in order.</param>
     /// <returns>The problem.</returns>
-    /// <exception cref="RefusedInputException">The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hints give the answer away.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The answer is not finite or zero, the tolerance is not positive, a text is missing, or question or hints give
+    /// the answer away.
+    /// </exception>
     public Problem Problem(string title, Words question, IReadOnlyList<Words> hints, double answer, double tolerance, Words solution, params Mistake[] mistakes) =>
         Texts(title, question, hints, solution).Number(
             FiniteNumber.Of(answer, $"The answer of the problem \"{title}\""), FiniteNumber.Of(tolerance, $"The tolerance of the problem \"{title}\""), mistakes);
@@ -74,7 +86,9 @@ public sealed partial class Lesson
     /// <param name="hints">From a nudge to nearly there.</param>
     /// <param name="solution">The way to the answer, with its numbers.</param>
     /// <returns>The problem.</returns>
-    /// <exception cref="RefusedInputException">There is not exactly one right option, two options say the same, or a text is missing.</exception>
+    /// <exception cref="RefusedInputException">
+    /// There is not exactly one right option, two options say the same, or a text is missing.
+    /// </exception>
     public Problem Choose(string title, Words question, IReadOnlyList<Option> options, IReadOnlyList<Words> hints, Words solution) =>
         (Texts(title, question, hints, solution) with { Options = InUnits(options) }).Choice(OrderOf(title));
 
@@ -86,7 +100,9 @@ public sealed partial class Lesson
     /// <param name="hints">From a nudge to nearly there.</param>
     /// <param name="solution">The way to the decision, with its numbers.</param>
     /// <returns>The problem.</returns>
-    /// <exception cref="RefusedInputException">There is not exactly one right option, two options say the same, or a text is missing.</exception>
+    /// <exception cref="RefusedInputException">
+    /// There is not exactly one right option, two options say the same, or a text is missing.
+    /// </exception>
     public Problem Decide(string title, Words question, IReadOnlyList<Option> options, Words reason, IReadOnlyList<Words> hints, Words solution)
     {
         Require.Words(reason?.ToString()!, "reason of the problem", nameof(reason));

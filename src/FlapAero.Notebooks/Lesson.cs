@@ -105,7 +105,9 @@ public sealed partial class Lesson
     /// <param name="headings">A heading a column.</param>
     /// <param name="rows">A value for each column; the first heads the row.</param>
     /// <returns>The table.</returns>
-    /// <exception cref="RefusedInputException">There are no rows or no columns, or a row has not a value for each column.</exception>
+    /// <exception cref="RefusedInputException">
+    /// There are no rows or no columns, or a row has not a value for each column.
+    /// </exception>
     public Table Table(string caption, IReadOnlyList<string> headings, params object?[][] rows)
     {
         Require.Words(caption, "caption of the table");

@@ -31,7 +31,9 @@ internal static partial class Prose
             });
         string html = Markdown.ToHtml(markdown, Pipeline).Trim();
         if (html.Contains("%EE%80%80", StringComparison.OrdinalIgnoreCase))
-            throw Require.RefusedWhole(nameof(words), "A value stands in the address of a link: only text and maths take values.");
+            throw Require.RefusedWhole(
+                nameof(words),
+                "A value stands in the address of a link: only text and maths take values.");
         html = Maths().Replace(html, maths => Placeholder().Replace(maths.Value, match => SecurityElement.Escape(Tex(Value(match)))));
         return Placeholder().Replace(html, match => SecurityElement.Escape(Value(match)));
 

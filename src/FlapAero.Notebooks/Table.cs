@@ -10,11 +10,15 @@ public sealed class Table : LessonResult
 {
     internal Table(string caption, IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows)
     {
-        if (headings.Count == 0) throw Require.RefusedWhole(nameof(headings), $"The table \"{caption}\" has no columns.");
+        if (headings.Count == 0) throw Require.RefusedWhole(
+            nameof(headings),
+            $"The table \"{caption}\" has no columns.");
         if (rows.Count == 0) throw Require.RefusedWhole(nameof(rows), $"The table \"{caption}\" has no rows.");
         for (int i = 0; i < rows.Count; i++)
             if (rows[i].Count != headings.Count)
-                throw Require.RefusedWhole(nameof(rows), $"Row {i + 1} of the table \"{caption}\" has {rows[i].Count} values for {headings.Count} columns.");
+                throw Require.RefusedWhole(
+                    nameof(rows),
+                    $"Row {i + 1} of the table \"{caption}\" has {rows[i].Count} values for {headings.Count} columns.");
         (Caption, Headings, Rows) = (caption, headings, rows);
     }
 

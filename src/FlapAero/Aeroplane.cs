@@ -61,7 +61,9 @@ public sealed class Aeroplane
         }
 
         if (FlapSettings.Any(setting => setting.Drag.AspectRatio != wing.AspectRatio))
-            throw Require.RefusedWhole(nameof(flapSettings), "Every polar is the same wing's: their aspect ratios must be the wing's.");
+            throw Require.RefusedWhole(
+                nameof(flapSettings),
+                "Every polar is the same wing's: their aspect ratios must be the wing's.");
     }
 
     /// <summary>The aeroplane's name.</summary>

@@ -16,7 +16,8 @@ public sealed class Airspeed
     {
         if (!(trueAirspeed < air.SiSpeedOfSound))
             throw RefusedInputException.Of(
-                nameof(trueAirspeed), "true airspeed", Text(trueAirspeed, spoken), $"below the speed of sound, {Text(air.SiSpeedOfSound, spoken)}",
+                nameof(trueAirspeed), "true airspeed", Text(trueAirspeed, spoken),
+                $"below the speed of sound, {Text(air.SiSpeedOfSound, spoken)}",
                 "The relations used here are the subsonic ones.");
         SiTrue = trueAirspeed;
         Air = air;
@@ -72,7 +73,8 @@ public sealed class Airspeed
     {
         ArgumentNullException.ThrowIfNull(air);
         return new(
-            AirspeedLaws.TrueFromCalibrated(Moving(calibrated), air.PascalPressure, air.SiSpeedOfSound), air, calibrated.Unit);
+            AirspeedLaws.TrueFromCalibrated(Moving(calibrated), air.PascalPressure, air.SiSpeedOfSound),
+            air, calibrated.Unit);
     }
 
     /// <summary>The airspeed whose equivalent airspeed is given.</summary>

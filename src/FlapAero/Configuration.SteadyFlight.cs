@@ -90,7 +90,9 @@ public sealed partial class Configuration
     /// </remarks>
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.
+    /// </exception>
     /// <example><code>flapsUp.BestGlide(Air.StandardSeaLevel).LiftToDrag // 11.1</code></example>
     public SteadyFlight BestGlide(Air air)
     {
@@ -105,7 +107,9 @@ public sealed partial class Configuration
     /// </remarks>
     /// <param name="air">The air.</param>
     /// <returns>The glide.</returns>
-    /// <exception cref="RefusedInputException">The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The maximum speed is no subsonic speed in this air; an optimum past a limit is the limit, and says so.
+    /// </exception>
     /// <example><code>flapsUp.MinimumSink(Air.StandardSeaLevel).SinkRate.FeetPerMinute // 579</code></example>
     public SteadyFlight MinimumSink(Air air)
     {

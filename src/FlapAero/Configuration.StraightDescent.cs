@@ -28,7 +28,9 @@ public sealed partial class Configuration
     /// <param name="distance">The distance over the ground between the two.</param>
     /// <param name="held">The speed to be held, at most that at the beginning, which it is where none is given.</param>
     /// <returns>The descent from its beginning to its end, or no answer where <see cref="IdleThrust"/> has none on the way.</returns>
-    /// <exception cref="RefusedInputException">Stalled or too fast on the way, a line that climbs or is too steep, a distance out of range.</exception>
+    /// <exception cref="RefusedInputException">
+    /// Stalled or too fast on the way, a line that climbs or is too steep, a distance out of range.
+    /// </exception>
     /// <example><code>flapsUp.StraightDescent(flapsUp.ReferenceSpeed(Air.StandardSeaLevel), Length.FromFeet(211), Length.FromFeet(50), Length.FromFeet(1000))![^1].Airspeed.True.Knots // 77.2</code></example>
     public IReadOnlyList<DescentPoint>? StraightDescent(
         Airspeed airspeed, Length height, Length toHeight, Length distance, Airspeed? held = null)

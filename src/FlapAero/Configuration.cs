@@ -97,7 +97,9 @@ public sealed partial class Configuration
     /// <param name="loadFactor">n; 1 where none is given.</param>
     /// <param name="lull">ΔV, by how much the headwind drops; none where none is given.</param>
     /// <returns>The margin as a share of the stalling speed.</returns>
-    /// <exception cref="RefusedInputException">A load factor outside the range of <see cref="StallSpeed(Air, double)"/>.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A load factor outside the range of <see cref="StallSpeed(Air, double)"/>.
+    /// </exception>
     /// <example><code>flapsUp.StallMargin(flapsUp.ReferenceSpeed(Air.StandardSeaLevel), LoadFactor.InTurn(Angle.FromDegrees(45))) // 0.0932</code></example>
     public double StallMargin(Airspeed airspeed, double loadFactor = 1, Speed? lull = null)
     {

@@ -84,7 +84,9 @@ public static class EnergyHeight
     /// <param name="excess">Δh_e.</param>
     /// <param name="rate">dh_e/dt beyond that of the flight that was meant, from <see cref="Rate"/>: negative.</param>
     /// <returns>The time.</returns>
-    /// <exception cref="RefusedInputException">A value outside the range: a rate that is not negative loses nothing.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A value outside the range: a rate that is not negative loses nothing.
+    /// </exception>
     /// <example><code>EnergyHeight.TimeToLose(Length.FromMeters(7), Speed.FromMetersPerSecond(-3.5)).Seconds // 2.0</code></example>
     public static Duration TimeToLose(Length excess, Speed rate)
     {

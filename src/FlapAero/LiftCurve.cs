@@ -61,7 +61,9 @@ public sealed class LiftCurve
     /// </remarks>
     /// <param name="angleOfAttack">α of the reference chord.</param>
     /// <returns>C_L.</returns>
-    /// <exception cref="RefusedInputException">Inverted flight, or further past the stall than the curve goes.</exception>
+    /// <exception cref="RefusedInputException">
+    /// Inverted flight, or further past the stall than the curve goes.
+    /// </exception>
     /// <example><code>new LiftCurve(5, Angle.FromDegrees(-2), 1.4, Angle.FromDegrees(4)).LiftCoefficient(Angle.FromDegrees(4)) // 0.5236</code></example>
     public double LiftCoefficient(Angle angleOfAttack)
     {

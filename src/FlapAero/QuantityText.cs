@@ -33,7 +33,9 @@ public static partial class QuantityText
     /// <param name="format">An optional unit and an optional number pattern, for example <c>ft/min 0</c>.</param>
     /// <param name="units">Where it is not aviation's, the unit named or customary gives way to that of the system, with its usual decimals.</param>
     /// <returns>The value with its unit, for example <c>51.1 kt</c>.</returns>
-    /// <exception cref="RefusedInputException">The format is neither a unit of this quantity nor a pattern, or the value is not finite.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The format is neither a unit of this quantity nor a pattern, or the value is not finite.
+    /// </exception>
     /// <example><code>QuantityText.Of(Speed.FromKnots(51.13)); // 51.1 kt</code></example>
     public static string Of(IQuantity quantity, string? format = null, DisplayUnits units = DisplayUnits.Aviation)
     {

@@ -35,7 +35,9 @@ public sealed class WindProfile
     /// <param name="atTenMetres">Component at 10 m; a tailwind is negative.</param>
     /// <param name="roughness">Roughness length z₀; about 3 cm over grass.</param>
     /// <returns>The profile; calm at and below the roughness length.</returns>
-    /// <exception cref="RefusedInputException">A wind above 100 kt, or a roughness length outside the range.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A wind above 100 kt, or a roughness length outside the range.
+    /// </exception>
     /// <example><code>WindProfile.Logarithmic(Speed.FromKnots(10), Length.FromMeters(0.1)).At(Length.FromMeters(1)).Knots // 5.000</code></example>
     public static WindProfile Logarithmic(Speed atTenMetres, Length roughness)
     {

@@ -10,7 +10,9 @@ public sealed class Wing
     /// <param name="area">S, 5 m² to 60 m².</param>
     /// <param name="incidence">i_w, reference chord against the fuselage's level line, −2° to 8°.</param>
     /// <param name="heightOnWheels">Height of the wing above the surface with the wheels on it, 0.2 m to 4 m.</param>
-    /// <exception cref="RefusedInputException">A value outside its range, or an aspect ratio b²/S outside 3 to 25.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A value outside its range, or an aspect ratio b²/S outside 3 to 25.
+    /// </exception>
     public Wing(Length span, Area area, Angle incidence, Length heightOnWheels)
     {
         Span = Require.Between(span, Length.FromMeters(5), Length.FromMeters(25), "span", "Light aeroplanes lie inside it.");

@@ -49,6 +49,22 @@ public sealed class BriefCommandTests : IDisposable
         Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made).ToString(), _output.ToString());
     }
 
+    [Theory]
+    [InlineData("paved", "asphalt", "tarmac", "concrete", "Tarmac")]
+    [InlineData("wet-paved", "wet-asphalt", "wet-tarmac", "wet-concrete", "WET-ASPHALT")]
+    public async Task Brief_OneSurfaceUnderItsNames_GivesOneSheet(string first, params string[] others)
+    {
+        await RunAsync(With("--surface", first));
+        string sheet = _output.ToString();
+        Assert.NotEmpty(sheet);
+        foreach (string other in others)
+        {
+            _output.GetStringBuilder().Clear();
+            await RunAsync(With("--surface", other));
+            Assert.Equal(sheet, _output.ToString());
+        }
+    }
+
     [Fact]
     public async Task Brief_Out_WritesThePageAndNothingElse()
     {

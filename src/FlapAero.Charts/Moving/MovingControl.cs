@@ -60,7 +60,9 @@ internal sealed class MovingControl
         }
         catch (Exception e) when (e is ArgumentException or InvalidOperationException or ArithmeticException)
         {
-            throw Require.RefusedWhole(null, $"The figure \"{_figure.Title}\" is refused at {Axis.Name} {Texts[i]}: {PlainWords.Of(e)}", e);
+            throw Require.RefusedWhole(
+                null,
+                $"The figure \"{_figure.Title}\" is refused at {Axis.Name} {Texts[i]}: {PlainWords.Of(e)}", e);
         }
     }
 

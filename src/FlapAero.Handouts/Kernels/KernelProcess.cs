@@ -12,6 +12,9 @@ internal sealed class KernelProcess : IDisposable
     /// <summary>Of what the process says on its way out, the first lines say why; the rest is a stack.</summary>
     private const int KeptWords = 400;
 
+    /// <summary>How the runtime begins a line of a stack.</summary>
+    private const string StackLine = "   at ";
+
     /// <summary>JSON may write a character in six.</summary>
     private const int BytesPerCharacter = 6;
 
@@ -20,17 +23,13 @@ internal sealed class KernelProcess : IDisposable
     private readonly Process _process;
     private readonly KernelLimits _limits;
     private readonly System.Text.StringBuilder _lastWords = new();
+    private bool _isInStack;
 
     private KernelProcess(Process process, KernelLimits limits)
     {
         _process = process;
         _limits = limits;
-        process.ErrorDataReceived += (_, line) =>
-        {
-            lock (_lastWords)
-                if (line.Data is { Length: > 0 } words && _lastWords.Length < KeptWords)
-                    _lastWords.Append(words.Trim()).Append(' ');
-        };
+        process.ErrorDataReceived += (_, line) => Keep(line.Data);
         process.BeginErrorReadLine();
     }
 
@@ -162,10 +161,16 @@ internal sealed class KernelProcess : IDisposable
     private string LastWords()
     {
         lock (_lastWords)
+            return _lastWords.ToString().Trim();
+    }
+
+    private void Keep(string? line)
+    {
+        lock (_lastWords)
         {
-            string words = _lastWords.ToString();
-            int stack = words.IndexOf(" at ", StringComparison.Ordinal);
-            return (stack < 0 ? words : words[..stack]).Trim();
+            _isInStack |= line?.StartsWith(StackLine, StringComparison.Ordinal) == true;
+            if (line is { Length: > 0 } && !_isInStack && _lastWords.Length < KeptWords)
+                _lastWords.Append(line.Trim()).Append(' ');
         }
     }
 }

@@ -23,14 +23,20 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
         Enum unit = tolerance.Unit;
         double value = answer.As(unit), margin = tolerance.As(unit);
         if (margin <= 0)
-            throw Require.RefusedWhole(nameof(tolerance), $"The tolerance of the problem \"{Title}\" must be above zero: a value read or rounded is never exact.");
+            throw Require.RefusedWhole(
+                nameof(tolerance),
+                $"The tolerance of the problem \"{Title}\" must be above zero: a value read or rounded is never exact.");
         if (Math.Abs(value) <= margin)
-            throw Require.RefusedWhole(nameof(answer), $"The answer of the problem \"{Title}\" is zero within its tolerance: that cannot be told from an answer not given.");
+            throw Require.RefusedWhole(
+                nameof(answer),
+                $"The answer of the problem \"{Title}\" is zero within its tolerance: that cannot be told from an answer not given.");
         _ = new Expectation(Title, answer, tolerance, mistakes);
         IReadOnlyList<UnitSpelling> units = UnitSpelling.All(tolerance);
         foreach ((string name, Words words) in ((string, Words)[])[("question", Question), .. Hints.Select(hint => ("hint", hint))])
             if (new WrittenNumbers(words.ToString()).FirstWithin(value, margin, units) is { } told)
-                throw Require.RefusedWhole(name, $"The {name} of the problem \"{Title}\" gives its answer away: \"{told}\" is within the tolerance of it. Draw other numbers.");
+                throw Require.RefusedWhole(
+                    name,
+                    $"The {name} of the problem \"{Title}\" gives its answer away: \"{told}\" is within the tolerance of it. Draw other numbers.");
         string text = AnswerKey.Written(value, margin, unit);
         return new Problem(this, text, QuantityText.Abbreviation(unit), () => Complete(AnswerKey.Of(Title, MarkdownText.Of(Question), answer, tolerance, mistakes)));
     }
@@ -40,9 +46,13 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
     {
         RefuseMissing();
         if (Options.Count is < 2 or > 6)
-            throw Require.RefusedWhole(nameof(seed), $"The problem \"{Title}\" has {Options.Count} options: allowed are 2 to 6.");
+            throw Require.RefusedWhole(
+                nameof(seed),
+                $"The problem \"{Title}\" has {Options.Count} options: allowed are 2 to 6.");
         if (Options.Count(option => option.IsRight) is not 1 and var right)
-            throw Require.RefusedWhole(nameof(seed), $"The problem \"{Title}\" has {right} right options: needed is exactly one.");
+            throw Require.RefusedWhole(
+                nameof(seed),
+                $"The problem \"{Title}\" has {right} right options: needed is exactly one.");
         if (Options.Select(option => option.Text.ToString()).Distinct().Count() < Options.Count)
             throw Require.RefusedWhole(nameof(seed), $"The problem \"{Title}\" has two options that say the same.");
         var draw = new Draw(seed);

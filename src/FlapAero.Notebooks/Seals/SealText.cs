@@ -21,6 +21,8 @@ internal static class SealText
         catch (Exception e) when (e is FormatException or JsonException)
         {
         }
-        throw Require.RefusedWhole(nameof(text), "The seal of this check is damaged or belongs to another kind of answer: take the cell from a fresh copy of the lesson.");
+        throw Require.RefusedWhole(
+            nameof(text),
+            "The seal of this check is damaged or belongs to another kind of answer: take the cell from a fresh copy of the lesson.");
     }
 }

@@ -126,9 +126,10 @@ internal sealed class BriefingMaker
         Propeller propeller = _request.Aeroplane.Propeller;
         string idle = flown.IdleThrust(flight.Airspeed) is { } least ? Require.Text(least) : "idle";
         string full = Require.Text(propeller.Running(flight.Airspeed, propeller.MaximumSpeed).Thrust);
-        _refusals.Add(
-            $"Circuit {name}: thrust on {leg}: {Require.Text(flight.Thrust)} at {Require.Text(flight.Airspeed.Calibrated)} CAS is refused; "
-            + $"allowed is {idle} to {full}. It is what this propeller gives between closed throttle and its highest speed.");
+        RefusedInputException refused = Require.Refused(
+            null, $"thrust on {leg}", $"{Require.Text(flight.Thrust)} at {Require.Text(flight.Airspeed.Calibrated)} CAS",
+            $"{idle} to {full}", "It is what this propeller gives between closed throttle and its highest speed.");
+        _refusals.Add($"Circuit {name}: {refused.Message}");
         return null;
     }
 

@@ -30,7 +30,9 @@ public sealed class CircuitRunway
     /// <param name="aimingPoint">d, where the path meets the runway, past the threshold.</param>
     /// <param name="pathAngle">γ_p of the final leg, over the ground.</param>
     /// <returns>The runway.</returns>
-    /// <exception cref="RefusedInputException">The path would cross the threshold outside the range of heights.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The path would cross the threshold outside the range of heights.
+    /// </exception>
     /// <example><code>CircuitRunway.AimedAt(Angle.Zero, Length.FromMeters(290), Angle.FromDegrees(3)).ThresholdHeight.Feet // 49.9</code></example>
     public static CircuitRunway AimedAt(Angle direction, Length aimingPoint, Angle pathAngle)
     {

@@ -59,7 +59,7 @@ internal sealed class CircuitSolver
         double baseLength = _spacing - needed;
         if (baseLength < -Slack)
             return Refuse(NoRoomForTwoTurns, null, "the two turns together are wider than the spacing",
-                new("turns", Meters(needed)), new("spacing", _plan.Spacing));
+                new("turns", In(_plan.Spacing, needed)), new("spacing", _plan.Spacing));
         double baseTime = Math.Max(baseLength, 0) / _flights.Base.GroundSpeed;
 
         // What the turns and base lose and cover, whatever the length of final.
@@ -72,11 +72,11 @@ internal sealed class CircuitSolver
         double rollOut = _threshold + final * _slope;
         if (!(rollOut >= _plan.EstablishedBy.Meters - Slack))
             return Refuse(EstablishedTooLow, LegName.Final, "the turn to final would end too low",
-                new("height rolling out", Feet(rollOut)), new("established by", _plan.EstablishedBy));
+                new("height rolling out", In(_plan.EstablishedBy, rollOut)), new("established by", _plan.EstablishedBy));
         double spare = _height - rollOut - lost;
         if (spare < -Slack)
             return Refuse(CircuitHeightTooLow, LegName.TurnToBase, "the legs from here on lose more than the circuit height",
-                new("height needed", Feet(_height - spare)), new("circuit height", _plan.Height));
+                new("height needed", In(_plan.Height, _height - spare)), new("circuit height", _plan.Height));
 
         double baseTurnAt = -final - along;
         double descending = _plan.Legs.Downwind.Descent.IsLevel ? 0 : Math.Max(spare, 0) / _flights.Downwind.Sink;
@@ -110,9 +110,8 @@ internal sealed class CircuitSolver
     private static CircuitOutcome Refuse(CircuitRefusalReason reason, string? leg, string why, params CircuitRefusalValue[] values) =>
         new(null, new CircuitRefusal(reason, leg, why, values));
 
-    private static Length Meters(double si) => Length.FromMeters(si);
-
-    private static Length Feet(double si) => Length.FromMeters(si).ToUnit(LengthUnit.Foot);
+    /// <summary>A length in the unit that the plan gives its like in.</summary>
+    private static Length In(Length like, double si) => Length.FromMeters(si).ToUnit(like.Unit);
 
     private static Angle Degrees(double si) => Angle.FromRadians(si).ToUnit(AngleUnit.Degree);
 }

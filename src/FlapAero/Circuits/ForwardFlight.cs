@@ -43,10 +43,10 @@ internal static class ForwardFlight
         for (int leg = 0; leg < times.Length; leg++)
         {
             state = Add(circuit, legs, order[leg], state, times[leg]);
-            if (state.Height < -Slack) return Refuse(ReachesTheGround, order[leg].Name, "the aeroplane meets the ground in this leg", state);
+            if (state.Height < -Slack) return Refuse(circuit.Plan.Height.Unit, ReachesTheGround, order[leg].Name, "the aeroplane meets the ground in this leg", state);
         }
 
-        if (state.X > Slack) return Refuse(RollsOutPastTheThreshold, LegName.Final, "the turn to final ends past the threshold", state);
+        if (state.X > Slack) return Refuse(circuit.Plan.Height.Unit, RollsOutPastTheThreshold, LegName.Final, "the turn to final ends past the threshold", state);
 
         // Final as planned, as far as the threshold, then on to the runway; where it is too low, the ground comes first.
         LegFlight final = circuit.Flights.Final;
@@ -73,10 +73,11 @@ internal static class ForwardFlight
                 $"{Require.Text(Duration.FromSeconds(late.Seconds - time), late)} and later", why);
     }
 
-    private static FlownCircuitOutcome Refuse(CircuitRefusalReason reason, string leg, string why, FlightState state) => new(
+    private static FlownCircuitOutcome Refuse(
+        LengthUnit unit, CircuitRefusalReason reason, string leg, string why, FlightState state) => new(
         null,
         new CircuitRefusal(
             reason, leg, why,
-            new CircuitRefusalValue("height", Length.FromMeters(state.Height).ToUnit(LengthUnit.Foot)),
-            new CircuitRefusalValue("from the threshold", Length.FromMeters(state.X))));
+            new CircuitRefusalValue("height", Length.FromMeters(state.Height).ToUnit(unit)),
+            new CircuitRefusalValue("from the threshold", Length.FromMeters(state.X).ToUnit(unit))));
 }

@@ -114,7 +114,7 @@ internal sealed class LegResolver(CircuitPlan plan, CircuitFrame frame)
         double slack = Rounding * air.Weight;
         if (thrust >= plan.Thrust.Idle.Newtons - slack && thrust <= plan.Thrust.Full.Newtons + slack) return thrust;
         Refuse(ThrustOutsideIdleToFull, name, "the engine cannot give the thrust it takes",
-            new("thrust", Force.FromNewtons(thrust)), new("idle", plan.Thrust.Idle), new("full", plan.Thrust.Full));
+            new("thrust", Force.FromNewtons(thrust).ToUnit(plan.Thrust.Idle.Unit)), new("idle", plan.Thrust.Idle), new("full", plan.Thrust.Full));
         return null;
     }
 

@@ -28,7 +28,9 @@ public sealed class ElectricalLoad
     /// No name; a value outside its range; the current, P/U, outside its own.
     /// </exception>
     public ElectricalLoad(string name, Power power, ElectricPotential voltage, double shareOn = 1)
-        : this(Require.Words(name, "name of the load"), ElectricCurrent.FromAmperes(Require.In(power, PowerUnit.Watt, "power") / Volts(voltage)), shareOn)
+        : this(
+            Require.Words(name, "name of the load"),
+            ElectricCurrent.FromAmperes(Require.In(power, PowerUnit.Watt, "power") / Volts(voltage)), shareOn)
     {
     }
 

@@ -29,7 +29,7 @@ public sealed class LandingResult : CompletedLanding
     /// <param name="stage">Which.</param>
     /// <returns>How long it lasted and how far it went.</returns>
     /// <exception cref="RefusedInputException">A value that is no stage.</exception>
-    /// <example><code>Landing.Fly(landing).Result!.Stage(LandingStage.RollBraking).Length.Meters // 0.0</code></example>
+    /// <example><code>Landing.Fly(landing).Result!.Stage(LandingStage.RollBraking).Length.Meters // 33.0</code></example>
     public LandingStageResult Stage(LandingStage stage) =>
         Stages.FirstOrDefault(one => one.Stage == stage)
         ?? throw Require.Refused(

@@ -49,7 +49,9 @@ public sealed record LandingSetup
     /// </remarks>
     /// <param name="flareHeight">h_f, wheel height at which the round-out begins.</param>
     /// <returns>The landing with that round-out.</returns>
-    /// <exception cref="RefusedInputException">A height at or below the hold-off height, or a landing that makes no sense.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A height at or below the hold-off height, or a landing that makes no sense.
+    /// </exception>
     /// <example><code>landing.RoundingOutFrom(Length.FromMeters(6)).Technique.FlareTimeConstant.Seconds // 2.74</code></example>
     public LandingSetup RoundingOutFrom(Length flareHeight)
     {
@@ -83,7 +85,10 @@ public sealed record LandingSetup
             foreach (LandingVariable variable in LandingVariables.All)
             {
                 if (Given(variable) is { } given)
-                    Require.In(given, LandingVariables.Kind(variable)!.BaseUnitInfo.Value, LandingVariables.Words(variable), variable.ToString());
+                {
+                    Enum si = LandingVariables.Kind(variable)!.BaseUnitInfo.Value;
+                    Require.In(given, si, LandingVariables.Words(variable), variable.ToString());
+                }
             }
 
             throw;

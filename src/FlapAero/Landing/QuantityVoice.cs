@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace FlapAero;
 
-/// <summary>The voice of a program that gave its landing in quantities: their names, and values in the units that they were given in.</summary>
+/// <summary>
+/// The voice of a program that gave its landing in quantities: their names, and values in the units that they were given in.
+/// </summary>
 /// <param name="unit">The unit that an input was given in; none for a plain number.</param>
 internal sealed class QuantityVoice(Func<LandingVariable, Enum?> unit) : LandingVoice
 {

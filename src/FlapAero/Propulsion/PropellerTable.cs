@@ -27,7 +27,9 @@ public sealed class PropellerTable
             RequireRow(ratio, thrust, power, nameof(rows));
 
         if (Rows[0].AdvanceRatio != 0 || Rows.Zip(Rows.Skip(1)).Any(pair => !(pair.Second.AdvanceRatio > pair.First.AdvanceRatio)))
-            throw Require.RefusedWhole(nameof(rows), "rows: the advance ratio starts at 0 (at rest) and rises from row to row.");
+            throw Require.RefusedWhole(
+                nameof(rows),
+                "rows: the advance ratio starts at 0 (at rest) and rises from row to row.");
         double[] ratios = [.. Rows.Select(row => row.AdvanceRatio)];
         double[] thrusts = [.. Rows.Select(row => row.ThrustCoefficient)];
         double[] powers = [.. Rows.Select(row => row.PowerCoefficient)];

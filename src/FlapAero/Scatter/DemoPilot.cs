@@ -86,7 +86,9 @@ public static class DemoPilot
     /// <param name="gustFactor">Gust less mean wind; 10 kt where none is given.</param>
     /// <param name="speedHeightCorrelation">Correlation of threshold speed and height; none where none is given.</param>
     /// <returns>The scatter.</returns>
-    /// <exception cref="RefusedInputException">A gust factor outside 0 to 30 kt, or a correlation outside −1 to 1.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A gust factor outside 0 to 30 kt, or a correlation outside −1 to 1.
+    /// </exception>
     /// <example><code>DemoPilot.GustyDay(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 74.2</code></example>
     public static LandingScatter GustyDay(
         Configuration configuration, Air air, Speed? gustFactor = null, double speedHeightCorrelation = 0)

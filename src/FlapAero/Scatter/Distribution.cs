@@ -1,4 +1,3 @@
-using System.Globalization;
 using FlapAero.Equations;
 using UnitsNet;
 
@@ -84,7 +83,8 @@ public sealed class Distribution
     /// <returns>The distribution.</returns>
     /// <exception cref="RefusedInputException">Numbers that are not finite, or out of order.</exception>
     /// <example><code>Distribution.Uniform(0.2, 0.4).Mean // 0.30</code></example>
-    public static Distribution Uniform(double minimum, double maximum) => new(UniformLaw(new(nameof(minimum), minimum), new(nameof(maximum), maximum)), null, null);
+    public static Distribution Uniform(double minimum, double maximum) =>
+        new(UniformLaw(new(nameof(minimum), minimum), new(nameof(maximum), maximum)), null, null);
 
     /// <summary>The normal distribution.</summary>
     /// <remarks>
@@ -106,7 +106,8 @@ public sealed class Distribution
     /// <returns>The distribution.</returns>
     /// <exception cref="RefusedInputException">Numbers that are not finite, or a negative deviation.</exception>
     /// <example><code>Distribution.Normal(0, 0.01).StandardDeviation // 0.010</code></example>
-    public static Distribution Normal(double mean, double standardDeviation) => new(NormalLaw(new(nameof(mean), mean), new(nameof(standardDeviation), standardDeviation)), null, null);
+    public static Distribution Normal(double mean, double standardDeviation) =>
+        new(NormalLaw(new(nameof(mean), mean), new(nameof(standardDeviation), standardDeviation)), null, null);
 
     /// <summary>The part of a normal distribution between two values.</summary>
     /// <remarks>
@@ -119,7 +120,9 @@ public sealed class Distribution
     /// <param name="minimum">The lower edge.</param>
     /// <param name="maximum">The upper edge.</param>
     /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Values of two kinds, not finite, out of order, or edges that leave next to nothing.</exception>
+    /// <exception cref="RefusedInputException">
+    /// Values of two kinds, not finite, out of order, or edges that leave next to nothing.
+    /// </exception>
     /// <example><code>Distribution.TruncatedNormal(Speed.FromKnots(65), Speed.FromKnots(2.5), Speed.FromKnots(60), Speed.FromKnots(70)).StandardDeviation // 2.199</code></example>
     public static Distribution TruncatedNormal(IQuantity mean, IQuantity standardDeviation, IQuantity minimum, IQuantity maximum) =>
         Of(mean, [(nameof(mean), mean), (nameof(standardDeviation), standardDeviation), (nameof(minimum), minimum), (nameof(maximum), maximum)], v => TruncatedLaw(v[0], v[1], v[2], v[3]));
@@ -131,7 +134,9 @@ public sealed class Distribution
     /// <param name="minimum">The lower edge.</param>
     /// <param name="maximum">The upper edge.</param>
     /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Numbers that are not finite, out of order, or edges that leave next to nothing.</exception>
+    /// <exception cref="RefusedInputException">
+    /// Numbers that are not finite, out of order, or edges that leave next to nothing.
+    /// </exception>
     /// <example><code>Distribution.TruncatedNormal(0, 1, 0, 8).Mean // 0.7979</code></example>
     public static Distribution TruncatedNormal(double mean, double standardDeviation, double minimum, double maximum) =>
         new(
@@ -167,9 +172,11 @@ public sealed class Distribution
         new(TriangularLaw(new(nameof(minimum), minimum), new(nameof(mode), mode), new(nameof(maximum), maximum)), null, null);
 
     /// <summary>Family and parameters of what is drawn.</summary>
-    public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{Family}, mean {Require.Number(Mean)}, standard deviation {Require.Number(StandardDeviation)}, {Require.Number(Minimum)} to {Require.Number(Maximum)} {Unit}").TrimEnd();
+    public override string ToString()
+    {
+        string spread = $"mean {Require.Number(Mean)}, standard deviation {Require.Number(StandardDeviation)}";
+        return $"{Family}, {spread}, {Require.Number(Minimum)} to {Require.Number(Maximum)} {Unit}".TrimEnd();
+    }
 
     private static Distribution Of(IQuantity like, (string Name, IQuantity Value)[] values, Func<Parameter[], DistributionLaw> law)
     {

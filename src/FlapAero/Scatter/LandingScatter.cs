@@ -24,7 +24,9 @@ public sealed class LandingScatter
     /// Correlation ρ of threshold speed and height, −1 to 1: of the normals of a Gaussian copula. Where both inputs are normals it is
     /// theirs; where they are truncated or of another family theirs is a little smaller.
     /// </param>
-    /// <exception cref="RefusedInputException">An input that is missing, of the wrong kind, or that reaches values that make no sense.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An input that is missing, of the wrong kind, or that reaches values that make no sense.
+    /// </exception>
     public LandingScatter(IReadOnlyDictionary<LandingVariable, Distribution> inputs, double speedHeightCorrelation = 0)
     {
         SpeedHeightCorrelation = Require.Between(
@@ -90,7 +92,9 @@ public sealed class LandingScatter
     /// <param name="seed">Any number; the same one gives the same landings.</param>
     /// <param name="threads">At most so many at once; all of the machine's where none is given.</param>
     /// <returns>The outcomes.</returns>
-    /// <exception cref="RefusedInputException">A count or a number of threads outside the range, or an aeroplane whose landing cannot be computed.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A count or a number of threads outside the range, or an aeroplane whose landing cannot be computed.
+    /// </exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000, seed: 1).StopDistance.Quantile(0.95).Meters // 1012</code></example>
     public LandingScatterResult Fly(int count = 10_000, long seed = 1, int? threads = null)
     {
@@ -139,7 +143,9 @@ public sealed class LandingScatter
     /// <param name="confidence">Of the intervals, 0.5 to 0.999.</param>
     /// <param name="threads">At most so many at once for the landings; all of the machine's where none is given.</param>
     /// <returns>The shares, factor by factor.</returns>
-    /// <exception cref="RefusedInputException">A value outside its range, nothing that varies, or too many rows left out.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A value outside its range, nothing that varies, or too many rows left out.
+    /// </exception>
     /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Sensitivity(1000).StopDistance[0].Total.Value // 0.39</code></example>
     public LandingSensitivity Sensitivity(
         int rows = 4096, long seed = 1, double maximumRefusedShare = 0.01, int resamples = 1000, double confidence = 0.95, int? threads = null)
@@ -150,7 +156,9 @@ public sealed class LandingScatter
         Require.Between(maximumRefusedShare, 0, 0.5, "maximum share of rows left out", "With more, the rest says nothing of the whole.");
         IReadOnlyList<IReadOnlyList<int>> factors = _sampler.Factors;
         if (factors.Count == 0)
-            throw Require.Refused(nameof(Inputs), "inputs", "a set in which every one is fixed", "at least one that varies", "There is no variance to share out.");
+            throw Require.Refused(
+                nameof(Inputs), "inputs", "a set in which every one is fixed", "at least one that varies",
+                "There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
         LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs, gusts) =>

@@ -15,6 +15,10 @@ public sealed class LandingReportTests
         Assert.Equal(result.StopDistance.Meters, result.Stages.Sum(s => s.Length.Meters), 1e-9);
         Assert.Equal(result.StopTime.Seconds, result.Stages.Sum(s => s.Lasts.Seconds), 1e-9);
         Assert.Equal(Enum.GetValues<LandingStage>(), result.Stages.Select(s => s.Stage));
+        Assert.All(result.Stages, stage => Assert.Same(stage, result.Stage(stage.Stage)));
+        Assert.StartsWith(
+            "stage: 5 is refused; allowed is Approach, HoldOff, Settling, RollNoseHigh, RollBraking.",
+            Assert.Throws<RefusedInputException>(() => result.Stage((LandingStage)5)).Message, StringComparison.Ordinal);
         Assert.Equal(result.StopDistance.Meters, result.Trajectory[^1].Distance.Meters, 1e-2);
         Assert.Equal(50, result.Trajectory[0].Height.Feet, 1e-9);
         Assert.Equal(result.GroundRoll.Meters, result.StopDistance.Meters - result.TouchdownDistance.Meters, 1e-9);

@@ -27,10 +27,13 @@ public sealed class SpokenLandingTests
         ["tailwind"] = (
             Technique(t => t with { PathAngle = Angle.FromDegrees(45) }, Speed.FromKilometersPerHour(-300)),
             "path angle: 45° is refused with headwind -300 km/h and threshold speed 62 kt; allowed is an angle at which the airspeed can make the path over the ground. "),
-        ["endless"] = (Technique(t => t with { ThresholdHeight = Length.FromNauticalMiles(1e308) }), "threshold height: more than 1e+300 nmi is refused; "),
+        ["endless"] = (Technique(t => t with { ThresholdHeight = Length.FromNauticalMiles(1e308) }), "threshold height: more than 1e+300 NM is refused; "),
         ["collapsed"] = (
-            Aeroplane(a => a with { Mass = Mass.FromPounds(1e-9), WingArea = Area.FromSquareFeet(1e9) }),
-            " cannot be computed (mass 1e-09 lb, wing area 1e+09 ft², density 1.225 kg/m³, threshold speed 62 kt): "),
+            Technique(t => t with { PowerCutHeight = Length.FromMeters(3), PowerCutTime = Duration.Zero }) with
+            {
+                Aeroplane = Usual.Aeroplane with { Mass = Mass.FromPounds(2315), MaximumLiftCoefficient = 1e6, ZeroLiftDragCoefficient = 3 },
+            },
+            " cannot be computed (mass 2315 lb, wing area 16 m², density 1.225 kg/m³, threshold speed 62 kt): "),
     };
 
     public static TheoryData<string> Cases => [.. Senseless.Keys];
@@ -103,7 +106,7 @@ public sealed class SpokenLandingTests
             LandingVariable.FlareTimeConstant, Distribution.Normal(Duration.FromMilliseconds(2000), Duration.FromMilliseconds(1)));
         Refused(
             "threshold speed: 62 kt is refused; allowed is more than the headwind, 80 kt. ",
-            LandingVariable.Headwind, Distribution.Uniform(Speed.Zero, Speed.FromKnots(80)));
+            LandingVariable.Headwind, Distribution.Uniform(Speed.FromKnots(0), Speed.FromKnots(80)));
         Refused(
             "gust change: 61 kt is refused; allowed is -60 kt to 60 kt. ",
             LandingVariable.GustChange, Distribution.Fixed(Speed.FromKnots(61)));

@@ -7,7 +7,8 @@ namespace FlapAero.Equations;
 internal static class ForcedLanding
 {
     public static LandingOutcome Solve(
-        in LandingInput input, double forcedLiftFraction, double tolerance = LandingSolver.DefaultTolerance, LandingVoice? voice = null)
+        in LandingInput input, double forcedLiftFraction, double tolerance = LandingSolver.DefaultTolerance,
+        LandingVoice? voice = null)
     {
         LandingInput forced = input with { TouchdownLiftFraction = forcedLiftFraction };
         LandingOutcome outcome = LandingSolver.Solve(forced, tolerance, voice);

@@ -43,7 +43,9 @@ internal sealed record LandingBounds(double Low, bool IncludesLow, double High, 
     public static LandingBounds Of(int column) => Columns[column];
 
     public bool Allow(double value) =>
-        double.IsFinite(value) && (value > Low || (IncludesLow && value == Low)) && (value < High || (IncludesHigh && value == High));
+        double.IsFinite(value)
+        && (value > Low || (IncludesLow && value == Low))
+        && (value < High || (IncludesHigh && value == High));
 
     /// <summary>What is allowed, in the words of whoever asked.</summary>
     public string Words(int column, LandingVoice voice) => (double.IsFinite(Low), double.IsFinite(High)) switch

@@ -52,7 +52,9 @@ internal static class LandingCheck
     }
 
     /// <summary>Refuses a landing whose numbers left what can be computed: finite, but of no aeroplane.</summary>
-    /// <exception cref="RefusedInputException">A result is not a finite number although nothing refused the landing.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A result is not a finite number although nothing refused the landing.
+    /// </exception>
     public static void Computed(in LandingInput input, in LandingOutcome outcome, int row = NoRow, LandingVoice? voice = null)
     {
         if (outcome.Refusal != LandingRefusal.None)
@@ -73,8 +75,9 @@ internal static class LandingCheck
         string speed = voice.Shown((int)LandingVariable.ThresholdSpeed, input.ThresholdSpeed);
         return RefusedInputException.OfWhole(
             null,
-            $"{voice.Result(result)} cannot be computed (mass {mass}, wing area {area}, density {density}, threshold speed {speed}): "
-            + "the numbers are finite, but together they are of no aeroplane, and the speed collapses or the arithmetic overflows.",
+            $"{voice.Result(result)} cannot be computed (mass {mass}, wing area {area}, density {density}, threshold speed "
+            + $"{speed}): the numbers are finite, but together they are of no aeroplane, and the speed collapses or the "
+            + "arithmetic overflows.",
             place: At(row));
     }
 

@@ -12,7 +12,9 @@ internal static class LandingSolver
     private const int Block = 256;
 
     /// <summary>Flies one landing.</summary>
-    /// <exception cref="RefusedInputException">The input makes no sense; it says which, as <paramref name="voice"/> calls it.</exception>
+    /// <exception cref="RefusedInputException">
+    /// The input makes no sense; it says which, as <paramref name="voice"/> calls it.
+    /// </exception>
     public static LandingOutcome Solve(in LandingInput input, double tolerance = DefaultTolerance, LandingVoice? voice = null)
     {
         LandingCheck.Input(input, voice: voice);
@@ -23,7 +25,9 @@ internal static class LandingSolver
     }
 
     /// <summary>Flies many landings on the calling thread. Allocates nothing.</summary>
-    /// <exception cref="RefusedInputException">An input makes no sense; the message says which and in what row.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An input makes no sense; the message says which and in what row.
+    /// </exception>
     public static void Solve(
         ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance = DefaultTolerance)
     {
@@ -33,7 +37,9 @@ internal static class LandingSolver
     }
 
     /// <summary>Flies many landings on all cores. The blocks do not depend on the cores, and so neither do the results.</summary>
-    /// <exception cref="RefusedInputException">An input makes no sense; the message says which and in what row.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An input makes no sense; the message says which and in what row.
+    /// </exception>
     public static void SolveInParallel(
         LandingInput[] inputs, LandingOutcome[] outcomes, double tolerance = DefaultTolerance, CancellationToken cancellationToken = default)
     {

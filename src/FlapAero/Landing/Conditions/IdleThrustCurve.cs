@@ -18,13 +18,17 @@ public sealed class IdleThrustCurve
 
     /// <summary>A curve from a table.</summary>
     /// <param name="rows">True airspeed and thrust, at least three rows, from rest upwards.</param>
-    /// <exception cref="RefusedInputException">Too few rows, rows out of order, a first row not at rest, or a value that is not finite.</exception>
+    /// <exception cref="RefusedInputException">
+    /// Too few rows, rows out of order, a first row not at rest, or a value that is not finite.
+    /// </exception>
     public IdleThrustCurve(IEnumerable<(Speed Airspeed, Force Thrust)> rows)
     {
         ArgumentNullException.ThrowIfNull(rows);
         Rows = [.. rows];
-        double[] speeds = [.. Rows.Select(row => Require.In(row.Airspeed, SpeedUnit.MeterPerSecond, "airspeed of a row", nameof(rows)))];
-        double[] thrusts = [.. Rows.Select(row => Require.In(row.Thrust, ForceUnit.Newton, "thrust of a row", nameof(rows)))];
+        double[] speeds =
+            [.. Rows.Select(row => Require.In(row.Airspeed, SpeedUnit.MeterPerSecond, "airspeed of a row", nameof(rows)))];
+        double[] thrusts =
+            [.. Rows.Select(row => Require.In(row.Thrust, ForceUnit.Newton, "thrust of a row", nameof(rows)))];
         if (Rows.Count < 3 || speeds[0] != 0)
             throw Require.Refused(
                 nameof(rows), "idle thrust", string.Create(CultureInfo.InvariantCulture, $"a table of {Rows.Count} rows"),
@@ -53,7 +57,9 @@ public sealed class IdleThrustCurve
     /// <param name="configuration">Aeroplane and flap.</param>
     /// <param name="air">The air.</param>
     /// <returns>The curve; it ends where the balance leaves the propeller's table.</returns>
-    /// <exception cref="RefusedInputException">A propeller that does not idle from rest over three rows at least.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A propeller that does not idle from rest over three rows at least.
+    /// </exception>
     /// <example><code>IdleThrustCurve.Of(flapsUp, Air.StandardSeaLevel).At(Speed.FromKnots(70)).Newtons // -175</code></example>
     public static IdleThrustCurve Of(Configuration configuration, Air air)
     {
@@ -95,10 +101,13 @@ public sealed class IdleThrustCurve
     private RefusedInputException Row(int i)
     {
         (Speed airspeed, Force thrust) = Rows[i];
-        string least = Require.Text(Speed.FromMetersPerSecond(0.01), airspeed), most = Require.Text(Speed.FromMetersPerSecond(1000), airspeed);
+        string least = Require.Text(Speed.FromMetersPerSecond(0.01), airspeed);
+        string most = Require.Text(Speed.FromMetersPerSecond(1000), airspeed);
+        string strongest = Require.Text(Force.FromMeganewtons(1), thrust);
         return Require.Refused(
-            "rows", string.Create(CultureInfo.InvariantCulture, $"idle thrust, row {i + 1}"), $"{Require.Text(airspeed)}, {Require.Text(thrust)}",
-            $"an airspeed at least {least} above the one before and to {most}, with a thrust to {Require.Text(Force.FromMeganewtons(1), thrust)}",
+            "rows", string.Create(CultureInfo.InvariantCulture, $"idle thrust, row {i + 1}"),
+            $"{Require.Text(airspeed)}, {Require.Text(thrust)}",
+            $"an airspeed at least {least} above the one before and to {most}, with a thrust to {strongest}",
             "Otherwise it is no curve.");
     }
 

@@ -23,7 +23,9 @@ public static class LandingInConditions
     /// <param name="conditions">What differs from the canonical landing.</param>
     /// <param name="interval">Longest time between points of the trajectory, 1 ms to 1 h; 0.1 s where none is given.</param>
     /// <returns>The report.</returns>
-    /// <exception cref="RefusedInputException">An input that makes no sense, or a table of idle thrust that the landing leaves; the message names it.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An input that makes no sense, or a table of idle thrust that the landing leaves; the message names it.
+    /// </exception>
     /// <example><code>LandingInConditions.Fly(landing, LandingConditions.Canonical).Result!.StopDistance.Meters // 550.4</code></example>
     public static LandingInConditionsReport Fly(LandingSetup setup, LandingConditions conditions, Duration? interval = null)
     {

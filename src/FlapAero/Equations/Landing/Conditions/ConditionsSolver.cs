@@ -65,7 +65,8 @@ internal sealed class ConditionsSolver
         int row = LandingCheck.NoRow, LandingVoice? voice = null)
     {
         LandingCheck.Input(input, row, voice);
-        ConditionsSolver solver = new(input, wind, idleThrust, fastest, brakesFromTouchdown, interval, tolerance, voice ?? LandingVoice.OfTables);
+        ConditionsSolver solver = new(
+            input, wind, idleThrust, fastest, brakesFromTouchdown, interval, tolerance, voice ?? LandingVoice.OfTables);
         solver.Fly();
         LandingCheck.Computed(input, solver._outcome, row, voice);
         return (solver._outcome, solver._states);
@@ -237,13 +238,14 @@ internal sealed class ConditionsSolver
             _forces.Wind.At(_forces.Wing(height), time), _forces.WindRate(height, -sink, time), _forces.Drag(airspeed, lift, height) * _input.Mass));
     }
 
+    private string BeyondTheTable() =>
+        $"idle thrust: its table ends at {_voice.Shown((int)LandingVariable.ThresholdSpeed, _forces.Fastest)}, and the landing "
+        + "gets there; allowed is a table that covers the whole landing. Beyond it nothing is known of the idling engine.";
+
     private void KnowsIdle(double airspeed)
     {
         if (airspeed > 0.999 * _forces.Fastest)
-            throw RefusedInputException.OfWhole(
-                "idleThrust",
-                $"idle thrust: its table ends at {_voice.Shown((int)LandingVariable.ThresholdSpeed, _forces.Fastest)}, and the landing gets there; "
-                + "allowed is a table that covers the whole landing. Beyond it nothing is known of the idling engine.");
+            throw RefusedInputException.OfWhole("idleThrust", BeyondTheTable());
     }
 }
 
