@@ -53,10 +53,8 @@ public sealed class RefusedInputException : ArgumentOutOfRangeException
         new(argument, why, value, null) { Quantity = quantity, Given = given, Allowed = allowed, Beside = beside, Place = place };
 
     /// <summary>The same refusal with one more sentence of why.</summary>
-    internal RefusedInputException Because(string more) => new(ParamName, $"{Why} {more}", ActualValue, InnerException)
-    {
-        Quantity = Quantity, Given = Given, Allowed = Allowed, Beside = Beside, Place = Place,
-    };
+    internal RefusedInputException Because(string more) =>
+        Of(ParamName, Quantity, Given, Allowed, $"{Why} {more}", ActualValue, Beside, Place);
 
     /// <summary>A refusal of several values together, or of what is no value, in a sentence.</summary>
     internal static RefusedInputException OfWhole(string? argument, string why, Exception? cause = null, string place = "") =>

@@ -28,6 +28,20 @@ public sealed class NothingLostTests : IDisposable
         Assert.Equal(before, _folder.Hashes());
     }
 
+    // What the process says is told to where its stack begins, and not to the first word that looks like one.
+    [Fact]
+    public async Task Handouts_CellThatBreaksTheProcess_IsToldInItsWordsWithoutTheStack()
+    {
+        _folder.Put("01-turn.ipynb", 1, "A turn", "Environment.FailFast(\"Look at that\");");
+
+        Assert.Equal(1, await _folder.RunAsync());
+
+        string error = _folder.Error.ToString();
+        Assert.Contains("It ended the process that runs the lesson", error, StringComparison.Ordinal);
+        Assert.Contains("Look at that", error, StringComparison.Ordinal);
+        Assert.DoesNotContain("System.Environment", error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Handouts_TwoLessonsFail_NamesBothAndWritesNothing()
     {

@@ -45,8 +45,11 @@ public sealed class AbsurdValueTests
         "idleThrust of LandingAeroplaneOf(Con Dou Dou For)", "quantity of QuantityTextInOwnUnit(IQu Str)",
     ];
 
-    private static string Id(MethodBase method, ParameterInfo parameter) =>
-        $"{parameter.Name} of {method.DeclaringType!.Name}{method.Name}({string.Join(' ', method.GetParameters().Select(p => p.ParameterType.Name[..3]))})";
+    private static string Id(MethodBase method, ParameterInfo parameter)
+    {
+        IEnumerable<string> types = method.GetParameters().Select(other => other.ParameterType.Name[..3]);
+        return $"{parameter.Name} of {method.DeclaringType!.Name}{method.Name}({string.Join(' ', types)})";
+    }
 
     private static object? Call(MethodBase method, object?[] arguments) => method is ConstructorInfo constructor
         ? constructor.Invoke(arguments)

@@ -20,18 +20,24 @@ internal static class Samples
 
     private static readonly object[] Known =
     [
-        "any", SeaLevel, FlapsUp, Approach, FlapsUp.Aeroplane, FlapsUp.Flaps, FlapsUp.Flaps.Lift, FlapsUp.Flaps.Drag, FlapsUp.Flaps.Calibration,
-        FlapsUp.Aeroplane.Wing, FlapsUp.Aeroplane.Propeller, FlapsUp.Aeroplane.Propeller.Table, FlapsUp.Aeroplane.Engine, FlapsUp.Glide(Approach),
-        UsualLanding.Setup, UsualLanding.Setup.Aeroplane, LandingConditions.Canonical, LandingScatter.Around(UsualLanding.Setup, Spread), Spread,
-        LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10), LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).StopDistance,
-        LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Fixed(Speed.Zero), new Wind(Angle.Zero, Speed.FromKnots(5)),
-        WindProfile.PowerLaw(Speed.FromKnots(10), 0.2), new OneCosineGust(Speed.FromKnots(5), Duration.Zero, Duration.FromSeconds(3)),
-        IdleThrustCurve.Of(FlapsUp, SeaLevel), RunwaySurface.DryPaved, DemoBriefings.Flight.Wind, DemoBriefings.Flight.Runway,
-        DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs, Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent,
-        Flown.Plan.Runway, Flown.Plan.Wind, Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,
-        DemoElectrics.Battery, DemoElectrics.Loads, DemoElectrics.Radio, new LiftingLine(Planform, Section).InducedDrag,
+        "any", SeaLevel, FlapsUp, Approach, FlapsUp.Aeroplane, FlapsUp.Flaps, FlapsUp.Flaps.Lift, FlapsUp.Flaps.Drag,
+        FlapsUp.Flaps.Calibration, FlapsUp.Aeroplane.Wing, FlapsUp.Aeroplane.Propeller,
+        FlapsUp.Aeroplane.Propeller.Table, FlapsUp.Aeroplane.Engine, FlapsUp.Glide(Approach), UsualLanding.Setup,
+        UsualLanding.Setup.Aeroplane, LandingConditions.Canonical, LandingScatter.Around(UsualLanding.Setup, Spread),
+        Spread, LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10),
+        LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).StopDistance,
+        LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Fixed(Speed.Zero),
+        new Wind(Angle.Zero, Speed.FromKnots(5)), WindProfile.PowerLaw(Speed.FromKnots(10), 0.2),
+        new OneCosineGust(Speed.FromKnots(5), Duration.Zero, Duration.FromSeconds(3)),
+        IdleThrustCurve.Of(FlapsUp, SeaLevel), RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
+        DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
+        Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Runway, Flown.Plan.Wind,
+        Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,
+        DemoElectrics.Battery, DemoElectrics.Loads, DemoElectrics.Radio,
+        new LiftingLine(Planform, Section).InducedDrag,
         new[] { (0.0, Length.FromMeters(1.5), Angle.Zero), (1.0, Length.FromMeters(1), Angle.Zero) },
-        FlapsUp.Aeroplane.FlapSettings, Planform, Section, new LiftingLine(Planform, Section), new PartSpanFlap(0.1, 0.6, Angle.FromDegrees(-5), 0.8),
+        FlapsUp.Aeroplane.FlapSettings, Planform, Section, new LiftingLine(Planform, Section),
+        new PartSpanFlap(0.1, 0.6, Angle.FromDegrees(-5), 0.8),
     ];
 
     private static Circuit Flown => Circuit.Backwards(DemoCircuits.FlapsUp).Solved;
@@ -48,7 +54,8 @@ internal static class Samples
         if (type == typeof(double)) return 0.5;
         if (type == typeof(IQuantity)) return Speed.FromKnots(1);
         if (Usual.FirstOrDefault(type.IsInstanceOfType) is { } usual) return usual;
-        if (typeof(IQuantity).IsAssignableFrom(type)) return Quantity.From(1, Quantity.Infos.Single(info => info.ValueType == type).BaseUnitInfo.Value);
+        if (typeof(IQuantity).IsAssignableFrom(type))
+            return Quantity.From(1, Quantity.Infos.Single(info => info.ValueType == type).BaseUnitInfo.Value);
         return type.IsValueType ? Activator.CreateInstance(type) : Instance(type);
     }
 

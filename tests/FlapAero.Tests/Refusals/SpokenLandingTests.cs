@@ -10,28 +10,52 @@ public sealed class SpokenLandingTests
 
     private static readonly Dictionary<string, (LandingSetup Setup, string Message)> Senseless = new()
     {
-        ["mass"] = (Aeroplane(a => a with { Mass = Mass.FromPounds(-1) }), "mass: -1 lb is refused; allowed is a finite value above 0 lb. "),
-        ["area"] = (Aeroplane(a => a with { WingArea = Area.FromSquareFeet(0) }), "wing area: 0 ft² is refused; allowed is a finite value above 0 ft². "),
+        ["mass"] = (
+            Aeroplane(a => a with { Mass = Mass.FromPounds(-1) }),
+            "mass: -1 lb is refused; allowed is a finite value above 0 lb. "),
+        ["area"] = (
+            Aeroplane(a => a with { WingArea = Area.FromSquareFeet(0) }),
+            "wing area: 0 ft² is refused; allowed is a finite value above 0 ft². "),
         ["span"] = (Aeroplane(a => a with { Span = Length.FromFeet(-30) }), "span: -30 ft is refused; "),
         ["wing"] = (Aeroplane(a => a with { WingHeight = Length.FromInches(0) }), "wing height: 0 in is refused; "),
-        ["lift"] = (Aeroplane(a => a with { MaximumLiftCoefficient = 0 }), "maximum lift coefficient: 0 is refused; allowed is a finite value above 0. "),
-        ["drag"] = (Aeroplane(a => a with { ZeroLiftDragCoefficient = double.NaN }), "zero lift drag coefficient: NaN is refused; allowed is a finite value, 0 or more. "),
-        ["height"] = (Technique(t => t with { ThresholdHeight = Length.FromFeet(-5) }), "threshold height: -5 ft is refused; allowed is a finite value above 0 ft. "),
-        ["path"] = (Technique(t => t with { PathAngle = Angle.FromDegrees(90) }), "path angle: 90° is refused; allowed is above 0° and below 90°. "),
-        ["radians"] = (Technique(t => t with { PathAngle = Angle.FromRadians(-0.1) }), "path angle: -0.1 rad is refused; allowed is above 0 rad and below 1.5708 rad. "),
-        ["flare"] = (Technique(t => t with { FlareTimeConstant = Duration.FromMilliseconds(-1) }), "flare time constant: -1 ms is refused; "),
-        ["cut"] = (Technique(t => t with { PowerCutTime = Duration.FromMinutes(-1) }), "power cut time: -1 min is refused; allowed is a finite value, 0 min or more. "),
+        ["lift"] = (
+            Aeroplane(a => a with { MaximumLiftCoefficient = 0 }),
+            "maximum lift coefficient: 0 is refused; allowed is a finite value above 0. "),
+        ["drag"] = (
+            Aeroplane(a => a with { ZeroLiftDragCoefficient = double.NaN }),
+            "zero lift drag coefficient: NaN is refused; allowed is a finite value, 0 or more. "),
+        ["height"] = (
+            Technique(t => t with { ThresholdHeight = Length.FromFeet(-5) }),
+            "threshold height: -5 ft is refused; allowed is a finite value above 0 ft. "),
+        ["path"] = (
+            Technique(t => t with { PathAngle = Angle.FromDegrees(90) }),
+            "path angle: 90° is refused; allowed is above 0° and below 90°. "),
+        ["radians"] = (
+            Technique(t => t with { PathAngle = Angle.FromRadians(-0.1) }),
+            "path angle: -0.1 rad is refused; allowed is above 0 rad and below 1.5708 rad. "),
+        ["flare"] = (
+            Technique(t => t with { FlareTimeConstant = Duration.FromMilliseconds(-1) }),
+            "flare time constant: -1 ms is refused; "),
+        ["cut"] = (
+            Technique(t => t with { PowerCutTime = Duration.FromMinutes(-1) }),
+            "power cut time: -1 min is refused; allowed is a finite value, 0 min or more. "),
         ["slow"] = (
             Technique(t => t with { ThresholdSpeed = Speed.FromKnots(4) }),
             "threshold speed: 4 kt is refused; allowed is more than the headwind, 5 kt. Against a faster wind the aeroplane flies backwards."),
         ["tailwind"] = (
             Technique(t => t with { PathAngle = Angle.FromDegrees(45) }, Speed.FromKilometersPerHour(-300)),
-            "path angle: 45° is refused with headwind -300 km/h and threshold speed 62 kt; allowed is an angle at which the airspeed can make the path over the ground. "),
-        ["endless"] = (Technique(t => t with { ThresholdHeight = Length.FromNauticalMiles(1e308) }), "threshold height: more than 1e+300 NM is refused; "),
+            "path angle: 45° is refused with headwind -300 km/h and threshold speed 62 kt; allowed is an angle at which the "
+            + "airspeed can make the path over the ground. "),
+        ["endless"] = (
+            Technique(t => t with { ThresholdHeight = Length.FromNauticalMiles(1e308) }),
+            "threshold height: more than 1e+300 NM is refused; "),
         ["collapsed"] = (
             Technique(t => t with { PowerCutHeight = Length.FromMeters(3), PowerCutTime = Duration.Zero }) with
             {
-                Aeroplane = Usual.Aeroplane with { Mass = Mass.FromPounds(2315), MaximumLiftCoefficient = 1e6, ZeroLiftDragCoefficient = 3 },
+                Aeroplane = Usual.Aeroplane with
+                {
+                    Mass = Mass.FromPounds(2315), MaximumLiftCoefficient = 1e6, ZeroLiftDragCoefficient = 3,
+                },
             },
             " cannot be computed (mass 2315 lb, wing area 16 m², density 1.225 kg/m³, threshold speed 62 kt): "),
     };
@@ -99,10 +123,12 @@ public sealed class SpokenLandingTests
         }
 
         Refused(
-            "threshold height: -10 ft is refused; allowed is a finite value above 0 ft. The landing begins above the runway. The distribution reaches it: ",
+            "threshold height: -10 ft is refused; allowed is a finite value above 0 ft. The landing begins above the runway. "
+            + "The distribution reaches it: ",
             LandingVariable.ThresholdHeight, Distribution.Uniform(Length.FromFeet(-10), Length.FromFeet(60)));
         Refused(
-            "flare time constant: a Normal without edges is refused; allowed is a finite value above 0 ms. The sink dies away over it. It reaches every number: truncate it.",
+            "flare time constant: a Normal without edges is refused; allowed is a finite value above 0 ms. "
+            + "The sink dies away over it. It reaches every number: truncate it.",
             LandingVariable.FlareTimeConstant, Distribution.Normal(Duration.FromMilliseconds(2000), Duration.FromMilliseconds(1)));
         Refused(
             "threshold speed: 62 kt is refused; allowed is more than the headwind, 80 kt. ",
