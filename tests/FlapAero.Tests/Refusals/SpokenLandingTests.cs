@@ -54,7 +54,9 @@ public sealed class SpokenLandingTests
             {
                 Aeroplane = Usual.Aeroplane with
                 {
-                    Mass = Mass.FromPounds(2315), MaximumLiftCoefficient = 1e6, ZeroLiftDragCoefficient = 3,
+                    Mass = Mass.FromPounds(2315),
+                    MaximumLiftCoefficient = 1e6,
+                    ZeroLiftDragCoefficient = 3,
                 },
             },
             " cannot be computed (mass 2315 lb, wing area 16 m², density 1.225 kg/m³, threshold speed 62 kt): "),
