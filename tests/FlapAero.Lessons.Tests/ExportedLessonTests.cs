@@ -108,6 +108,7 @@ public sealed class ExportedLessonTests : IDisposable
         {
             // For the whole process: other tests want pages.
             Prefer(HtmlFormatter.MimeType, PlainTextFormatter.MimeType);
+            Formatters.KeepKeysApart();
         }
         Assert.DoesNotContain(texts, text => text.StartsWith('<'));
         return texts;

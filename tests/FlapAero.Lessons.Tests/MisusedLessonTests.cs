@@ -76,7 +76,7 @@ public sealed class MisusedLessonTests
         Regex.Matches(cell.Source, @"\b([A-Za-z]\w*) =[ \n]|\(((?:\w+, )+\w+)\) =|^[\w<>(), ]+ (\w+)\(", RegexOptions.Multiline)
             .SelectMany(m => m.Groups.Values.Skip(1)).SelectMany(g => g.Value.Split(", ")).Where(name => name.Length > 0);
 
-    private static IEnumerable<(string, bool)> Outputs(CellResult result) => result.Outputs.Select(o => (o.Text, o.IsHtml));
+    private static IEnumerable<(string, bool)> Outputs(CellResult result) => result.Outputs.Select(o => (o.ForInstructor, o.IsHtml));
 
     private static void AssertMessage(string? words, string says)
     {

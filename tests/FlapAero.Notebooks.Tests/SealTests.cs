@@ -44,8 +44,7 @@ public class SealTests
     public void CheckSealed_BareNumber_SaysWhatToWrite(DisplayUnits units, string words)
     {
         Lesson lesson = Lesson.Begin(units: units);
-        string seal = AnswerKey.Parse(Html.Parse(lesson.Check("Height", Length.FromFeet(1000), Length.FromFeet(1000), Length.FromFeet(15)).ToHtml())
-            .QuerySelector("[data-key]")!.GetAttribute("data-key")!).Seal;
+        string seal = lesson.Check("Height", Length.FromFeet(1000), Length.FromFeet(1000), Length.FromFeet(15)).Kept().Key!.Seal;
 
         Assert.Contains(words, lesson.CheckSealed(51, seal).Words, StringComparison.Ordinal);
         Assert.Equal(CheckOutcome.Wrong, lesson.CheckSealed(51, seal).Outcome);
@@ -125,7 +124,7 @@ public class SealTests
         Assert.Equal(coarse, CoarseTolerance.Of(expected, tolerance));
 
     private static AnswerKey KeyOf(Length answer, Length tolerance) =>
-        AnswerKey.Parse(Html.Parse(TheLesson.Check("What", answer, answer, tolerance).ToHtml()).QuerySelector("[data-key]")!.GetAttribute("data-key")!);
+        TheLesson.Check("What", answer, answer, tolerance).Kept().Key!;
 
     [Theory]
     [InlineData("")]

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Text;
 using System.Text.RegularExpressions;
+using FlapAero.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
@@ -21,7 +22,11 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
     /// <summary>Makes a kernel.</summary>
     /// <param name="cellOutput">The most characters a cell may put out.</param>
-    public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput) => _cellOutput = cellOutput;
+    public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput)
+    {
+        _cellOutput = cellOutput;
+        Formatters.KeepKeysApart();
+    }
 
     /// <inheritdoc/>
     public void Expect(IReadOnlyList<string> cells) =>
@@ -102,7 +107,8 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
         foreach (DisplayEvent shown in events.OfType<DisplayEvent>())
         {
-            FormattedValue? value = shown.FormattedValues.FirstOrDefault(v => v.MimeType == Html) ?? shown.FormattedValues.FirstOrDefault();
+            FormattedValue? kept = shown.FormattedValues.FirstOrDefault(v => v.MimeType == KeyOutput.MimeType);
+            FormattedValue? value = shown.FormattedValues.FirstOrDefault(v => v.MimeType == Html) ?? shown.FormattedValues.FirstOrDefault(v => v != kept);
             if (value?.Value is not { } text)
                 continue;
             if (shown is StandardOutputValueProduced or StandardErrorValueProduced)
@@ -111,7 +117,7 @@ public sealed partial class InteractiveKernel : ILessonKernel
                 continue;
             }
             FlushConsole();
-            outputs.Add(new CellOutput(text, value.MimeType == Html));
+            outputs.Add(new CellOutput(text, value.MimeType == Html, kept is null ? null : KeyOutput.Parse(kept.Value)));
         }
         FlushConsole();
         return outputs;

@@ -28,6 +28,10 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
         foreach (LessonCell cell in lesson.Notebook.Cells)
         {
             told.AddRange([cell.Title, cell.Label, cell.Unit, cell.StudentSource]);
+            string where = LessonRunner.Where(lesson.Notebook, cell);
+            foreach (KeyOutput apart in outputs(cell).Select(o => o.Kept).OfType<KeyOutput>())
+                kept.AddRange(Fragment.Parse(apart.Html, where).All(".solution, .check").Select(WithoutMaths));
+            keys.AddRange(RanLesson.KeysIn(outputs(cell)));
             if (cell.Role is not (CellRole.Answer or CellRole.Check or CellRole.Problem or CellRole.Instructor))
             {
                 told.Add(cell.Source);
@@ -38,12 +42,7 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
             if (cell.Role == CellRole.Answer && StudentNotebook.DeclaredLast(cell.StudentSource) is { } variable)
                 answers.AddRange(cell.Source.Split('\n').Where(line => StudentNotebook.DeclaredLast(line) == variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
-            {
-                Fragment part = Fragment.Parse(output.Text, LessonRunner.Where(lesson.Notebook, cell));
-                keys.AddRange(part.All(LessonKey.Carrier).Select(LessonKey.Of));
-                kept.AddRange(part.All(".solution, .check").Select(WithoutMaths));
-                told.AddRange(part.All(".question, .options, .hint").Select(ArtefactText.Of));
-            }
+                told.AddRange(Fragment.Parse(output.Text, where).All(".question, .options, .hint").Select(ArtefactText.Of));
         }
         kept.AddRange(keys.SelectMany(k => k.Mistakes.Concat(k.Choices).Select(line => line.Because).Append(k.Reason)));
         string all = ArtefactText.Normal(string.Join('\n', told));
@@ -57,7 +56,6 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
     private static string WithoutMaths(AngleSharp.Dom.IElement element)
     {
         var copy = (AngleSharp.Dom.IElement)element.Clone();
-        copy.RemoveAttribute("data-key");
         foreach (AngleSharp.Dom.IElement formula in copy.QuerySelectorAll(".math"))
             formula.TextContent = "\n";
         return ArtefactText.Of(copy);

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -38,6 +39,21 @@ internal sealed partial class Fragment
 
     public string Text => Spaces().Replace(_root.TextContent, " ").Trim();
 
+    /// <summary>A cell's output as students get it.</summary>
+    /// <exception cref="HandoutException">The cell made an answer's HTML by hand: nothing would keep it from students.</exception>
+    public static Fragment ForStudents(CellOutput output, string where)
+    {
+        Fragment part = Parse(Html(output.Text, output.IsHtml), where);
+        return part._root.QuerySelector(".check, .solution") is { } answer
+            ? throw new HandoutException($"{where}: its output has class=\"{answer.ClassName}\" of its own making, which students would get; lesson.Check and lesson.Problem keep an answer from them.")
+            : part;
+    }
+
+    /// <summary>A cell's output as the instructor gets it.</summary>
+    public static Fragment ForInstructor(CellOutput output, string where) => Parse(Html(output.ForInstructor, output.IsHtml), where);
+
+    private static string Html(string text, bool isHtml) => isHtml ? text : $"<pre class=\"text\">{Markup.Escape(text)}</pre>";
+
     public static Fragment Parse(string html, string where)
     {
         IDocument document = new HtmlParser().ParseDocument("");
@@ -53,20 +69,6 @@ internal sealed partial class Fragment
     {
         foreach (IElement element in _root.QuerySelectorAll(selector).ToArray())
             element.Remove();
-    }
-
-    /// <summary>Takes the answer key off the elements that carry it.</summary>
-    public void RemoveKeys()
-    {
-        foreach (IElement element in _root.QuerySelectorAll(LessonKey.Carrier))
-            element.RemoveAttribute("data-key");
-    }
-
-    /// <summary>Takes away all that only the instructor may see, whatever cell puts it out.</summary>
-    public void RemoveAnswers()
-    {
-        Remove(".check, .solution");
-        RemoveKeys();
     }
 
     /// <summary>Puts each match behind a summary: the words are there, but a projector does not give them away.</summary>

@@ -56,7 +56,7 @@ internal sealed partial class StudentNotebook
                 AddAnswer(cell.Id, cell.Title, cell.StudentSource, cell.Label, cell.Unit);
                 break;
             case CellRole.Check:
-                AnswerKey? key = LessonKey.In(_lesson.OutputsOf(cell), Where(cell)).FirstOrDefault();
+                AnswerKey? key = _lesson.KeysOf(cell).FirstOrDefault();
                 if (key is not null)
                     AddCheck(cell.Id, cell.Title, VariableOf(answer, cell), key);
                 break;
@@ -79,7 +79,7 @@ internal sealed partial class StudentNotebook
 
     private void AddProblem(LessonCell cell)
     {
-        foreach (AnswerKey key in LessonKey.In(_lesson.OutputsOf(cell), Where(cell)))
+        foreach (AnswerKey key in _lesson.KeysOf(cell))
         {
             string part = ++_problems == 1 ? "## Problems\n\n" : "";
             string stem = cell.Id.Length > 50 ? cell.Id[..50] : cell.Id;
