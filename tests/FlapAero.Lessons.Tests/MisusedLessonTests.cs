@@ -53,7 +53,7 @@ public sealed class MisusedLessonTests
         foreach (LessonCell check in run.Lesson.Cells.Where(c => c.Role == CellRole.Check))
         {
             LessonCell answer = run.Lesson.Cells.TakeWhile(c => c != check).Last(c => c.Role == CellRole.Answer);
-            string name = StudentNotebook.DeclaredLast(answer.StudentSource)!;
+            string name = CellNames.Of(answer.StudentSource).LastVariable!;
             foreach (string other in new[] { "\"about sixty\"", "Temperature.FromKelvins(3)", "lesson" })
             {
                 await run.RunAsync($"var {name} = {other};");

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Notebooks;
 
@@ -9,7 +8,7 @@ namespace FlapAero.Handouts.Exporting;
 /// One lesson as a C# program in one file that needs no notebook kernel: prose is printed, code runs in its order, the value
 /// of each cell is shown.
 /// </summary>
-internal sealed partial class LessonProgram
+internal sealed class LessonProgram
 {
     /// <summary>What the kernel of a notebook imports by itself.</summary>
     private static readonly string[] KernelUsings =
@@ -99,14 +98,14 @@ internal sealed partial class LessonProgram
     {
         var packages = new List<string>();
         foreach ((LessonCell cell, CellCode? code) in _cells)
-            foreach (string directive in code?.Directives ?? [])
+            foreach ((string directive, CellReference? reference) in code?.Directives ?? [])
             {
-                if (PackageLine().Match(directive) is { Success: true } package)
+                if (reference?.Package is { } package)
                 {
-                    if (package.Groups["name"].Value != "FlapAero.Notebooks")
-                        packages.Add($"{package.Groups["name"].Value}@{(package.Groups["version"].Success ? package.Groups["version"].Value : "*")}");
+                    if (package != "FlapAero.Notebooks")
+                        packages.Add($"{package}@{reference.Version ?? "*"}");
                 }
-                else if (cell.Role != CellRole.Setup || !directive.StartsWith("#r ", StringComparison.Ordinal))
+                else if (cell.Role != CellRole.Setup || reference is null)
                 {
                     Fault(cell, $"has the line {directive}, which only a notebook's kernel understands; allowed in a program are #r \"nuget: NAME, VERSION\" and the setup's #r.");
                 }
@@ -122,7 +121,7 @@ internal sealed partial class LessonProgram
     {
         var blocks = new HashSet<LessonCell>();
         var declarations = _cells.Where(c => c.Code is not null)
-            .SelectMany(c => c.Code!.Declared.Select(name => (Name: name, c.Cell))).GroupBy(d => d.Name, StringComparer.Ordinal);
+            .SelectMany(c => c.Code!.Names.Declared.Select(name => (Name: name, c.Cell))).GroupBy(d => d.Name, StringComparer.Ordinal);
         foreach (IGrouping<string, (string Name, LessonCell Cell)> doubled in declarations.Where(group => group.Count() > 1))
         {
             foreach ((string name, LessonCell cell) in doubled)
@@ -140,14 +139,14 @@ internal sealed partial class LessonProgram
     private (LessonCell Cell, string Name)? FirstUse(LessonCell of)
     {
         int at = _cells.FindIndex(c => c.Cell == of);
-        foreach (string name in _cells[at].Code!.Declared)
+        foreach (string name in _cells[at].Code!.Names.Declared)
             foreach ((LessonCell cell, CellCode? code) in _cells.Skip(at + 1))
             {
                 if (code is null)
                     continue;
-                if (code.Declared.Contains(name))
+                if (code.Names.Declared.Contains(name))
                     break;
-                if (code.Used.Contains(name))
+                if (code.Names.Used.Contains(name))
                     return (cell, name);
             }
         return null;
@@ -173,7 +172,4 @@ internal sealed partial class LessonProgram
     }
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
-
-    [GeneratedRegex("^#r\\s+\"nuget:\\s*(?<name>[\\w.-]+)\\s*(,\\s*(?<version>[\\w.*+-]+)\\s*)?\"$", RegexOptions.CultureInvariant)]
-    private static partial Regex PackageLine();
 }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text;
-using System.Text.RegularExpressions;
+using FlapAero.Handouts.Lessons;
 using FlapAero.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Scripting;
@@ -12,7 +12,7 @@ using Microsoft.DotNet.Interactive.Formatting;
 namespace FlapAero.Handouts.Kernels;
 
 /// <summary>A fresh C# kernel inside this process. With <see cref="CSharpCells"/> all that knows the kernel's packages.</summary>
-public sealed partial class InteractiveKernel : ILessonKernel
+public sealed class InteractiveKernel : ILessonKernel
 {
     private const string Html = "text/html";
 
@@ -68,7 +68,7 @@ public sealed partial class InteractiveKernel : ILessonKernel
     {
         try
         {
-            return (AssemblyLine().Replace(code, WithLoadedAssembly), null);
+            return (WithLoadedAssemblies(code), null);
         }
         catch (HandoutException e)
         {
@@ -80,13 +80,26 @@ public sealed partial class InteractiveKernel : ILessonKernel
     /// A lesson names our assembly by the path that suits a notebook. Here it gets the copy this process runs:
     /// a second copy would have types of its own, and formatters registered for the one would miss the other.
     /// </summary>
-    private static string WithLoadedAssembly(Match line)
+    private static string WithLoadedAssemblies(string code)
     {
-        string name = line.Groups["name"].Value;
+        if (!code.Contains("#r", StringComparison.Ordinal))
+            return code;
+        foreach (CellReference reference in CellReference.In(CellNames.Parsed(code)).Reverse())
+            if (NameOfOurs(reference) is { } name)
+                code = code[..reference.Quoted.Start] + $"\"{PathOf(name)}\"" + code[reference.Quoted.End..];
+        return code;
+    }
+
+    /// <summary>Our assembly is named by its path, as in the project's lessons, or by its package, as in a student's copy.</summary>
+    private static string? NameOfOurs(CellReference reference) =>
+        (reference.Package ?? (reference.Assembly is { } file && file.EndsWith(".dll", StringComparison.Ordinal) ? file[..^4] : null)) is { } name
+            && name.StartsWith("FlapAero", StringComparison.Ordinal) ? name : null;
+
+    private static string PathOf(string name)
+    {
         try
         {
-            string path = Assembly.Load(new AssemblyName(name)).Location;
-            return $"{line.Groups["before"].Value}\"{path}\"";
+            return Assembly.Load(new AssemblyName(name)).Location;
         }
         catch (IOException e)
         {
@@ -152,10 +165,6 @@ public sealed partial class InteractiveKernel : ILessonKernel
         assembly?.GetName().Name?.StartsWith("FlapAero", StringComparison.Ordinal) == true;
 
     private static string FirstLine(string text) => text.Split('\n')[0].Trim();
-
-    /// <summary>Our assembly by its path, as in the project's lessons, or by its package, as in a student's copy.</summary>
-    [GeneratedRegex("""^(?<before>[ \t]*#r[ \t]+)"(?:(?:(?!nuget:)[^"\r\n]*[/\\])?(?<name>FlapAero[A-Za-z0-9.]*)\.dll|nuget:[ \t]*(?<name>FlapAero[A-Za-z0-9.]*)(?:,[^"\r\n]*)?)[ \t]*["]""", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
-    private static partial Regex AssemblyLine();
 
     /// <summary>Counts what a cell puts out while it runs: afterwards would be too late for the memory.</summary>
     private sealed class OutputMeter : IObserver<KernelEvent>, IDisposable

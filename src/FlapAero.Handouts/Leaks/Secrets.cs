@@ -39,8 +39,8 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
                 continue;
             }
             kept.Add(cell.Source);
-            if (cell.Role == CellRole.Answer && StudentNotebook.DeclaredLast(cell.StudentSource) is { } variable)
-                answers.AddRange(cell.Source.Split('\n').Where(line => StudentNotebook.DeclaredLast(line) == variable));
+            if (cell.Role == CellRole.Answer && CellNames.Of(cell.StudentSource).LastVariable is { } variable)
+                answers.AddRange(CellNames.Of(cell.Source).StatementsOf(variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
                 told.AddRange(Fragment.Parse(output.Text, where).All(".question, .options, .hint").Select(ArtefactText.Of));
         }
@@ -48,7 +48,7 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
         string all = ArtefactText.Normal(string.Join('\n', told));
         string[] words = [.. kept.SelectMany(text => Sentence().Split(text)).Select(ArtefactText.Normal)
             .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal))
-            // The line that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
+            // The statement that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
             .Concat(answers.Select(ArtefactText.Normal)).Distinct()];
         return new Secrets(keys, words, string.Join('\n', told));
     }

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Storing;
 using FlapAero.Notebooks;
@@ -10,7 +9,7 @@ namespace FlapAero.Handouts.Pages;
 /// The student's copy of a notebook. Answers are blank, the instructor's cells are gone, checks hold a seal in place of the
 /// answer, and a problem is its question with the numbers of the run, since code that draws them would compute the answer too.
 /// </summary>
-internal sealed partial class StudentNotebook
+internal sealed class StudentNotebook
 {
     private readonly RanLesson _lesson;
     private readonly JsonArray _cells = [];
@@ -111,13 +110,10 @@ internal sealed partial class StudentNotebook
         _cells.Add(cell);
     }
 
-    /// <summary>The name of the last variable that some code declares, or null.</summary>
-    internal static string? DeclaredLast(string source) => Declaration().Matches(source).LastOrDefault()?.Groups["name"].Value;
-
     /// <summary>The last variable that the student's answer cell declares, which is the one that its check tests.</summary>
     private string VariableOf(LessonCell? answer, LessonCell check)
     {
-        if (answer is not null && DeclaredLast(answer.StudentSource) is { } name && Regex.IsMatch(check.Source, $@"\b{name}\b"))
+        if (answer is not null && CellNames.Of(answer.StudentSource).LastVariable is { } name && CellNames.Of(check.Source).Used.Contains(name))
             return name;
         throw new HandoutException($"{Where(check)} tests nothing that the cell before it declares; a check stands behind an answer cell and tests the last variable of its \"student\" text.");
     }
@@ -148,7 +144,4 @@ internal sealed partial class StudentNotebook
     }
 
     private string Where(LessonCell cell) => LessonRunner.Where(_lesson.Notebook, cell);
-
-    [GeneratedRegex(@"^[ \t]*(?:var|[A-Za-z]\w*)[ \t]+(?<name>[A-Za-z_]\w*)[ \t]*=(?!=)", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
-    private static partial Regex Declaration();
 }
