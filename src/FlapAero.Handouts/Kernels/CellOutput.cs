@@ -1,3 +1,5 @@
+using AngleSharp.Dom;
+using FlapAero.Handouts.Pages;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Kernels;
@@ -32,6 +34,12 @@ public sealed class CellOutput
 
     /// <summary>The same as an instructor's notebook shows it: with a check's verdict, with a problem's answer and solution.</summary>
     public string ForInstructor => Kept is { } kept && IsHtml ? kept.Html : Text;
+
+    /// <summary>What everybody may see, read once; not to be changed.</summary>
+    internal IElement Read => field ??= Fragment.Read(Text, IsHtml);
+
+    /// <summary>What an instructor's notebook shows, read once; not to be changed.</summary>
+    internal IElement ReadForInstructor => Kept is null ? Read : field ??= Fragment.Read(ForInstructor, IsHtml);
 
     /// <summary>What students do not get; null where the output keeps nothing back.</summary>
     internal KeyOutput? Kept { get; }

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Pages;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Leaks;
@@ -28,21 +27,20 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
         foreach (LessonCell cell in lesson.Notebook.Cells)
         {
             told.AddRange([cell.Title, cell.Label, cell.Unit, cell.StudentSource]);
-            string where = LessonRunner.Where(lesson.Notebook, cell);
-            foreach (KeyOutput apart in outputs(cell).Select(o => o.Kept).OfType<KeyOutput>())
-                kept.AddRange(Fragment.Parse(apart.Html, where).All(".solution, .check").Select(WithoutMaths));
+            foreach (CellOutput output in outputs(cell).Where(o => o.Kept is not null))
+                kept.AddRange(output.ReadForInstructor.QuerySelectorAll(".solution, .check").Select(WithoutMaths));
             keys.AddRange(RanLesson.KeysIn(outputs(cell)));
             if (cell.Role is not (CellRole.Answer or CellRole.Check or CellRole.Problem or CellRole.Instructor))
             {
                 told.Add(cell.Source);
-                told.AddRange(outputs(cell).Select(o => o.IsHtml ? ArtefactText.OfHtml(o.Text) : o.Text));
+                told.AddRange(outputs(cell).Select(o => o.IsHtml ? ArtefactText.Of(o.Read) : o.Text));
                 continue;
             }
             kept.Add(cell.Source);
             if (cell.Role == CellRole.Answer && CellNames.Of(cell.StudentSource).LastVariable is { } variable)
                 answers.AddRange(CellNames.Of(cell.Source).StatementsOf(variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
-                told.AddRange(Fragment.Parse(output.Text, where).All(".question, .options, .hint").Select(ArtefactText.Of));
+                told.AddRange(output.Read.QuerySelectorAll(".question, .options, .hint").Select(ArtefactText.Of));
         }
         kept.AddRange(keys.SelectMany(k => k.Mistakes.Concat(k.Choices).Select(line => line.Because).Append(k.Reason)));
         string all = ArtefactText.Normal(string.Join('\n', told));

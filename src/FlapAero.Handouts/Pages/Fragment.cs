@@ -43,24 +43,24 @@ internal sealed partial class Fragment
     /// <exception cref="HandoutException">The cell made an answer's HTML by hand: nothing would keep it from students.</exception>
     public static Fragment ForStudents(CellOutput output, string where)
     {
-        Fragment part = Parse(Html(output.Text, output.IsHtml), where);
-        return part._root.QuerySelector(".check, .solution") is { } answer
+        return output.Read.QuerySelector(".check, .solution") is { } answer
             ? throw new HandoutException($"{where}: its output has class=\"{answer.ClassName}\" of its own making, which students would get; lesson.Check and lesson.Problem keep an answer from them.")
-            : part;
+            : new Fragment((IElement)output.Read.Clone(), where);
     }
 
     /// <summary>A cell's output as the instructor gets it.</summary>
-    public static Fragment ForInstructor(CellOutput output, string where) => Parse(Html(output.ForInstructor, output.IsHtml), where);
+    public static Fragment ForInstructor(CellOutput output, string where) => new((IElement)output.ReadForInstructor.Clone(), where);
 
-    private static string Html(string text, bool isHtml) => isHtml ? text : $"<pre class=\"text\">{Markup.Escape(text)}</pre>";
+    public static Fragment Parse(string html, string where) => new(Read(html, isHtml: true), where);
 
-    public static Fragment Parse(string html, string where)
+    /// <summary>A piece of HTML, or a text as it stands, under an element of its own.</summary>
+    public static IElement Read(string text, bool isHtml)
     {
         IDocument document = new HtmlParser().ParseDocument("");
         IElement root = document.CreateElement("div");
-        root.InnerHtml = html;
+        root.InnerHtml = isHtml ? text : $"<pre class=\"text\">{Markup.Escape(text)}</pre>";
         LiveMarkup.RemoveHidden(root);
-        return new Fragment(root, where);
+        return root;
     }
 
     public IEnumerable<IElement> All(string selector) => _root.QuerySelectorAll(selector);

@@ -44,8 +44,8 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
 
     private void WritePredictions(RanLesson lesson)
     {
-        List<string> results = [.. notebook.Cells.Where(c => c.IsCode).SelectMany(cell => lesson.OutputsOf(cell).Where(o => o.IsHtml)
-            .SelectMany(o => Fragment.Parse(o.Text, LessonRunner.Where(notebook, cell)).All(".compared").Select(e => e.TextContent)))];
+        List<string> results = [.. notebook.Cells.Where(c => c.IsCode).SelectMany(cell => lesson.OutputsOf(cell))
+            .SelectMany(o => o.Read.QuerySelectorAll(".compared").Select(e => e.TextContent))];
         if (results.Count == 0)
             return;
         _body.Heading("What the model gives for the predictions", 2);
