@@ -1,6 +1,7 @@
 using System.Globalization;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -141,7 +142,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     private void WriteContent(LessonCell cell)
     {
-        List<Fragment> parts = cell.IsCode ? Outputs(cell) : [Parse(cell, Prose.ToHtml(cell.Source))];
+        List<Fragment> parts = cell.IsCode ? Outputs(cell) : [Parse(cell, LessonMarkdown.ToHtml(cell.Source))];
         if (cell.Role == CellRole.Opening)
             // The title and the caution, a quotation there, stand in the page's header.
             parts[0].Remove("h1, blockquote");

@@ -63,7 +63,7 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
     /// <summary>The answer with its tolerance, such as <c>51.1 ± 0.5 kt</c>.</summary>
     public static string Written(double value, double tolerance, Enum unit) =>
         // A decimal finer than half the tolerance: rounded coarser, the printed range would not be the one that is checked.
-        $"{QuantityText.Of(value, Diagnosis.DecimalsOf(tolerance / 2))} ± {QuantityText.InOwnUnit(Quantity.From(tolerance, unit), Diagnosis.DecimalsOf(tolerance))}";
+        $"{QuantityText.Of(value, Diagnosis.DecimalsOf(tolerance / 2))} ± {QuantityText.InOwnUnit(Quantity.From(tolerance, unit), Diagnosis.ToleranceDigits(tolerance))}";
 
     private static string BlankOf(IQuantity quantity) =>
         quantity is Scalar ? "0.0" : UnitWords.InCode(quantity.QuantityInfo, quantity.Unit, "0");
