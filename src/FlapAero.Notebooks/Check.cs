@@ -1,4 +1,4 @@
-using System.Security;
+using FlapAero.Charts;
 using UnitsNet;
 
 namespace FlapAero.Notebooks;
@@ -59,7 +59,7 @@ public sealed class CheckResult : LessonResult
     /// <summary>The verdict for a page.</summary>
     /// <returns>HTML.</returns>
     public override string ToHtml() =>
-        $"<div class=\"check\" data-outcome=\"{Outcome.ToString().ToLowerInvariant()}\">{SecurityElement.Escape(Words)}</div>";
+        $"<div class=\"check\" data-outcome=\"{Outcome.ToString().ToLowerInvariant()}\">{HtmlText.Escape(Words)}</div>";
 
     /// <inheritdoc/>
     public override string ToString() => Words;

@@ -1,4 +1,3 @@
-using System.Security;
 using FlapAero.Charts;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
@@ -63,7 +62,7 @@ internal static class Formatters
         .. Of<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString()),
         .. Of<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString()),
         .. Of<IQuantity>(
-            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",
+            quantity => $"<span class=\"quantity\">{HtmlText.Escape(QuantityText.Of(quantity, null, units))}</span>",
             quantity => QuantityText.Of(quantity, null, units)),
     ];
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text.RegularExpressions;
 using FlapAero.Charts;
 
@@ -28,8 +27,8 @@ internal static partial class Prose
         string html = LessonMarkdown.ToHtml(markdown).Trim();
         if (html.Contains("%EE%80%80", StringComparison.OrdinalIgnoreCase))
             throw new ArgumentException("A value stands in the address of a link: only text and maths take values.", nameof(words));
-        html = Maths().Replace(html, maths => Placeholder().Replace(maths.Value, match => SecurityElement.Escape(Tex(Value(match)))));
-        return Placeholder().Replace(html, match => SecurityElement.Escape(Value(match)));
+        html = Maths().Replace(html, maths => Placeholder().Replace(maths.Value, match => HtmlText.Escape(Tex(Value(match)))));
+        return Placeholder().Replace(html, match => HtmlText.Escape(Value(match)));
 
         string Value(Match match) => values[int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture)];
     }

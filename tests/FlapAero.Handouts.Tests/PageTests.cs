@@ -3,6 +3,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using FlapAero.Charts;
 using FlapAero.Handouts.Leaks;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests;
 

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Pages;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;

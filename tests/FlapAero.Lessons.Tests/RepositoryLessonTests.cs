@@ -1,7 +1,7 @@
 using System.Text;
 using AngleSharp.Html.Parser;
-using FlapAero.Handouts;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Notebooks;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;

@@ -83,7 +83,7 @@ internal sealed class StudentNotebook
             string part = ++_problems == 1 ? "## Problems\n\n" : "";
             string stem = cell.Id.Length > 50 ? cell.Id[..50] : cell.Id;
             string reason = key.Reason.Length > 0 ? "\n\nGive your reason in a sentence." : "";
-            string options = key.Choices.Count == 0 ? "" : "\n\n" + string.Join('\n', key.Choices.Select((c, i) => $"- **{(char)('a' + i)}.** {c.Text}"));
+            string options = key.Choices.Count == 0 ? "" : "\n\n" + string.Join('\n', key.Choices.Select((c, i) => $"- **{OptionLetters.Of(i)}.** {c.Text}"));
             string hints = string.Concat(key.Hints.Select((hint, i) => $"\n\n<details><summary>{ProblemTexts.HintName(i, key.Hints.Count)}</summary>\n\n{hint}\n\n</details>"));
             _cells.Add(Cell(cell.Id, "explain", key.What, false, $"{part}### {key.What}\n\n{key.Question}{options}{reason}{hints}"));
             string variable = System.FormattableString.Invariant($"problem{_problems}");

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using FlapAero.Charts;
 
@@ -39,7 +38,7 @@ public sealed class Problem : LessonResult
     private string Section(string end)
     {
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<section class=\"problem\" data-unit=\"{SecurityElement.Escape(Unit)}\"><h3>{SecurityElement.Escape(Title)}</h3><div class=\"question\">{Prose.Html(_texts.Question)}</div>");
+        html.Append(CultureInfo.InvariantCulture, $"<section class=\"problem\" data-unit=\"{HtmlText.Escape(Unit)}\"><h3>{HtmlText.Escape(Title)}</h3><div class=\"question\">{Prose.Html(_texts.Question)}</div>");
         if (Options.Count > 0)
             html.Append("<ol class=\"options\" type=\"a\">").AppendJoin("", Options.Select(o => $"<li>{Prose.Html(o.Text)}</li>")).Append("</ol>");
         if (_texts.Reason is not null)
@@ -52,7 +51,7 @@ public sealed class Problem : LessonResult
     private string Solution()
     {
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"solution\"><p class=\"answer\">{SecurityElement.Escape(Answer)}</p>{Prose.Html(_texts.Solution)}");
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"solution\"><p class=\"answer\">{HtmlText.Escape(Answer)}</p>{Prose.Html(_texts.Solution)}");
         if (_texts.Reason is { } reason)
             html.Append(CultureInfo.InvariantCulture, $"<div class=\"good-reason\"><p>A good reason says:</p>{Prose.Html(reason)}</div>");
         if (Options.Count > 0)
@@ -64,7 +63,7 @@ public sealed class Problem : LessonResult
     public override string ToString()
     {
         var text = new StringBuilder().Append(CultureInfo.InvariantCulture, $"{Title}\n{_texts.Question}\n");
-        for (int i = 0; i < Options.Count; i++) text.Append(CultureInfo.InvariantCulture, $"  {Seals.ChoiceSeal.Letter(i)}. {Options[i].Text}\n");
+        for (int i = 0; i < Options.Count; i++) text.Append(CultureInfo.InvariantCulture, $"  {OptionLetters.Of(i)}. {Options[i].Text}\n");
         for (int i = 0; i < _texts.Hints.Count; i++) text.Append(CultureInfo.InvariantCulture, $"{HintName(i)}: {_texts.Hints[i]}\n");
         return text.Append(CultureInfo.InvariantCulture, $"Answer: {Answer}\n{_texts.Solution}").ToString();
     }
