@@ -25,31 +25,28 @@ internal sealed class LessonProgram
     ];
 
     private readonly LessonNotebook _notebook;
-    private readonly ExportEdition _edition;
     private readonly List<(LessonCell Cell, CellCode? Code)> _cells;
     private readonly List<string> _faults = [];
 
-    private LessonProgram(LessonNotebook notebook, ExportEdition edition)
+    private LessonProgram(LessonNotebook notebook)
     {
         _notebook = notebook;
-        _edition = edition;
         _cells = [.. notebook.Cells.Select(cell => (cell, cell.IsCode ? CellCode.Of(cell.Source) : null))];
     }
 
     /// <summary>The program, or null where faults were added.</summary>
-    /// <param name="notebook">The lesson, as those who get it have it.</param>
-    /// <param name="edition">For whom.</param>
-    /// <param name="library">The line that references the lessons' library.</param>
+    /// <param name="notebook">The lesson.</param>
+    /// <param name="library">Where the lessons' library comes from.</param>
     /// <param name="faults">Told what a program cannot take over from the notebook.</param>
-    public static string? Of(LessonNotebook notebook, ExportEdition edition, string library, List<string> faults)
+    public static string? Of(LessonNotebook notebook, LibraryReference library, List<string> faults)
     {
-        var program = new LessonProgram(notebook, edition);
+        var program = new LessonProgram(notebook);
         string? text = program.Write(library);
         faults.AddRange(program._faults);
         return text;
     }
 
-    private string? Write(string library)
+    private string? Write(LibraryReference library)
     {
         List<string> packages = Packages();
         HashSet<LessonCell> blocks = Blocks();
@@ -57,12 +54,13 @@ internal sealed class LessonProgram
             return null;
         var lines = new ProgramLines();
         lines.Add($"// {Invariant($"Lesson {_notebook.Number}")}: {_notebook.Title}");
-        lines.Add($"// Run it with: dotnet run {_notebook.Stem}.cs");
-        lines.Add($"// Made from {_notebook.FileName} ({(_edition == ExportEdition.Student ? "the student's copy" : "the instructor's copy")}) by: flapaero export. A change made here is lost at the next export.");
-        lines.Add(library);
+        lines.Add($"// Run it in this folder, with the .NET SDK 10 or later: dotnet run {_notebook.Stem}.cs");
+        lines.Add($"// {library.Needs}");
+        lines.Add($"// For the instructor: it holds the answers. Made from {_notebook.FileName} by: flapaero export. A change made here is lost at the next export.");
+        lines.Add(library.Directive);
         foreach (string package in packages.Distinct(StringComparer.Ordinal))
             lines.Add($"#:package {package}");
-        foreach (string property in library.StartsWith("#:project", StringComparison.Ordinal) && packages.Count == 0 ? Properties : [.. Properties, "ManagePackageVersionsCentrally=false"])
+        foreach (string property in library.IsProject && packages.Count == 0 ? Properties : [.. Properties, "ManagePackageVersionsCentrally=false"])
             lines.Add($"#:property {property}");
         lines.Add("");
         foreach (string use in KernelUsings.Concat(_cells.SelectMany(c => c.Code?.Usings ?? [])).Append("using FlapAero.Notebooks;")
