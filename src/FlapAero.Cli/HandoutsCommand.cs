@@ -12,7 +12,7 @@ internal static class HandoutsCommand
 {
     public static Command Create(TextWriter output, TextWriter error, string workingFolder)
     {
-        var options = new HandoutsOptions();
+        var options = new HandoutsArguments();
         var command = new Command("handouts",
             "Runs the lessons and makes of each the student's page, the instructor's page, the answer key, problem sheets with their keys, "
             + "and the student's notebook. If any cell fails, nothing is written and what was there before stays. "
@@ -24,7 +24,7 @@ internal static class HandoutsCommand
     }
 
     private static async Task<int> RunAsync(
-        HandoutsOptions options, ParseResult parsed, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
+        HandoutsArguments options, ParseResult parsed, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
     {
         try
         {
@@ -50,7 +50,7 @@ internal static class HandoutsCommand
         }
     }
 
-    private static HandoutOptions Read(HandoutsOptions options, ParseResult parsed, string workingFolder)
+    private static HandoutOptions Read(HandoutsArguments options, ParseResult parsed, string workingFolder)
     {
         string outPath = RepositoryFolder.Named(parsed.GetValue(options.Out), workingFolder, "--out", "artifacts", "handouts");
         string notebooks = RepositoryFolder.Named(parsed.GetValue(options.Notebooks), workingFolder, "--notebooks", "notebooks");

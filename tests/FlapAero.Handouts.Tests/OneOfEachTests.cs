@@ -1,5 +1,5 @@
 using FlapAero.Charts;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests;

@@ -3,7 +3,7 @@ using System.Reflection;
 using System.Text;
 using FlapAero.Files;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
 namespace FlapAero.Handouts.Exporting;
 

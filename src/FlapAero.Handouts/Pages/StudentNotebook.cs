@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;

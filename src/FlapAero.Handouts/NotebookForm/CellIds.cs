@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// Ids that a person can read in a diff and that stay when cells move. Editors draw random ones; here an id is made from
