@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 
 namespace FlapAero.Charts;
@@ -25,7 +24,7 @@ internal sealed record FigureHtml(Figure Start, string Data, string Control, str
         $"<img width=\"{StillWidth}\" alt=\"{Finding}\" src=\"data:image/svg+xml;charset=utf-8,{InAddress(Start.ToSvg())}\">",
         $"<script>(window.flapaeroFigures ??= []).push(\"{Start.Id}\")</script>");
 
-    private string Finding => SecurityElement.Escape(LabelText.Plain(Start.FindingText));
+    private string Finding => HtmlText.Escape(LabelText.Plain(Start.FindingText));
 
     private string Element(string still, string script)
     {
@@ -41,6 +40,7 @@ internal sealed record FigureHtml(Figure Start, string Data, string Control, str
 
     /// <summary>Only what would end an address or an attribute early: the drawing stays readable, and smaller than as base64.</summary>
     private static string InAddress(string svg) => svg
+        .Replace("'", "&apos;", StringComparison.Ordinal)
         .Replace("&", "&amp;", StringComparison.Ordinal)
         .Replace("%", "%25", StringComparison.Ordinal)
         .Replace("#", "%23", StringComparison.Ordinal)

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace FlapAero.Charts;
 
 public sealed partial class Figure
@@ -9,7 +6,7 @@ public sealed partial class Figure
     public NumbersTable Numbers => NumbersTable.Of(Complete());
 
     /// <summary>The figure's name in a page: <c>fig-</c> and the title in lower case.</summary>
-    public string Id => "fig-" + Slug(Title);
+    public string Id => "fig-" + Slug.Of(Title, otherwise: "figure");
 
     /// <summary>The static drawing: SVG without ids, styles or script.</summary>
     /// <returns>An <c>svg</c> element.</returns>
@@ -50,14 +47,5 @@ public sealed partial class Figure
             : FindingText.Length == 0 ? "a finding, which is the text for those who do not see it: add .Finding($\"…\")"
             : null;
         return missing is null ? this : throw new InvalidOperationException($"The figure \"{Title}\" is not drawn: it lacks {missing}.");
-    }
-
-    private static string Slug(string title)
-    {
-        var slug = new StringBuilder();
-        foreach (char c in title.Normalize(NormalizationForm.FormD).ToLowerInvariant())
-            if (char.IsAsciiLetterOrDigit(c)) slug.Append(c);
-            else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && slug.Length > 0 && slug[^1] != '-') slug.Append('-');
-        return slug.ToString().Trim('-') is { Length: > 0 } text ? text : "figure";
     }
 }

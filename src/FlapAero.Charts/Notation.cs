@@ -1,4 +1,3 @@
-using System.Security;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -34,9 +33,9 @@ internal static partial class Notation
 
     internal static string ToHtml(IEnumerable<Run> runs) => string.Concat(runs.Select(run => run.Kind switch
     {
-        Kind.Symbol => $"<i>{SecurityElement.Escape(run.Text)}</i>",
-        Kind.Subscript => $"<sub>{SecurityElement.Escape(run.Text)}</sub>",
-        _ => SecurityElement.Escape(run.Text),
+        Kind.Symbol => $"<i>{HtmlText.Escape(run.Text)}</i>",
+        Kind.Subscript => $"<sub>{HtmlText.Escape(run.Text)}</sub>",
+        _ => HtmlText.Escape(run.Text),
     }));
 
     /// <summary>Text spans for inside an SVG <c>text</c>; lowered with <c>dy</c>, since not every browser knows baseline-shift.</summary>
@@ -54,7 +53,7 @@ internal static partial class Notation
                 _ => "",
             };
             string style = run.Kind == Kind.Symbol ? " font-style=\"italic\"" : "";
-            string text = SecurityElement.Escape(run.Text);
+            string text = HtmlText.Escape(run.Text);
             svg.Append(shift.Length + style.Length == 0 ? text : $"<tspan{shift}{style}>{text}</tspan>");
             isLowered = run.Kind == Kind.Subscript;
         }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 
 namespace FlapAero.Charts;
@@ -81,7 +80,7 @@ internal static class SvgDrawing
     }
 
     private static void AppendText(StringBuilder svg, double x, double y, string text) =>
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\">{SecurityElement.Escape(text)}</text>");
+        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\">{HtmlText.Escape(text)}</text>");
 
     private static void AppendRuns(StringBuilder svg, double x, double y, IReadOnlyList<Notation.Run> runs) =>
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(y)}\">{Notation.ToSvg(runs)}</text>");

@@ -4,8 +4,8 @@ using System.Text;
 using FlapAero.Files;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Briefings;
+using FlapAero.Handouts.NotebookForm;
 using FlapAero.Handouts.Printing;
-using FlapAero.Handouts.Storing;
 using FlapAero.Notebooks;
 using UnitsNet;
 

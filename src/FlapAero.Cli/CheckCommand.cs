@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using FlapAero.Files;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
 namespace FlapAero.Cli;
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Exporting;
-using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Cli;
 
@@ -27,35 +26,32 @@ internal static class ExportCommand
             Description = "The folder of the lessons. Without it: notebooks in the repository.",
             HelpName = "DIR",
         };
-        var edition = new Option<string>("--edition")
-        {
-            Description = "student: what the student's notebook holds. instructor: everything, with the answers.",
-            DefaultValueFactory = _ => "student",
-        };
-        edition.AcceptOnlyFromAmong("student", "instructor");
+        var edition = new Option<string?>("--edition") { Hidden = true, Arity = ArgumentArity.ZeroOrOne };
+        edition.Validators.Add(result => result.AddError(
+            "A program holds the whole lesson with its answers, so there is no --edition: a student uses the page or the notebook that \"flapaero handouts\" makes."));
         var packages = new Option<bool>("--packages")
         {
             Description = "The programs take the library as the package FlapAero.Notebooks, from whatever feed is set up, instead of from this repository.",
         };
         var command = new Command("export",
-            "Writes each lesson as one C# file that runs in a terminal without a notebook: dotnet run NN-slug.cs. If any lesson cannot be, nothing is written.")
+            "Writes each lesson, for the instructor and with its answers, as one C# file that runs in a terminal without a notebook: dotnet run NN-slug.cs. "
+            + "If any lesson cannot be, nothing is written.")
         {
             lessons, outFolder, notebooks, edition, packages,
         };
         PathText.NotEmpty(outFolder, notebooks);
-        command.SetAction((parsed, cancellationToken) => RunAsync(
-            () => Options(parsed.GetValue(lessons) ?? [], parsed.GetValue(outFolder), parsed.GetValue(notebooks), parsed.GetRequiredValue(edition), parsed.GetValue(packages), workingFolder),
-            output, error, cancellationToken));
+        command.SetAction((parsed, _) => RunAsync(
+            () => Options(parsed.GetValue(lessons) ?? [], parsed.GetValue(outFolder), parsed.GetValue(notebooks), parsed.GetValue(packages), workingFolder),
+            output, error));
         return command;
     }
 
-    private static async Task<int> RunAsync(Func<ExportOptions> options, TextWriter output, TextWriter error, CancellationToken cancellationToken)
+    private static async Task<int> RunAsync(Func<ExportOptions> options, TextWriter output, TextWriter error)
     {
         try
         {
             ExportOptions wanted = options();
-            using var builder = new HandoutBuilder(LessonKernelCommand.ToCall(), KernelLimits.Standard, Environment.ProcessorCount);
-            IReadOnlyList<string> written = await LessonExporter.ExportAsync(wanted, builder, cancellationToken);
+            IReadOnlyList<string> written = LessonExporter.Export(wanted);
             await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
                 $"{written.Count} {(written.Count == 1 ? "lesson" : "lessons")} written; start with: dotnet run {Path.Combine(wanted.OutputFolder, written[0])}"));
             return ExitCode.Done;
@@ -72,7 +68,7 @@ internal static class ExportCommand
         }
     }
 
-    private static ExportOptions Options(string[] lessons, string? outFolder, string? notebooks, string edition, bool usesPackages, string workingFolder)
+    private static ExportOptions Options(string[] lessons, string? outFolder, string? notebooks, bool usesPackages, string workingFolder)
     {
         string? root = RepositoryFolder.Find(workingFolder);
         if (root is null && !usesPackages)
@@ -81,10 +77,6 @@ internal static class ExportCommand
             RepositoryFolder.Named(notebooks, workingFolder, "--notebooks", "notebooks"),
             RepositoryFolder.Named(outFolder, workingFolder, "--out", "artifacts", "lessons-as-apps"),
             lessons,
-            edition == "instructor" ? ExportEdition.Instructor : ExportEdition.Student,
-            usesPackages ? null : Path.Combine(root!, "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"))
-        {
-            CacheFolder = RepositoryFolder.Cache(workingFolder),
-        };
+            usesPackages ? null : Path.Combine(root!, "src", "FlapAero.Notebooks", "FlapAero.Notebooks.csproj"));
     }
 }

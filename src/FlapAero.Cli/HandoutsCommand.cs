@@ -3,29 +3,28 @@ using System.Globalization;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Cli;
 
 /// <summary><c>flapaero handouts</c>: the lessons as pages, keys, sheets and notebooks.</summary>
 internal static class HandoutsCommand
 {
-    private const string Caution = "A training aid: the approved manual, local rules and a qualified instructor decide about a flight.";
-
     public static Command Create(TextWriter output, TextWriter error, string workingFolder)
     {
-        var options = new HandoutsOptions();
+        var options = new HandoutsArguments();
         var command = new Command("handouts",
             "Runs the lessons and makes of each the student's page, the instructor's page, the answer key, problem sheets with their keys, "
             + "and the student's notebook. If any cell fails, nothing is written and what was there before stays. "
             + "Lessons that have not changed are not run again. "
-            + "Exit code 0: done; 1: a lesson, a folder or the machine refused; 2: the call is wrong; 130: stopped. " + Caution);
+            + "Exit code 0: done; 1: a lesson, a folder or the machine refused; 2: the call is wrong; 130: stopped. " + Caution.OfTheCommand);
         options.AddTo(command);
         command.SetAction((parsed, cancellationToken) => RunAsync(options, parsed, output, error, workingFolder, cancellationToken));
         return command;
     }
 
     private static async Task<int> RunAsync(
-        HandoutsOptions options, ParseResult parsed, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
+        HandoutsArguments options, ParseResult parsed, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
     {
         try
         {
@@ -51,7 +50,7 @@ internal static class HandoutsCommand
         }
     }
 
-    private static HandoutOptions Read(HandoutsOptions options, ParseResult parsed, string workingFolder)
+    private static HandoutOptions Read(HandoutsArguments options, ParseResult parsed, string workingFolder)
     {
         string outPath = RepositoryFolder.Named(parsed.GetValue(options.Out), workingFolder, "--out", "artifacts", "handouts");
         string notebooks = RepositoryFolder.Named(parsed.GetValue(options.Notebooks), workingFolder, "--notebooks", "notebooks");

@@ -45,8 +45,8 @@ internal static class JupyterCommand
         Checkout checkout = Checkout.Above(workingFolder);
         JupyterProgram jupyter = await JupyterProgram.FindAsync(cancellationToken)
             ?? throw new SetupException(JupyterProgram.Missing);
-        KernelTool tool = await KernelTool.RestoreAsync(checkout, cancellationToken);
-        await checkout.BuildLessonAssemblyAsync(cancellationToken);
+        KernelTool tool = await KernelTool.RestoreAsync(checkout, output, cancellationToken);
+        await checkout.BuildLessonAssemblyAsync(output, cancellationToken);
         var spec = new KernelSpec(jupyter.DataFolder);
         spec.Install(tool, checkout.LessonAssemblies);
         await output.WriteLineAsync($"Kernel \"{KernelSpec.DisplayName}\" ({tool.Version}) is set up in {spec.Folder}");

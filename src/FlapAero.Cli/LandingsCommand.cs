@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using FlapAero.Equations;
 using FlapAero.Files;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 using nietras.SeparatedValues;
 
 namespace FlapAero.Cli;

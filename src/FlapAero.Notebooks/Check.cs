@@ -1,4 +1,4 @@
-using System.Security;
+using FlapAero.Charts;
 using UnitsNet;
 
 namespace FlapAero.Notebooks;
@@ -56,16 +56,16 @@ public sealed class CheckResult : LessonResult
     /// <summary>The verdict: what the answer is, and what is wrong with it. The expected value is never in it.</summary>
     public string Words { get; }
 
-    /// <summary>
-    /// The verdict for a page. What the answer key says goes with it as an attribute, for the handouts to take out; a
-    /// sealed check has no key.
-    /// </summary>
+    /// <summary>The verdict for a page.</summary>
     /// <returns>HTML.</returns>
     public override string ToHtml() =>
-        $"<div class=\"check\" data-outcome=\"{Outcome.ToString().ToLowerInvariant()}\"{_key?.Invoke().ToAttribute()}>{SecurityElement.Escape(Words)}</div>";
+        $"<div class=\"check\" data-outcome=\"{Outcome.ToString().ToLowerInvariant()}\">{HtmlText.Escape(Words)}</div>";
 
     /// <inheritdoc/>
     public override string ToString() => Words;
+
+    /// <summary>All of it: a verdict on the right answer says the answer. A sealed check has no key.</summary>
+    internal KeyOutput Kept() => new(ToHtml()) { Key = _key?.Invoke(), Outcome = Outcome, Words = Words };
 
     internal CheckResult With(Func<AnswerKey> key) => new(Outcome, Words, key);
 }

@@ -54,7 +54,7 @@ internal sealed class Diagnosis
         if (own == 0)
             return new CheckResult(CheckOutcome.Open, $"{_what}: not answered yet.");
         if (_expectation.IsRight(_value))
-            return new CheckResult(CheckOutcome.Passed, $"{_what}: {Wanted(_value)} is right, within {Wanted(_tolerance)}.");
+            return new CheckResult(CheckOutcome.Passed, $"{_what}: {Wanted(_value)} is right, within {QuantityText.InOwnUnit(Quantity.From(_tolerance, _unit), ToleranceDigits(_tolerance))}.");
 
         if (_expectation.MistakeIn(_value) is { } words)
             return Wrong($"{Answer} is not right. {words}");
@@ -89,6 +89,9 @@ internal sealed class Diagnosis
         int decimals = CountDecimals(tolerance);
         return decimals == 0 ? "0" : "0." + new string('0', decimals);
     }
+
+    /// <summary>A tolerance has up to two digits, such as 1.5: it is printed as it is tested, never rounded.</summary>
+    internal static string ToleranceDigits(double tolerance) => DecimalsOf(tolerance) is var digits && digits.Contains('.', StringComparison.Ordinal) ? digits + "#" : digits + ".#";
 
     internal static int CountDecimals(double tolerance) => Math.Clamp((int)Math.Ceiling(-Math.Log10(tolerance) - 1e-9), 0, 8);
 }

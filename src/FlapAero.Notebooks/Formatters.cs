@@ -1,4 +1,3 @@
-using System.Security;
 using FlapAero.Charts;
 using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
@@ -27,6 +26,27 @@ internal static class Formatters
             Formatter.SetPreferredMimeTypesFor(type, HtmlFormatter.MimeType, PlainTextFormatter.MimeType);
     }
 
+    /// <summary>
+    /// From now on, in this process, checks and problems leave a kernel in two outputs: what students may see, and the
+    /// key. The kernel that makes the handouts asks for it; a notebook in Jupyter never holds a key.
+    /// </summary>
+    internal static void KeepKeysApart()
+    {
+        if (Formatter.GetPreferredMimeTypesFor(typeof(Problem)).Contains(KeyOutput.MimeType))
+            return;
+        ITypeFormatter[] apart =
+        [
+            new HtmlFormatter<Problem>((problem, context) => context.Writer.Write(problem.QuestionHtml())),
+            new KeyFormatter<Problem>(problem => problem.Kept()),
+            new HtmlFormatter<CheckResult>((_, _) => { }),
+            new KeyFormatter<CheckResult>(check => check.Kept()),
+        ];
+        foreach (ITypeFormatter formatter in apart)
+            Formatter.Register(formatter);
+        foreach (Type type in apart.Select(f => f.Type).Distinct())
+            Formatter.SetPreferredMimeTypesFor(type, HtmlFormatter.MimeType, PlainTextFormatter.MimeType, KeyOutput.MimeType);
+    }
+
     /// <summary>What a notebook shows of a value where it shows plain text.</summary>
     internal static string Text(object value) => value.ToDisplayString(PlainTextFormatter.MimeType);
 
@@ -42,7 +62,7 @@ internal static class Formatters
         .. Of<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString()),
         .. Of<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString()),
         .. Of<IQuantity>(
-            quantity => $"<span class=\"quantity\">{SecurityElement.Escape(QuantityText.Of(quantity, null, units))}</span>",
+            quantity => $"<span class=\"quantity\">{HtmlText.Escape(QuantityText.Of(quantity, null, units))}</span>",
             quantity => QuantityText.Of(quantity, null, units)),
     ];
 
@@ -51,4 +71,19 @@ internal static class Formatters
         new HtmlFormatter<T>((value, context) => context.Writer.Write(html(value))),
         new PlainTextFormatter<T>((value, context) => context.Writer.Write(text(value))),
     ];
+
+    private sealed class KeyFormatter<T>(Func<T, KeyOutput> kept) : ITypeFormatter
+    {
+        public string MimeType => KeyOutput.MimeType;
+
+        public Type Type => typeof(T);
+
+        public bool Format(object instance, FormatContext context)
+        {
+            if (instance is not T value)
+                return false;
+            context.Writer.Write(kept(value).ToJson());
+            return true;
+        }
+    }
 }

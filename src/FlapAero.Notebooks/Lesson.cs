@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -56,7 +55,7 @@ public sealed partial class Lesson
 
     /// <summary>The lesson as the value of a cell: a line that says what it is about, and what draws figures in a notebook.</summary>
     /// <returns>HTML.</returns>
-    public string ToHtml() => $"<p class=\"lesson-ready\">{SecurityElement.Escape(ToString())}</p>{NotebookStart.Html}";
+    public string ToHtml() => $"<p class=\"lesson-ready\">{HtmlText.Escape(ToString())}</p>{NotebookStart.Html}";
 
     /// <summary>That the lesson is ready, its aeroplane and its seed.</summary>
     /// <returns>A sentence.</returns>

@@ -24,8 +24,7 @@ internal static class NotebookStart
         return Convert.ToBase64String(packed.GetBuffer(), 0, (int)packed.Length);
     }
 
-    /// <summary>A script's text must not end its element early.</summary>
-    private static string InScript(string script) => script.Replace("</script", "<\\/script", StringComparison.OrdinalIgnoreCase);
+    private static string InScript(string script) => HtmlText.InScript(script);
 
     private static string Read(string name)
     {

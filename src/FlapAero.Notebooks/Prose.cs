@@ -1,8 +1,6 @@
 using System.Globalization;
-using System.Security;
 using System.Text.RegularExpressions;
 using FlapAero.Charts;
-using Markdig;
 
 namespace FlapAero.Notebooks;
 
@@ -16,9 +14,6 @@ internal static partial class Prose
     private const char Open = '\uE000';
     private const char Close = '\uE001';
 
-    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
-        .UseMathematics().UsePipeTables().DisableHtml().Build();
-
     internal static string Html(Words words)
     {
         var values = new List<string>();
@@ -29,13 +24,13 @@ internal static partial class Prose
                 values.Add(value);
                 return $"{Open}{(values.Count - 1).ToString(CultureInfo.InvariantCulture)}{Close}";
             });
-        string html = Markdown.ToHtml(markdown, Pipeline).Trim();
+        string html = LessonMarkdown.ToHtml(markdown).Trim();
         if (html.Contains("%EE%80%80", StringComparison.OrdinalIgnoreCase))
             throw Require.RefusedWhole(
                 nameof(words),
                 "A value stands in the address of a link: only text and maths take values.");
-        html = Maths().Replace(html, maths => Placeholder().Replace(maths.Value, match => SecurityElement.Escape(Tex(Value(match)))));
-        return Placeholder().Replace(html, match => SecurityElement.Escape(Value(match)));
+        html = Maths().Replace(html, maths => Placeholder().Replace(maths.Value, match => HtmlText.Escape(Tex(Value(match)))));
+        return Placeholder().Replace(html, match => HtmlText.Escape(Value(match)));
 
         string Value(Match match) => values[int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture)];
     }

@@ -1,4 +1,3 @@
-using System.Security;
 using FlapAero.Charts;
 
 namespace FlapAero.Notebooks;
@@ -43,7 +42,7 @@ public sealed class Compared : LessonResult
     internal Compared(string text) => _text = text;
 
     /// <inheritdoc/>
-    public override string ToHtml() => $"<p class=\"compared\">{SecurityElement.Escape(_text)}</p>";
+    public override string ToHtml() => $"<p class=\"compared\">{HtmlText.Escape(_text)}</p>";
 
     /// <inheritdoc/>
     public override string ToString() => _text;

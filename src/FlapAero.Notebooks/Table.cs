@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using FlapAero.Charts;
 
@@ -35,14 +34,14 @@ public sealed class Table : LessonResult
     public override string ToHtml()
     {
         var html = new StringBuilder("<table class=\"numbers\">");
-        html.Append(CultureInfo.InvariantCulture, $"<caption>{SecurityElement.Escape(Caption)}</caption><thead><tr>");
+        html.Append(CultureInfo.InvariantCulture, $"<caption>{HtmlText.Escape(Caption)}</caption><thead><tr>");
         foreach (string heading in Headings)
             html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{LabelText.Html(heading)}</th>");
         html.Append("</tr></thead><tbody>");
         foreach (IReadOnlyList<string> row in Rows)
         {
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{SecurityElement.Escape(row[0])}</th>");
-            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{SecurityElement.Escape(cell)}</td>");
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{HtmlText.Escape(row[0])}</th>");
+            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{HtmlText.Escape(cell)}</td>");
             html.Append("</tr>");
         }
         return html.Append("</tbody></table>").ToString();

@@ -25,13 +25,13 @@ public sealed class ExportCommandTests : IDisposable
     }
 
     [Fact]
-    public async Task Export_WithoutOptions_WritesStudentsCopiesToTheStandardFolder()
+    public async Task Export_WithoutOptions_WritesInstructorsCopiesToTheStandardFolder()
     {
         Assert.Equal(0, await RunAsync(_root, "export"));
 
         string program = await File.ReadAllTextAsync(Path.Combine(Apps, "04-approach-speed.cs"), TestContext.Current.CancellationToken);
         Assert.Contains("#:project ../../src/FlapAero.Notebooks/FlapAero.Notebooks.csproj\n", program, StringComparison.Ordinal);
-        Assert.Contains("the student's copy", program, StringComparison.Ordinal);
+        Assert.Contains("For the instructor: it holds the answers.", program, StringComparison.Ordinal);
         Assert.DoesNotContain(_root, program, StringComparison.Ordinal);
         Assert.Equal("", _error.ToString());
         Assert.StartsWith("1 lesson written; start with: dotnet run ", _output.ToString(), StringComparison.Ordinal);
@@ -43,11 +43,11 @@ public sealed class ExportCommandTests : IDisposable
         string elsewhere = Path.Combine(_root, "elsewhere");
         string notebooks = Path.Combine(_root, "notebooks");
 
-        Assert.Equal(0, await RunAsync(Path.GetTempPath(), "export", "--packages", "--notebooks", notebooks, "--out", elsewhere, "--lesson", "4", "--edition", "instructor"));
+        Assert.Equal(0, await RunAsync(Path.GetTempPath(), "export", "--packages", "--notebooks", notebooks, "--out", elsewhere, "--lesson", "4"));
 
         string program = await File.ReadAllTextAsync(Path.Combine(elsewhere, "04-approach-speed.cs"), TestContext.Current.CancellationToken);
         Assert.Contains("\n#:package FlapAero.Notebooks@0.", program, StringComparison.Ordinal);
-        Assert.Contains("the instructor's copy", program, StringComparison.Ordinal);
+        Assert.Contains("names the folder with FlapAero's packages", program, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -63,11 +63,21 @@ public sealed class ExportCommandTests : IDisposable
 
     [Theory]
     [InlineData("--lesson", "flare")]
-    [InlineData("--edition", "teacher")]
+    [InlineData("--no-such-thing", "1")]
     public async Task Export_WrongUsage_ReturnsTwoAndWritesNothing(params string[] arguments)
     {
         Assert.Equal(2, await RunAsync(_root, ["export", .. arguments]));
         Assert.NotEqual("", _error.ToString());
+        Assert.False(Directory.Exists(Apps));
+    }
+
+    [Theory]
+    [InlineData("student")]
+    [InlineData("instructor")]
+    public async Task Export_Edition_IsRefusedInOneSentenceThatNamesPageAndNotebook(string edition)
+    {
+        Assert.Equal(2, await RunAsync(_root, "export", "--edition", edition));
+        Assert.Contains("a student uses the page or the notebook that \"flapaero handouts\" makes.", _error.ToString(), StringComparison.Ordinal);
         Assert.False(Directory.Exists(Apps));
     }
 
@@ -78,7 +88,7 @@ public sealed class ExportCommandTests : IDisposable
         string text = await File.ReadAllTextAsync(lesson, TestContext.Current.CancellationToken);
         await File.WriteAllTextAsync(lesson, text.Replace("var bankGuess =", "var air =", StringComparison.Ordinal), TestContext.Current.CancellationToken);
 
-        Assert.Equal(1, await RunAsync(_root, "export", "--edition", "instructor"));
+        Assert.Equal(1, await RunAsync(_root, "export"));
         Assert.Contains("cell \"My prediction: bank at the stall\" (my-prediction-bank-at-the-stall) declares \"air\"", _error.ToString(), StringComparison.Ordinal);
         Assert.False(Directory.Exists(Apps));
     }

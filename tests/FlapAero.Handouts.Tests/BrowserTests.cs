@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using FlapAero.Notebooks;
 using PuppeteerSharp.Media;
 
 namespace FlapAero.Handouts.Tests;

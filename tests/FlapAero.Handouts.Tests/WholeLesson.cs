@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using FlapAero.Notebooks;
+using FlapAero.Notebooks.Seals;
 
 namespace FlapAero.Handouts.Tests;
 
@@ -11,9 +13,19 @@ internal static class WholeLesson
     public const string InstructorWords = "Ask aloud who has seen the needle shake";
     public const string AnswerCode = "var mine = 61.4";
 
+    /// <summary>A check against a seal has no key: its page leads the student to the notebook.</summary>
+    private static readonly string Seal = SealText.Of(NumberSeal.Of(
+        "The slowest safe turn", "", UnitsNet.Scalar.FromAmount(61.4), UnitsNet.Scalar.FromAmount(0.5), [new Mistake(50, "Too low: did the bank count?")]));
+
     public static NotebookText Make(string outcome = "passed")
     {
-        string check = outcome == "passed" ? $"{Answer} kt is right." : "Too low: did the bank count?";
+        string check = outcome switch
+        {
+            "passed" => $"lesson.CheckSealed({Answer}, \"{Seal}\")",
+            "wrong" => $"lesson.CheckSealed(50.0, \"{Seal}\")",
+            "open" => $"lesson.CheckSealed(0.0, \"{Seal}\")",
+            _ => "HTML(\"It is right.\")",
+        };
         return new NotebookText("Stall speed in the turn to final", 4)
             .Markdown("opening", "opening", "Opening", """
                 # Stall speed in the turn to final
@@ -51,10 +63,10 @@ internal static class WholeLesson
                 <tbody><tr><th scope="row">0°</th><td>51.1 kt</td><td>46.0 kt</td><td>43.0 kt</td></tr><tr><th scope="row">30°</th><td>54.9 kt</td><td>49.4 kt</td><td>46.2 kt</td></tr><tr><th scope="row">45°</th><td>60.8 kt</td><td>54.7 kt</td><td>51.1 kt</td></tr></tbody></table>
                 """)
             .Html("answer", "answer", "The slowest safe turn", $"<span class=\"quantity\">{Answer} kt</span>", "Slowest speed", "kt", "var mine = 0.0; // your answer in knots")
-            .Html("check", "check", "Check the slowest turn", $"<div class=\"check\" data-outcome=\"{outcome}\"><p>{check}</p></div>")
+            .Code("check", "check", "Check the slowest turn", check)
             .Html("change", "change", "Sixty degrees of bank", Figure("Stall speed in a level turn"))
-            .Html("problem", "problem-1", "A heavier day", Problem("A heavier day", Answer))
-            .Html("problem", "problem-2", "Flaps half way", Problem("Flaps half way", "58.2"))
+            .Code("problem", "problem-1", "A heavier day", Problem("A heavier day", Answer))
+            .Code("problem", "problem-2", "Flaps half way", Problem("Flaps half way", "58.2"))
             .Markdown("instructor", "plan", "Lesson plan", $"""
                 **Objective.** The student states the margin in a turn. {InstructorWords}.
 
@@ -65,11 +77,10 @@ internal static class WholeLesson
             .Markdown("sources", "sources", "Sources", "- [MODEL] The model of this project, its equations ([references](../docs/references.md)).\n- The margin of 1.3 is common practice: see <https://example.org/margin> or [lesson 5](05-other.ipynb).");
     }
 
-    private static string Problem(string title, string answer) => $$"""
-        <section class="problem"><h3>{{title}}</h3><div class="question"><p>The stall speed is <span class="quantity">53 kt</span> and the bank 35°. What is <span class="math">\(1.1\,V_{S\varphi}\)</span>?</p></div>
-        <details class="hint"><summary>Hint</summary><p>First the load factor.</p></details>
-        <div class="solution"><p class="answer">{{answer}} ± 0.5 kt</p><p>{{Solution}}: <span class="math">\(V = 1.1 \cdot 53 / \sqrt{\cos 35^\circ}\)</span>.</p></div></section>
-        """;
+    private static string Problem(string title, string answer) => $$$""""
+        lesson.Problem("{{{title}}}", $$"""The stall speed is {{Speed.FromKnots(53)}} and the bank 35°. What is $1.1\,V_{S\varphi}$?""", ["First the load factor."],
+            Speed.FromKnots({{{answer}}}), Speed.FromKnots(0.5), $$"""{{{Solution}}}: $V = 1.1 \cdot 53 / \sqrt{\cos 35^\circ}$.""")
+        """";
 
     private static string Figure(string title)
     {

@@ -39,12 +39,44 @@ public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
 
         Assert.Contains("--http-local-only", spec["argv"]!.AsArray().Select(a => (string?)a));
         Assert.All(spec["argv"]!.AsArray().Select(a => (string)a!).Where(Path.IsPathRooted), path => Assert.True(File.Exists(path), path));
-        Assert.True(File.Exists((string?)spec["env"]!["DOTNET_STARTUP_HOOKS"]));
+        Assert.StartsWith(Entry, (string?)spec["argv"]![1], StringComparison.Ordinal);
         // A student's notebook lies anywhere: of the checkout the entry knows this one folder.
         string lessons = (string)spec["env"]!["FLAPAERO_LESSONS"]!;
         Assert.True(File.Exists(Path.Combine(lessons, "FlapAero.Notebooks.dll")), lessons);
         spec["env"]!.AsObject().Remove("FLAPAERO_LESSONS");
         Assert.DoesNotContain(jupyter.Checkout, spec.ToJsonString(new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping }), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Jupyter_NothingToFetchOrBuild_SaysNothingOfIt()
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+
+        string said = (await RunAsync()).Succeeded().Output;
+
+        Assert.StartsWith("Kernel \"", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("…", said, StringComparison.Ordinal);
+    }
+
+    /// <summary>As after "dotnet nuget locals all --clear": the entry is there, what it starts is not.</summary>
+    [Fact]
+    public async Task Kernel_ProgramGone_SaysWhatToRunAndStartsNothing()
+    {
+        InstalledJupyter.SkipWithoutJupyter();
+        (await RunAsync()).Succeeded();
+        string spec = Path.Combine(Entry, "kernel.json");
+        JsonNode entry = JsonNode.Parse(await File.ReadAllTextAsync(spec, TestContext.Current.CancellationToken))!;
+        entry["argv"]![2] = Path.Combine(_folder, "cleared", "Microsoft.DotNet.Interactive.App.dll");
+        await File.WriteAllTextAsync(spec, entry.ToJsonString(), TestContext.Current.CancellationToken);
+        string notebook = Path.Combine(_folder, "one.ipynb");
+        await File.WriteAllTextAsync(notebook, Notebooks.Of(("one", "1 + 1")), TestContext.Current.CancellationToken);
+
+        ProgramRun run = await ProgramRun.OfAsync("jupyter", _folder, jupyter.Environment(Data), ["nbconvert", "--to", "notebook", "--execute", notebook], TestContext.Current.CancellationToken);
+
+        Assert.NotEqual(0, run.ExitCode);
+        int words = run.Error.IndexOf("The kernel's program is not where it was set up", StringComparison.Ordinal);
+        Assert.InRange(words, 0, run.Error.IndexOf("Traceback", StringComparison.Ordinal) is >= 0 and var stack ? stack : int.MaxValue);
+        Assert.Contains("dotnet run --project src/FlapAero.Cli -- jupyter", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public sealed class TwoEngineTests(InstalledJupyter jupyter, FrontEnd frontEnd)
         {
             CellResult result = await kernel.RunAsync(cell.Source, TestContext.Current.CancellationToken);
             Assert.Null(result.Failure);
-            outputs.Add(cell.Id, [.. result.Outputs.Select(output => new Output(output.IsHtml ? "html" : "text", output.Text.TrimEnd()))]);
+            outputs.Add(cell.Id, [.. result.Outputs.Select(output => new Output(output.IsHtml ? "html" : "text", output.ForInstructor.TrimEnd()))]);
         }
         return outputs;
     }

@@ -21,7 +21,7 @@ internal sealed class LessonRun
     public static Task<LessonRun> OfAsync(string slug) => Runs.GetOrAdd(slug, s => new(() => StartAsync(s))).Value;
 
     /// <summary>All that a cell said.</summary>
-    public string Said(string cell) => string.Concat(Results[cell].Outputs.Select(output => output.Text));
+    public string Said(string cell) => string.Concat(Results[cell].Outputs.Select(output => output.ForInstructor));
 
     /// <summary>Runs more code where the lesson has been run.</summary>
     public async Task<CellResult> RunAsync(string code)

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Pages;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -53,7 +52,7 @@ public sealed class MisusedLessonTests
         foreach (LessonCell check in run.Lesson.Cells.Where(c => c.Role == CellRole.Check))
         {
             LessonCell answer = run.Lesson.Cells.TakeWhile(c => c != check).Last(c => c.Role == CellRole.Answer);
-            string name = StudentNotebook.DeclaredLast(answer.StudentSource)!;
+            string name = CellNames.Of(answer.StudentSource).LastVariable!;
             foreach (string other in new[] { "\"about sixty\"", "Temperature.FromKelvins(3)", "lesson" })
             {
                 await run.RunAsync($"var {name} = {other};");
@@ -76,7 +75,7 @@ public sealed class MisusedLessonTests
         Regex.Matches(cell.Source, @"\b([A-Za-z]\w*) =[ \n]|\(((?:\w+, )+\w+)\) =|^[\w<>(), ]+ (\w+)\(", RegexOptions.Multiline)
             .SelectMany(m => m.Groups.Values.Skip(1)).SelectMany(g => g.Value.Split(", ")).Where(name => name.Length > 0);
 
-    private static IEnumerable<(string, bool)> Outputs(CellResult result) => result.Outputs.Select(o => (o.Text, o.IsHtml));
+    private static IEnumerable<(string, bool)> Outputs(CellResult result) => result.Outputs.Select(o => (o.ForInstructor, o.IsHtml));
 
     private static void AssertMessage(string? words, string says)
     {

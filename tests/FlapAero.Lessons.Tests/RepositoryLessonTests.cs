@@ -1,7 +1,7 @@
 using System.Text;
 using AngleSharp.Html.Parser;
-using FlapAero.Handouts;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Notebooks;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -61,7 +61,7 @@ public sealed class RepositoryLessonTests
             await run.RunAsync($"lesson = Lesson.Begin(seed: {seed});");
             var sheet = new StringBuilder();
             foreach (LessonCell problem in problems)
-                sheet.AppendJoin('\n', (await run.RunAsync(problem.Source)).Outputs.Select(output => output.Text));
+                sheet.AppendJoin('\n', (await run.RunAsync(problem.Source)).Outputs.Select(output => output.ForInstructor));
             sheets.Add(sheet.ToString());
         }
         await run.RunAsync("lesson = Lesson.Begin();");

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Kernels;
@@ -46,7 +45,7 @@ public sealed partial class SeedTests
     private static async Task<List<string>> RefusedAsync(
         LessonNotebook lesson, IReadOnlyDictionary<string, CellResult> results, Func<string, Task<CellResult>> run, int[] seeds)
     {
-        var problems = new Dictionary<string, string[]>();
+        var problems = new Dictionary<string, IReadOnlyList<CellOutput>>();
         foreach (LessonCell cell in lesson.Cells.Where(c => c.Role == CellRole.Problem))
             problems.Add(cell.Id, await DrawAsync(cell, run, seeds));
         Dictionary<string, IReadOnlyList<CellOutput>> ofLesson = lesson.Cells.Where(c => c.IsCode && c.Role != CellRole.Setup)
@@ -58,10 +57,10 @@ public sealed partial class SeedTests
         foreach ((int n, int seed) in seeds.Index())
         {
             var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>(ofLesson);
-            foreach ((string cell, string[] html) in problems)
-                outputs[cell] = [new CellOutput(html[n], isHtml: true)];
+            foreach ((string cell, IReadOnlyList<CellOutput> drawn) in problems)
+                outputs[cell] = [drawn[n]];
             var sheet = new RanSheet(1, seed, problems.ToDictionary(p => p.Key, p => outputs[p.Key]));
-            AnswerKey[] keys = [.. outputs.Values.SelectMany(o => LessonKey.In(o, lesson.Slug))];
+            AnswerKey[] keys = [.. outputs.Values.SelectMany(o => RanLesson.KeysIn(o))];
             foreach (AnswerKey key in keys.Where(k => k.Value is not null))
                 refused.AddRange(SealAttack.Betrays(key.Seal).Select(how => $"seal of \"{key.What}\", seed {seed}: {how}"));
             refused.AddRange(keys.SelectMany(key => key.Choices).Where(c => c.Text == "Go around." && !c.IsRight && !c.IsSafe)
@@ -79,18 +78,19 @@ public sealed partial class SeedTests
     }
 
     /// <summary>A problem for each seed, all in one cell: compiling a cell takes longer than working it.</summary>
-    private static async Task<string[]> DrawAsync(LessonCell cell, Func<string, Task<CellResult>> run, int[] seeds)
+    private static async Task<IReadOnlyList<CellOutput>> DrawAsync(LessonCell cell, Func<string, Task<CellResult>> run, int[] seeds)
     {
         CellResult result = await run($$"""
             Problem DrawnFor(Lesson lesson)
             {
             {{Statement().Replace(cell.Source, "return lesson.")}};
             }
-            Console.Write(System.Text.Json.JsonSerializer.Serialize(
-                new[] { {{string.Join(", ", seeds)}} }.Select(seed => DrawnFor(Lesson.Begin(seed, lesson.Aeroplane)).ToHtml())));
+            foreach (int seed in new[] { {{string.Join(", ", seeds)}} })
+                display(DrawnFor(Lesson.Begin(seed, lesson.Aeroplane)));
             """);
         Assert.True(result.Failure is null, result.Failure);
-        return JsonSerializer.Deserialize<string[]>(string.Concat(result.Outputs.Select(o => o.Text)))!;
+        Assert.Equal(seeds.Length, result.Outputs.Count(output => output.Kept?.Key is not null));
+        return result.Outputs;
     }
 
     [GeneratedRegex(@"^lesson\.", RegexOptions.Multiline)]

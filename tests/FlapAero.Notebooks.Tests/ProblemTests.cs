@@ -1,5 +1,6 @@
 using FlapAero.Charts;
 using FlapAero.Notebooks.Seals;
+using Microsoft.DotNet.Interactive.Formatting;
 using UnitsNet;
 
 namespace FlapAero.Notebooks.Tests;
@@ -14,7 +15,7 @@ public class ProblemTests
         Problem problem = TheLesson.Decide("D", "q", [Option.Right("Go on.", "The rule is kept."), Option.Safe(false, "Go around.", "Say why.")], "r", ["h"], "s");
         var html = Html.Parse(problem.ToHtml());
         string safe = problem.Answer == "a" ? "b" : "a";
-        CheckResult verdict = TheLesson.CheckSealed(safe, AnswerKey.Parse(html.QuerySelector("[data-key]")!.GetAttribute("data-key")!).Seal);
+        CheckResult verdict = TheLesson.CheckSealed(safe, problem.Kept().Key!.Seal);
 
         Assert.Equal(CheckOutcome.Passed, verdict.Outcome);
         Assert.Equal($"D: {safe} is safe and accepted; it is more than the rule asks. Say why.", verdict.Words);
@@ -30,7 +31,7 @@ public class ProblemTests
         var html = Html.Parse(problem.ToHtml());
 
         Assert.Equal(["Hint 1 of 2", "Hint 2 of 2"], html.QuerySelectorAll("details.hint > summary").Select(s => s.TextContent));
-        AnswerKey key = AnswerKey.Parse(html.QuerySelector(".problem")!.GetAttribute("data-key")!);
+        AnswerKey key = KeyOutput.Parse(problem.Kept().ToJson()).Key!;
         Assert.Equal("57.2 ± 1\u00A0kt", key.Answer);
         Assert.Equal("Speed.FromKnots(0)", key.Blank);
         Assert.Equal("At 30°?", key.Question);
@@ -67,6 +68,18 @@ public class ProblemTests
         Assert.Equal(2, html.QuerySelectorAll(".solution ol.because > li").Length);
         Assert.StartsWith("Right. It is safe.", html.QuerySelectorAll(".because > li").Single(li => li.TextContent.Contains("Right", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("Right", html.QuerySelector(".options")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ToHtml_InANotebook_HasTheSolutionAndNoKey()
+    {
+        Problem problem = Choice(TheLesson);
+
+        Assert.NotNull(Html.Parse(problem.ToHtml()).QuerySelector(".solution"));
+        Assert.DoesNotContain(problem.Kept().Key!.Seal, problem.ToHtml(), StringComparison.Ordinal);
+        // Only the kernel that makes the handouts asks for it.
+        Assert.DoesNotContain(KeyOutput.MimeType, Formatter.GetPreferredMimeTypesFor(typeof(Problem)));
+        Assert.Null(Html.Parse(problem.QuestionHtml()).QuerySelector(".solution"));
     }
 
     [Fact]

@@ -44,8 +44,7 @@ public class SealTests
     public void CheckSealed_BareNumber_SaysWhatToWrite(DisplayUnits units, string words)
     {
         Lesson lesson = Lesson.Begin(units: units);
-        string seal = AnswerKey.Parse(Html.Parse(lesson.Check("Height", Length.FromFeet(1000), Length.FromFeet(1000), Length.FromFeet(15)).ToHtml())
-            .QuerySelector("[data-key]")!.GetAttribute("data-key")!).Seal;
+        string seal = lesson.Check("Height", Length.FromFeet(1000), Length.FromFeet(1000), Length.FromFeet(15)).Kept().Key!.Seal;
 
         Assert.Contains(words, lesson.CheckSealed(51, seal).Words, StringComparison.Ordinal);
         Assert.Equal(CheckOutcome.Wrong, lesson.CheckSealed(51, seal).Outcome);
@@ -124,8 +123,32 @@ public class SealTests
     public void Of_Tolerance_IsWhatAPersonWouldWriteAndNoUsualShare(double expected, double tolerance, double coarse) =>
         Assert.Equal(coarse, CoarseTolerance.Of(expected, tolerance));
 
+    [Fact]
+    public void Of_ToleranceInTenths_IsTheDecimalThatAPersonWrites()
+    {
+        foreach (int power in Enumerable.Range(-9, 19))
+            foreach (string step in (string[])["1", "1.2", "1.5", "2", "2.5", "3", "4", "5", "6", "7", "8", "9"])
+            {
+                double written = double.Parse(FormattableString.Invariant($"{step}E{power}"), System.Globalization.CultureInfo.InvariantCulture);
+                // Far from any usual share of it.
+                Assert.Equal(written, CoarseTolerance.Of(7.77 * written, written * (1 + 1e-12)));
+            }
+    }
+
+    [Theory]
+    [InlineData(1.5, "20.8 ± 1.5\u00A0kt", "within 1.5\u00A0kt")]
+    [InlineData(0.25, "20.8 ± 0.25\u00A0kt", "within 0.25\u00A0kt")]
+    [InlineData(4, "21 ± 4\u00A0kt", "within 4\u00A0kt")]
+    public void Check_ToleranceOfTwoDigits_IsPrintedAsItIsTested(double tolerance, string answer, string verdict)
+    {
+        CheckResult check = TheLesson.Check("What", Speed.FromKnots(20.75), Speed.FromKnots(20.75), Speed.FromKnots(tolerance));
+
+        Assert.Equal(answer, check.Kept().Key!.Answer);
+        Assert.Contains(verdict, check.Words, StringComparison.Ordinal);
+    }
+
     private static AnswerKey KeyOf(Length answer, Length tolerance) =>
-        AnswerKey.Parse(Html.Parse(TheLesson.Check("What", answer, answer, tolerance).ToHtml()).QuerySelector("[data-key]")!.GetAttribute("data-key")!);
+        TheLesson.Check("What", answer, answer, tolerance).Kept().Key!;
 
     [Theory]
     [InlineData("")]

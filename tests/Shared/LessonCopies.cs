@@ -30,7 +30,7 @@ internal static class LessonCopies
     /// <summary>Outcome and words of the one check that a cell put out.</summary>
     public static (string? Outcome, string Words) Check(CellResult result)
     {
-        string html = string.Concat(result.Outputs.Select(output => output.Text));
+        string html = string.Concat(result.Outputs.Select(output => output.ForInstructor));
         var check = new HtmlParser().ParseDocument(html).QuerySelectorAll(".check").Single();
         return (check.GetAttribute("data-outcome"), check.TextContent.Trim());
     }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 
 namespace FlapAero.Charts;
 
@@ -82,13 +81,13 @@ public sealed class MovingFigure
 
     private FigureHtml Html()
     {
-        string name = Notation.ToHtml(Control.NameAndSymbol), start = SecurityElement.Escape(Texts[StartIndex]);
+        string name = Notation.ToHtml(Control.NameAndSymbol), start = HtmlText.Escape(Texts[StartIndex]);
         // Hidden until a script is there that can move it.
         string control = string.Create(CultureInfo.InvariantCulture, $"""
             <div class="plot-control" hidden><label><span>{name}</span> <input type="range" min="0" max="{Values.Count - 1}" step="1" value="{StartIndex}" autocomplete="off" aria-valuetext="{start}"></label>
             <output aria-live="off">{start}</output><p class="plot-finding" aria-live="polite">{LabelText.Html(StartFrame.FindingText)}</p></div>
             """);
-        string range = $" <span class=\"plot-range\">{RangeWords(name, SecurityElement.Escape)}</span>";
+        string range = $" <span class=\"plot-range\">{RangeWords(name, HtmlText.Escape)}</span>";
         return new FigureHtml(StartFrame, ToPlotlyJson(), control, range, [.. Numbers]);
     }
 

@@ -18,10 +18,11 @@ internal sealed class Checkout
         : throw new SetupException($"No FlapAero.sln stands in {workingFolder} or above it; call from inside the project's folder, where the lessons are.");
 
     /// <summary>Building this command built it already, unless someone cleaned up since.</summary>
-    public async Task BuildLessonAssemblyAsync(CancellationToken cancellationToken)
+    public async Task BuildLessonAssemblyAsync(TextWriter output, CancellationToken cancellationToken)
     {
         if (File.Exists(Path.Combine(LessonAssemblies, "FlapAero.Notebooks.dll")))
             return;
+        await output.WriteLineAsync("Building what the lessons reference, once: about half a minute …");
         await DotnetAsync(cancellationToken, "build", Path.Combine("src", "FlapAero.Notebooks"), "--verbosity", "quiet");
     }
 

@@ -8,13 +8,17 @@ namespace FlapAero.Cli.Jupyter;
 
 /// <summary>
 /// The project's own entry among the user's Jupyter kernels. It differs from the tool's own in that the kernel listens
-/// on loopback alone, writes no address into notebooks and shows errors in words.
+/// on loopback alone, writes no address into notebooks, shows errors in words and says what is missing where it cannot start.
 /// </summary>
 internal sealed class KernelSpec
 {
     public const string DisplayName = LessonNotebook.KernelDisplayName;
 
     private const string StartAssembly = "FlapAero.KernelStart.dll";
+
+    /// <summary>Beside the start assembly: the runtime that it asks for is the one that the kernel's program asks for.</summary>
+    private const string StartRuntime = "FlapAero.KernelStart.runtimeconfig.json";
+
     private const string SpecFile = "kernel.json";
 
     /// <summary>What the start assembly reads the folder from; it spells it likewise.</summary>
@@ -54,6 +58,7 @@ internal sealed class KernelSpec
             using (Stream assembly = Assembly.GetExecutingAssembly().GetManifestResourceStream(StartAssembly)!)
             using (FileStream file = File.Create(Path.Combine(Folder, StartAssembly)))
                 assembly.CopyTo(file);
+            File.WriteAllBytes(Path.Combine(Folder, StartRuntime), File.ReadAllBytes(Path.ChangeExtension(tool.Assembly, ".runtimeconfig.json")));
             File.WriteAllText(SpecPath, Spec(tool, lessonAssemblies, made).ToJsonString(Readable) + "\n");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -73,6 +78,7 @@ internal sealed class KernelSpec
             JsonArray made = FoldersMade() ?? [];
             File.Delete(SpecPath);
             File.Delete(Path.Combine(Folder, StartAssembly));
+            File.Delete(Path.Combine(Folder, StartRuntime));
             foreach (string folder in made.Select(folder => folder!.GetValue<string>()))
                 if (Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any())
                     Directory.Delete(folder);
@@ -87,13 +93,12 @@ internal sealed class KernelSpec
     private JsonObject Spec(KernelTool tool, string lessonAssemblies, JsonArray made) => new()
     {
         ["argv"] = new JsonArray(
-            Dotnet.Path, tool.Assembly, "jupyter", "--default-kernel", "csharp",
+            Dotnet.Path, Path.Combine(Folder, StartAssembly), tool.Assembly, "jupyter", "--default-kernel", "csharp",
             "--http-local-only", "--http-port-range", PortOfTheSystem, "{connection_file}"),
         ["display_name"] = DisplayName,
         ["language"] = "C#",
         ["env"] = new JsonObject
         {
-            ["DOTNET_STARTUP_HOOKS"] = Path.Combine(Folder, StartAssembly),
             [LessonFolderVariable] = lessonAssemblies,
             // One notebook on a laptop: not a heap for each core, not a line in the log for each start.
             ["DOTNET_gcServer"] = "0",

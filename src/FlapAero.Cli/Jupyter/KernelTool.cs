@@ -11,8 +11,8 @@ internal sealed record KernelTool(string Version, string Assembly)
 {
     private const string Package = "microsoft.dotnet-interactive";
 
-    /// <summary>Fetches the tool, unless it is there.</summary>
-    public static async Task<KernelTool> RestoreAsync(Checkout checkout, CancellationToken cancellationToken)
+    /// <summary>Fetches the tool, unless it is there; says so before, since it takes a while.</summary>
+    public static async Task<KernelTool> RestoreAsync(Checkout checkout, TextWriter output, CancellationToken cancellationToken)
     {
         string version = PinnedVersion(checkout.ToolManifest);
         string folder = Path.Combine(await PackagesFolderAsync(checkout, cancellationToken), Package, version);
@@ -20,6 +20,7 @@ internal sealed record KernelTool(string Version, string Assembly)
         string standard = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages", Package, version);
         if ((Find(folder) ?? Find(standard)) is { } present)
             return new KernelTool(version, present);
+        await output.WriteLineAsync($"Fetching the kernel tool {version}, once: 50 MB, about a minute with a usual connection …");
         await checkout.DotnetAsync(cancellationToken, "tool", "restore");
         return new KernelTool(version, Find(folder) ?? Find(standard) ?? throw new SetupException(
             $"\"dotnet tool restore\" ended well, yet {folder} holds no kernel program; empty that folder and run this again."));

@@ -161,7 +161,7 @@ const answers = (() => {
     const wrong = (words) => ({ isKnown: true, verdict: ["wrong", words] });
     if (value === 0) return { isKnown: true, verdict: ["open", "Zero is not an answer here: write a number other than zero."] };
     if (isRight(seal, value))
-      return { isKnown: true, verdict: ["passed", `${answer} is right, within ${seal.tolerance.toFixed(seal.decimals)}${gap(wanted.sign)}.`] };
+      return { isKnown: true, verdict: ["passed", `${answer} is right, within ${Number(seal.tolerance.toFixed(seal.decimals + 1))}${gap(wanted.sign)}.`] };
     for (let i = 0; i < seal.known.length; i++) {
       const words = find(seal, i, seal.known[i], value);
       if (words !== null) return wrong(`${answer} is not right. ${words}`);

@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using FlapAero.Files;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
 namespace FlapAero.Handouts.Cache;
 

@@ -38,10 +38,10 @@ internal sealed class RunCache(ContentCache cache)
     }
 
     private static List<Cell> Cells(IReadOnlyDictionary<string, IReadOnlyList<CellOutput>> outputs) =>
-        [.. outputs.Select(o => new Cell(o.Key, [.. o.Value.Select(v => new KernelMessages.Output(v.Text, v.IsHtml))]))];
+        [.. outputs.Select(o => new Cell(o.Key, [.. o.Value.Select(KernelMessages.Output.Of)]))];
 
     private static Dictionary<string, IReadOnlyList<CellOutput>> Outputs(IReadOnlyList<Cell> cells) => cells.ToDictionary(
-        c => c.Id, c => (IReadOnlyList<CellOutput>)[.. c.Outputs.Select(o => new CellOutput(o.Text, o.IsHtml))], StringComparer.Ordinal);
+        c => c.Id, c => (IReadOnlyList<CellOutput>)[.. c.Outputs.Select(o => o.ToCellOutput())], StringComparer.Ordinal);
 
     private sealed record Run(IReadOnlyList<Cell> Cells, IReadOnlyList<Sheet> Sheets);
 

@@ -1,6 +1,6 @@
 using System.Text;
+using FlapAero.Handouts.Lessons;
 using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Text;
 
@@ -12,17 +12,14 @@ namespace FlapAero.Handouts.Exporting;
 /// </summary>
 internal sealed class CellCode
 {
-    private static readonly CSharpParseOptions Script = new(LanguageVersion.Latest, kind: SourceCodeKind.Script);
-
     private readonly List<(TextSpan Span, string By)> _edits = [];
     private readonly List<string> _usings = [];
     private readonly List<string> _types = [];
-    private readonly List<string> _directives = [];
+    private readonly List<(string Line, CellReference? Reference)> _directives = [];
 
     private CellCode(string source)
     {
-        SyntaxNode tree = CSharpSyntaxTree.ParseText(source, Script).GetRoot();
-        var root = (CompilationUnitSyntax)tree;
+        CompilationUnitSyntax root = CellNames.Parsed(source);
         TakeDirectives(root);
         foreach (UsingDirectiveSyntax use in root.Usings)
             Take(use, _usings);
@@ -30,8 +27,7 @@ internal sealed class CellCode
             Take(member, _types);
         ShowLastValue(root);
         Statements = Edited(source).Trim();
-        Declared = CellNames.Declared(root);
-        Used = CellNames.Used(root);
+        Names = CellNames.Of(root);
     }
 
     /// <summary>The usings, each as it stands.</summary>
@@ -43,14 +39,11 @@ internal sealed class CellCode
     /// <summary>The types that the cell declares.</summary>
     public IReadOnlyList<string> Types => _types;
 
-    /// <summary>The lines for the kernel, such as references and magic commands.</summary>
-    public IReadOnlyList<string> Directives => _directives;
+    /// <summary>The lines for the kernel, such as magic commands and references; of these, what they refer to.</summary>
+    public IReadOnlyList<(string Line, CellReference? Reference)> Directives => _directives;
 
-    /// <summary>The names that the cell declares for the cells after it.</summary>
-    public IReadOnlySet<string> Declared { get; }
-
-    /// <summary>The names that the cell uses and does not only mention as a member of something.</summary>
-    public IReadOnlySet<string> Used { get; }
+    /// <summary>The names that the cell declares and uses.</summary>
+    public CellNames Names { get; }
 
     public static CellCode Of(string source) => new(source);
 
@@ -59,7 +52,7 @@ internal sealed class CellCode
         foreach (SyntaxTrivia trivia in root.DescendantTrivia(descendIntoTrivia: false).Where(t => t.IsDirective))
             if (trivia.GetStructure() is ReferenceDirectiveTriviaSyntax or LoadDirectiveTriviaSyntax or BadDirectiveTriviaSyntax or ShebangDirectiveTriviaSyntax)
             {
-                _directives.Add(trivia.ToFullString().Trim());
+                _directives.Add((trivia.ToFullString().Trim(), trivia.GetStructure() is ReferenceDirectiveTriviaSyntax reference ? CellReference.Of(reference) : null));
                 _edits.Add((trivia.FullSpan, ""));
             }
     }

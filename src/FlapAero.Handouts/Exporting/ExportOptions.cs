@@ -1,15 +1,14 @@
 namespace FlapAero.Handouts.Exporting;
 
-/// <summary>Which lessons become programs, for whom, where, and from where they take the library.</summary>
+/// <summary>Which lessons become programs, where, and from where they take the library.</summary>
 public sealed class ExportOptions
 {
     /// <summary>Makes options.</summary>
     /// <param name="notebooksFolder">The folder of notebooks.</param>
     /// <param name="outputFolder">The folder of programs; made where it is missing.</param>
     /// <param name="lessons">Lessons by slug, number or file name; none means all.</param>
-    /// <param name="edition">For whom.</param>
     /// <param name="project">The project file of the lessons' library; null takes its package.</param>
-    public ExportOptions(string notebooksFolder, string outputFolder, IReadOnlyList<string> lessons, ExportEdition edition, string? project)
+    public ExportOptions(string notebooksFolder, string outputFolder, IReadOnlyList<string> lessons, string? project)
     {
         ArgumentException.ThrowIfNullOrEmpty(notebooksFolder);
         ArgumentException.ThrowIfNullOrEmpty(outputFolder);
@@ -17,7 +16,6 @@ public sealed class ExportOptions
         NotebooksFolder = notebooksFolder;
         OutputFolder = outputFolder;
         Lessons = lessons;
-        Edition = edition;
         Project = project;
     }
 
@@ -29,12 +27,6 @@ public sealed class ExportOptions
 
     /// <summary>The wanted lessons; none means all.</summary>
     public IReadOnlyList<string> Lessons { get; }
-
-    /// <summary>For whom the programs are.</summary>
-    public ExportEdition Edition { get; }
-
-    /// <summary>Where runs are kept between exports; null keeps none.</summary>
-    public string? CacheFolder { get; init; }
 
     /// <summary>The project file that the programs reference, or null where they take the package.</summary>
     public string? Project { get; }

@@ -3,51 +3,27 @@ using System.Reflection;
 using System.Text;
 using FlapAero.Files;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
 namespace FlapAero.Handouts.Exporting;
 
 /// <summary>Writes lessons as C# programs, one file each; either all of the wanted ones or none.</summary>
 public static class LessonExporter
 {
-    /// <summary>Exports the wanted lessons. A student's program is made from the student's notebook, so the lesson is run for it.</summary>
-    /// <param name="options">Which, for whom, where to.</param>
-    /// <param name="builder">Makes the students' notebooks.</param>
-    /// <param name="cancellationToken">Stops before anything is written.</param>
+    /// <summary>Exports the wanted lessons as the instructor has them, with their answers.</summary>
+    /// <param name="options">Which, and where to.</param>
     /// <returns>The names of the files written, in their order.</returns>
     /// <exception cref="HandoutException">A notebook, a cell or a folder refused; nothing was written. All faults are listed.</exception>
     /// <exception cref="UnknownLessonException">A lesson was asked for that there is not.</exception>
-    public static async Task<IReadOnlyList<string>> ExportAsync(ExportOptions options, HandoutBuilder builder, CancellationToken cancellationToken)
+    public static IReadOnlyList<string> Export(ExportOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
-        ArgumentNullException.ThrowIfNull(builder);
-        string library = Library(options);
-        if (options.Edition == ExportEdition.Instructor)
-            return Write(options, options.NotebooksFolder, library);
-        string copies = Directory.CreateTempSubdirectory("flapaero-copies-").FullName;
-        try
-        {
-            var wanted = new HandoutOptions(options.NotebooksFolder, copies, options.Lessons)
-            {
-                Editions = new HashSet<Edition> { Edition.Notebook },
-                CacheFolder = options.CacheFolder,
-            };
-            await builder.BuildAsync(wanted, null, cancellationToken).ConfigureAwait(false);
-            return Write(options, copies, library);
-        }
-        finally
-        {
-            Directory.Delete(copies, recursive: true);
-        }
-    }
-
-    private static List<string> Write(ExportOptions options, string notebooks, string library)
-    {
-        IReadOnlyList<LessonNotebook> lessons = LessonNotebook.ReadFolder(notebooks);
+        LibraryReference library = Library(options);
+        IReadOnlyList<LessonNotebook> lessons = LessonNotebook.ReadFolder(options.NotebooksFolder);
         var faults = new List<string>();
         var programs = new List<(string Name, string Text)>();
         foreach (LessonNotebook notebook in LessonChoice.Of(lessons, options.Lessons))
-            if (LessonProgram.Of(notebook, options.Edition, library, faults) is { } text)
+            if (LessonProgram.Of(notebook, library, faults) is { } text)
                 programs.Add((notebook.Stem + ".cs", text));
         if (faults.Count > 0)
             throw new HandoutException(string.Create(CultureInfo.InvariantCulture,
@@ -66,14 +42,14 @@ public static class LessonExporter
     }
 
     /// <summary>The path to a project is relative, so that a checkout can be moved with what was exported into it.</summary>
-    private static string Library(ExportOptions options)
+    private static LibraryReference Library(ExportOptions options)
     {
         if (options.Project is not { } project)
-            return $"#:package FlapAero.Notebooks@{Version()}";
+            return LibraryReference.Package(Version());
         string path = Path.GetRelativePath(options.OutputFolder, project).Replace('\\', '/');
         return Path.IsPathRooted(path)
             ? throw new HandoutException($"The folder {options.OutputFolder} is on another drive than the checkout, so no relative path leads there; name another with --out, or take --packages.")
-            : $"#:project {path}";
+            : LibraryReference.Project(path);
     }
 
     /// <summary>The version of the packages that were packed together with this assembly.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Notebooks;
 
@@ -9,7 +8,7 @@ namespace FlapAero.Handouts.Exporting;
 /// One lesson as a C# program in one file that needs no notebook kernel: prose is printed, code runs in its order, the value
 /// of each cell is shown.
 /// </summary>
-internal sealed partial class LessonProgram
+internal sealed class LessonProgram
 {
     /// <summary>What the kernel of a notebook imports by itself.</summary>
     private static readonly string[] KernelUsings =
@@ -26,31 +25,28 @@ internal sealed partial class LessonProgram
     ];
 
     private readonly LessonNotebook _notebook;
-    private readonly ExportEdition _edition;
     private readonly List<(LessonCell Cell, CellCode? Code)> _cells;
     private readonly List<string> _faults = [];
 
-    private LessonProgram(LessonNotebook notebook, ExportEdition edition)
+    private LessonProgram(LessonNotebook notebook)
     {
         _notebook = notebook;
-        _edition = edition;
         _cells = [.. notebook.Cells.Select(cell => (cell, cell.IsCode ? CellCode.Of(cell.Source) : null))];
     }
 
     /// <summary>The program, or null where faults were added.</summary>
-    /// <param name="notebook">The lesson, as those who get it have it.</param>
-    /// <param name="edition">For whom.</param>
-    /// <param name="library">The line that references the lessons' library.</param>
+    /// <param name="notebook">The lesson.</param>
+    /// <param name="library">Where the lessons' library comes from.</param>
     /// <param name="faults">Told what a program cannot take over from the notebook.</param>
-    public static string? Of(LessonNotebook notebook, ExportEdition edition, string library, List<string> faults)
+    public static string? Of(LessonNotebook notebook, LibraryReference library, List<string> faults)
     {
-        var program = new LessonProgram(notebook, edition);
+        var program = new LessonProgram(notebook);
         string? text = program.Write(library);
         faults.AddRange(program._faults);
         return text;
     }
 
-    private string? Write(string library)
+    private string? Write(LibraryReference library)
     {
         List<string> packages = Packages();
         HashSet<LessonCell> blocks = Blocks();
@@ -58,12 +54,13 @@ internal sealed partial class LessonProgram
             return null;
         var lines = new ProgramLines();
         lines.Add($"// {Invariant($"Lesson {_notebook.Number}")}: {_notebook.Title}");
-        lines.Add($"// Run it with: dotnet run {_notebook.Stem}.cs");
-        lines.Add($"// Made from {_notebook.FileName} ({(_edition == ExportEdition.Student ? "the student's copy" : "the instructor's copy")}) by: flapaero export. A change made here is lost at the next export.");
-        lines.Add(library);
+        lines.Add($"// Run it in this folder, with the .NET SDK 10 or later: dotnet run {_notebook.Stem}.cs");
+        lines.Add($"// {library.Needs}");
+        lines.Add($"// For the instructor: it holds the answers. Made from {_notebook.FileName} by: flapaero export. A change made here is lost at the next export.");
+        lines.Add(library.Directive);
         foreach (string package in packages.Distinct(StringComparer.Ordinal))
             lines.Add($"#:package {package}");
-        foreach (string property in library.StartsWith("#:project", StringComparison.Ordinal) && packages.Count == 0 ? Properties : [.. Properties, "ManagePackageVersionsCentrally=false"])
+        foreach (string property in library.IsProject && packages.Count == 0 ? Properties : [.. Properties, "ManagePackageVersionsCentrally=false"])
             lines.Add($"#:property {property}");
         lines.Add("");
         foreach (string use in KernelUsings.Concat(_cells.SelectMany(c => c.Code?.Usings ?? [])).Append("using FlapAero.Notebooks;")
@@ -99,14 +96,14 @@ internal sealed partial class LessonProgram
     {
         var packages = new List<string>();
         foreach ((LessonCell cell, CellCode? code) in _cells)
-            foreach (string directive in code?.Directives ?? [])
+            foreach ((string directive, CellReference? reference) in code?.Directives ?? [])
             {
-                if (PackageLine().Match(directive) is { Success: true } package)
+                if (reference?.Package is { } package)
                 {
-                    if (package.Groups["name"].Value != "FlapAero.Notebooks")
-                        packages.Add($"{package.Groups["name"].Value}@{(package.Groups["version"].Success ? package.Groups["version"].Value : "*")}");
+                    if (package != "FlapAero.Notebooks")
+                        packages.Add($"{package}@{reference.Version ?? "*"}");
                 }
-                else if (cell.Role != CellRole.Setup || !directive.StartsWith("#r ", StringComparison.Ordinal))
+                else if (cell.Role != CellRole.Setup || reference is null)
                 {
                     Fault(cell, $"has the line {directive}, which only a notebook's kernel understands; allowed in a program are #r \"nuget: NAME, VERSION\" and the setup's #r.");
                 }
@@ -122,7 +119,7 @@ internal sealed partial class LessonProgram
     {
         var blocks = new HashSet<LessonCell>();
         var declarations = _cells.Where(c => c.Code is not null)
-            .SelectMany(c => c.Code!.Declared.Select(name => (Name: name, c.Cell))).GroupBy(d => d.Name, StringComparer.Ordinal);
+            .SelectMany(c => c.Code!.Names.Declared.Select(name => (Name: name, c.Cell))).GroupBy(d => d.Name, StringComparer.Ordinal);
         foreach (IGrouping<string, (string Name, LessonCell Cell)> doubled in declarations.Where(group => group.Count() > 1))
         {
             foreach ((string name, LessonCell cell) in doubled)
@@ -140,14 +137,14 @@ internal sealed partial class LessonProgram
     private (LessonCell Cell, string Name)? FirstUse(LessonCell of)
     {
         int at = _cells.FindIndex(c => c.Cell == of);
-        foreach (string name in _cells[at].Code!.Declared)
+        foreach (string name in _cells[at].Code!.Names.Declared)
             foreach ((LessonCell cell, CellCode? code) in _cells.Skip(at + 1))
             {
                 if (code is null)
                     continue;
-                if (code.Declared.Contains(name))
+                if (code.Names.Declared.Contains(name))
                     break;
-                if (code.Used.Contains(name))
+                if (code.Names.Used.Contains(name))
                     return (cell, name);
             }
         return null;
@@ -173,7 +170,4 @@ internal sealed partial class LessonProgram
     }
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
-
-    [GeneratedRegex("^#r\\s+\"nuget:\\s*(?<name>[\\w.-]+)\\s*(,\\s*(?<version>[\\w.*+-]+)\\s*)?\"$", RegexOptions.CultureInvariant)]
-    private static partial Regex PackageLine();
 }

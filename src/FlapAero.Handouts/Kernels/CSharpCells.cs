@@ -1,3 +1,4 @@
+using FlapAero.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Scripting;
@@ -82,8 +83,14 @@ internal sealed class CSharpCells : Kernel
         if (_state.Exception is { } exception)
             context.Fail(command, exception);
         else if (_state.ReturnValue is not null || EndsInAValue(script))
-            context.Publish(new ReturnValueProduced(_state.ReturnValue, command, [FormattedValue.CreateSingleFromObject(_state.ReturnValue)]));
+            context.Publish(new ReturnValueProduced(_state.ReturnValue, command, Formatted(_state.ReturnValue)));
     }
+
+    /// <summary>A value as it is shown first, and its key beside it where it has one.</summary>
+    private static FormattedValue[] Formatted(object? value) =>
+        value is not null && Formatter.GetPreferredMimeTypesFor(value.GetType()).Contains(KeyOutput.MimeType)
+            ? [FormattedValue.CreateSingleFromObject(value), FormattedValue.CreateSingleFromObject(value, KeyOutput.MimeType)]
+            : [FormattedValue.CreateSingleFromObject(value)];
 
     /// <summary>Whether the last line is an expression with a value: null is one, too.</summary>
     private static bool EndsInAValue(Script script)

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text;
-using System.Text.RegularExpressions;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Notebooks;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
@@ -11,7 +12,7 @@ using Microsoft.DotNet.Interactive.Formatting;
 namespace FlapAero.Handouts.Kernels;
 
 /// <summary>A fresh C# kernel inside this process. With <see cref="CSharpCells"/> all that knows the kernel's packages.</summary>
-public sealed partial class InteractiveKernel : ILessonKernel
+public sealed class InteractiveKernel : ILessonKernel
 {
     private const string Html = "text/html";
 
@@ -21,7 +22,11 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
     /// <summary>Makes a kernel.</summary>
     /// <param name="cellOutput">The most characters a cell may put out.</param>
-    public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput) => _cellOutput = cellOutput;
+    public InteractiveKernel(int cellOutput = KernelLimits.StandardCellOutput)
+    {
+        _cellOutput = cellOutput;
+        Formatters.KeepKeysApart();
+    }
 
     /// <inheritdoc/>
     public void Expect(IReadOnlyList<string> cells) =>
@@ -63,7 +68,7 @@ public sealed partial class InteractiveKernel : ILessonKernel
     {
         try
         {
-            return (AssemblyLine().Replace(code, WithLoadedAssembly), null);
+            return (WithLoadedAssemblies(code), null);
         }
         catch (HandoutException e)
         {
@@ -75,13 +80,26 @@ public sealed partial class InteractiveKernel : ILessonKernel
     /// A lesson names our assembly by the path that suits a notebook. Here it gets the copy this process runs:
     /// a second copy would have types of its own, and formatters registered for the one would miss the other.
     /// </summary>
-    private static string WithLoadedAssembly(Match line)
+    private static string WithLoadedAssemblies(string code)
     {
-        string name = line.Groups["name"].Value;
+        if (!code.Contains("#r", StringComparison.Ordinal))
+            return code;
+        foreach (CellReference reference in CellReference.In(CellNames.Parsed(code)).Reverse())
+            if (NameOfOurs(reference) is { } name)
+                code = code[..reference.Quoted.Start] + $"\"{PathOf(name)}\"" + code[reference.Quoted.End..];
+        return code;
+    }
+
+    /// <summary>Our assembly is named by its path, as in the project's lessons, or by its package, as in a student's copy.</summary>
+    private static string? NameOfOurs(CellReference reference) =>
+        (reference.Package ?? (reference.Assembly is { } file && file.EndsWith(".dll", StringComparison.Ordinal) ? file[..^4] : null)) is { } name
+            && name.StartsWith("FlapAero", StringComparison.Ordinal) ? name : null;
+
+    private static string PathOf(string name)
+    {
         try
         {
-            string path = Assembly.Load(new AssemblyName(name)).Location;
-            return $"{line.Groups["before"].Value}\"{path}\"";
+            return Assembly.Load(new AssemblyName(name)).Location;
         }
         catch (IOException e)
         {
@@ -102,7 +120,8 @@ public sealed partial class InteractiveKernel : ILessonKernel
 
         foreach (DisplayEvent shown in events.OfType<DisplayEvent>())
         {
-            FormattedValue? value = shown.FormattedValues.FirstOrDefault(v => v.MimeType == Html) ?? shown.FormattedValues.FirstOrDefault();
+            FormattedValue? kept = shown.FormattedValues.FirstOrDefault(v => v.MimeType == KeyOutput.MimeType);
+            FormattedValue? value = shown.FormattedValues.FirstOrDefault(v => v.MimeType == Html) ?? shown.FormattedValues.FirstOrDefault(v => v != kept);
             if (value?.Value is not { } text)
                 continue;
             if (shown is StandardOutputValueProduced or StandardErrorValueProduced)
@@ -111,7 +130,7 @@ public sealed partial class InteractiveKernel : ILessonKernel
                 continue;
             }
             FlushConsole();
-            outputs.Add(new CellOutput(text, value.MimeType == Html));
+            outputs.Add(new CellOutput(text, value.MimeType == Html, kept is null ? null : KeyOutput.Parse(kept.Value)));
         }
         FlushConsole();
         return outputs;
@@ -144,10 +163,6 @@ public sealed partial class InteractiveKernel : ILessonKernel
         assembly?.GetName().Name?.StartsWith("FlapAero", StringComparison.Ordinal) == true;
 
     private static string FirstLine(string text) => text.Split('\n')[0].Trim();
-
-    /// <summary>Our assembly by its path, as in the project's lessons, or by its package, as in a student's copy.</summary>
-    [GeneratedRegex("""^(?<before>[ \t]*#r[ \t]+)"(?:(?:(?!nuget:)[^"\r\n]*[/\\])?(?<name>FlapAero[A-Za-z0-9.]*)\.dll|nuget:[ \t]*(?<name>FlapAero[A-Za-z0-9.]*)(?:,[^"\r\n]*)?)[ \t]*["]""", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
-    private static partial Regex AssemblyLine();
 
     /// <summary>Counts what a cell puts out while it runs: afterwards would be too late for the memory.</summary>
     private sealed class OutputMeter : IObserver<KernelEvent>, IDisposable

@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Text.Json;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Kernels;
 
@@ -16,7 +17,13 @@ internal static class KernelMessages
     /// <summary>What a cell put out; empty after a request for a fresh kernel.</summary>
     public sealed record Reply(IReadOnlyList<Output> Outputs, string? Failure);
 
-    public sealed record Output(string Text, bool IsHtml);
+    /// <summary>One output, and beside it what students do not get of it.</summary>
+    public sealed record Output(string Text, bool IsHtml, KeyOutput? Kept)
+    {
+        public static Output Of(CellOutput output) => new(output.Text, output.IsHtml, output.Kept);
+
+        public CellOutput ToCellOutput() => new(Text, IsHtml, Kept);
+    }
 
     public static Guid Build { get; } = typeof(KernelMessages).Module.ModuleVersionId;
 

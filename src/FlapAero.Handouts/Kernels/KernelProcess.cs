@@ -101,7 +101,7 @@ internal sealed class KernelProcess : IDisposable
         {
             KernelMessages.Reply reply = await AskAsync(request, late.Token).WaitAsync(late.Token).ConfigureAwait(false);
             IsSound = reply.Failure is null;
-            return new CellResult([.. reply.Outputs.Select(o => new CellOutput(o.Text, o.IsHtml))], reply.Failure);
+            return new CellResult([.. reply.Outputs.Select(o => o.ToCellOutput())], reply.Failure);
         }
         catch (OperationCanceledException) when (!cancellationToken.IsCancellationRequested)
         {

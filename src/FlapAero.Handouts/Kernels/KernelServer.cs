@@ -19,6 +19,7 @@ public static class KernelServer
         // What a cell writes goes to the kernel; what anybody else writes must not mix with the messages.
         Console.SetOut(TextWriter.Null);
         Console.SetIn(TextReader.Null);
+        Formatters.KeepKeysApart();
         Task rehearsal = Task.Run(Rehearsal.Run, cancellationToken);
         try
         {
@@ -65,7 +66,7 @@ public static class KernelServer
                 // It chooses units as lessons do, so it must be over. Its faults would be a lesson's too, which says them better.
                 await rehearsal.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             }
-            var reply = new KernelMessages.Reply([.. result.Outputs.Select(o => new KernelMessages.Output(o.Text, o.IsHtml))], result.Failure);
+            var reply = new KernelMessages.Reply([.. result.Outputs.Select(KernelMessages.Output.Of)], result.Failure);
             await KernelMessages.WriteAsync(output, reply, cancellationToken).ConfigureAwait(false);
         }
     }

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Pages;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Leaks;
@@ -28,28 +27,26 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
         foreach (LessonCell cell in lesson.Notebook.Cells)
         {
             told.AddRange([cell.Title, cell.Label, cell.Unit, cell.StudentSource]);
+            foreach (CellOutput output in outputs(cell).Where(o => o.Kept is not null))
+                kept.AddRange(output.ReadForInstructor.QuerySelectorAll(".solution, .check").Select(WithoutMaths));
+            keys.AddRange(RanLesson.KeysIn(outputs(cell)));
             if (cell.Role is not (CellRole.Answer or CellRole.Check or CellRole.Problem or CellRole.Instructor))
             {
                 told.Add(cell.Source);
-                told.AddRange(outputs(cell).Select(o => o.IsHtml ? ArtefactText.OfHtml(o.Text) : o.Text));
+                told.AddRange(outputs(cell).Select(o => o.IsHtml ? ArtefactText.Of(o.Read) : o.Text));
                 continue;
             }
             kept.Add(cell.Source);
-            if (cell.Role == CellRole.Answer && StudentNotebook.DeclaredLast(cell.StudentSource) is { } variable)
-                answers.AddRange(cell.Source.Split('\n').Where(line => StudentNotebook.DeclaredLast(line) == variable));
+            if (cell.Role == CellRole.Answer && CellNames.Of(cell.StudentSource).LastVariable is { } variable)
+                answers.AddRange(CellNames.Of(cell.Source).StatementsOf(variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
-            {
-                Fragment part = Fragment.Parse(output.Text, LessonRunner.Where(lesson.Notebook, cell));
-                keys.AddRange(part.All(LessonKey.Carrier).Select(LessonKey.Of));
-                kept.AddRange(part.All(".solution, .check").Select(WithoutMaths));
-                told.AddRange(part.All(".question, .options, .hint").Select(ArtefactText.Of));
-            }
+                told.AddRange(output.Read.QuerySelectorAll(".question, .options, .hint").Select(ArtefactText.Of));
         }
         kept.AddRange(keys.SelectMany(k => k.Mistakes.Concat(k.Choices).Select(line => line.Because).Append(k.Reason)));
         string all = ArtefactText.Normal(string.Join('\n', told));
         string[] words = [.. kept.SelectMany(text => Sentence().Split(text)).Select(ArtefactText.Normal)
             .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal))
-            // The line that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
+            // The statement that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
             .Concat(answers.Select(ArtefactText.Normal)).Distinct()];
         return new Secrets(keys, words, string.Join('\n', told));
     }
@@ -57,7 +54,6 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
     private static string WithoutMaths(AngleSharp.Dom.IElement element)
     {
         var copy = (AngleSharp.Dom.IElement)element.Clone();
-        copy.RemoveAttribute("data-key");
         foreach (AngleSharp.Dom.IElement formula in copy.QuerySelectorAll(".math"))
             formula.TextContent = "\n";
         return ArtefactText.Of(copy);

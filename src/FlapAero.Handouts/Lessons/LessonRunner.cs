@@ -1,6 +1,6 @@
 using System.Globalization;
 using FlapAero.Handouts.Kernels;
-using FlapAero.Handouts.Pages;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -79,17 +79,11 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     /// <summary>The notebook holds the right answers: a check that does not pass is a fault of the lesson.</summary>
     private void FindWrongCheck(LessonCell cell, CellResult result)
     {
-        string where = Where(notebook, cell);
-        int checks = 0;
-        foreach (CellOutput output in result.Outputs.Where(o => o.IsHtml))
-            foreach (AngleSharp.Dom.IElement check in Fragment.Parse(output.Text, where).All(".check"))
-            {
-                checks++;
-                if (check.GetAttribute("data-outcome") is var outcome && outcome != "passed")
-                    throw new HandoutException($"{where} does not pass with the notebook's own answer (outcome {outcome ?? "missing"}); it says: \"{check.TextContent.ReplaceLineEndings(" ").Trim()}\"");
-            }
-        if (checks == 0)
-            throw new HandoutException($"{where} checked nothing; a check puts out lesson.Check(...).");
+        KeyOutput[] checks = [.. result.Outputs.Select(o => o.Kept).OfType<KeyOutput>().Where(kept => kept.Outcome is not null)];
+        if (checks.FirstOrDefault(check => check.Outcome != CheckOutcome.Passed) is { } wrong)
+            throw new HandoutException($"{Where(notebook, cell)} does not pass with the notebook's own answer (outcome {wrong.Outcome!.Value.ToString().ToLowerInvariant()}); it says: \"{wrong.Words.ReplaceLineEndings(" ").Trim()}\"");
+        if (checks.Length == 0)
+            throw new HandoutException($"{Where(notebook, cell)} checked nothing; a check puts out lesson.Check(...).");
     }
 
     /// <summary>A cell that is come to.</summary>

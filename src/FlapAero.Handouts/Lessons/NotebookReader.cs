@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using FlapAero.Notebooks;
-using Prose = FlapAero.Handouts.Pages.Prose;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -116,7 +115,7 @@ internal sealed partial class NotebookReader
     {
         foreach (LessonCell cell in cells.Where(c => !c.IsCode))
         {
-            List<string> top = [.. Prose.Headings(cell.Source).Where(h => h.Level == 1).Select(h => h.Text)];
+            List<string> top = [.. LessonMarkdown.Headings(cell.Source).Where(h => h.Level == 1).Select(h => h.Text)];
             if (cell.Role != CellRole.Opening && top.Count > 0)
                 Fault(cell, $"has a top heading \"# {top[0]}\"; only the opening has one: headings in other cells start at ##.");
             else if (cell.Role == CellRole.Opening && (top.Count != 1 || top[0] != title))

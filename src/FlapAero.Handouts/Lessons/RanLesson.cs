@@ -1,4 +1,5 @@
 using FlapAero.Handouts.Kernels;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -17,4 +18,13 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
     public IReadOnlyDictionary<string, IReadOnlyList<CellOutput>> Outputs { get; } = outputs;
 
     public IReadOnlyList<CellOutput> OutputsOf(LessonCell cell) => Outputs.GetValueOrDefault(cell.Id, []);
+
+    /// <summary>The keys that a cell's checks and problems kept back, in their order.</summary>
+    public IReadOnlyList<AnswerKey> KeysOf(LessonCell cell) => KeysIn(OutputsOf(cell));
+
+    public static IReadOnlyList<AnswerKey> KeysIn(IReadOnlyList<CellOutput> outputs) => [.. outputs.Select(o => o.Kept?.Key).OfType<AnswerKey>()];
+
+    /// <summary>The key of the check that follows an answer, or null where it kept none.</summary>
+    public AnswerKey? KeyBehind(LessonCell answer) =>
+        Notebook.Cells.SkipWhile(c => c != answer).Skip(1).FirstOrDefault() is { Role: CellRole.Check } check ? KeysOf(check).FirstOrDefault() : null;
 }

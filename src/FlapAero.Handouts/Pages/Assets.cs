@@ -19,6 +19,9 @@ internal static class Assets
 
     public static string ProjectorStyle => Read(typeof(Assets).Assembly, "assets/present.css");
 
+    /// <summary>Makes a page fit for paper, in the browser that prints it.</summary>
+    public static string Print => Read(typeof(Assets).Assembly, "assets/print.js");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     private static string Read(Assembly assembly, string name)

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -38,13 +39,28 @@ internal sealed partial class Fragment
 
     public string Text => Spaces().Replace(_root.TextContent, " ").Trim();
 
-    public static Fragment Parse(string html, string where)
+    /// <summary>A cell's output as students get it.</summary>
+    /// <exception cref="HandoutException">The cell made an answer's HTML by hand: nothing would keep it from students.</exception>
+    public static Fragment ForStudents(CellOutput output, string where)
+    {
+        return output.Read.QuerySelector(".check, .solution") is { } answer
+            ? throw new HandoutException($"{where}: its output has class=\"{answer.ClassName}\" of its own making, which students would get; lesson.Check and lesson.Problem keep an answer from them.")
+            : new Fragment((IElement)output.Read.Clone(), where);
+    }
+
+    /// <summary>A cell's output as the instructor gets it.</summary>
+    public static Fragment ForInstructor(CellOutput output, string where) => new((IElement)output.ReadForInstructor.Clone(), where);
+
+    public static Fragment Parse(string html, string where) => new(Read(html, isHtml: true), where);
+
+    /// <summary>A piece of HTML, or a text as it stands, under an element of its own.</summary>
+    public static IElement Read(string text, bool isHtml)
     {
         IDocument document = new HtmlParser().ParseDocument("");
         IElement root = document.CreateElement("div");
-        root.InnerHtml = html;
+        root.InnerHtml = isHtml ? text : $"<pre class=\"text\">{Markup.Escape(text)}</pre>";
         LiveMarkup.RemoveHidden(root);
-        return new Fragment(root, where);
+        return root;
     }
 
     public IEnumerable<IElement> All(string selector) => _root.QuerySelectorAll(selector);
@@ -53,20 +69,6 @@ internal sealed partial class Fragment
     {
         foreach (IElement element in _root.QuerySelectorAll(selector).ToArray())
             element.Remove();
-    }
-
-    /// <summary>Takes the answer key off the elements that carry it.</summary>
-    public void RemoveKeys()
-    {
-        foreach (IElement element in _root.QuerySelectorAll(LessonKey.Carrier))
-            element.RemoveAttribute("data-key");
-    }
-
-    /// <summary>Takes away all that only the instructor may see, whatever cell puts it out.</summary>
-    public void RemoveAnswers()
-    {
-        Remove(".check, .solution");
-        RemoveKeys();
     }
 
     /// <summary>Puts each match behind a summary: the words are there, but a projector does not give them away.</summary>

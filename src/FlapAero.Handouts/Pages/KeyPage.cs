@@ -44,8 +44,8 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
 
     private void WritePredictions(RanLesson lesson)
     {
-        List<string> results = [.. notebook.Cells.Where(c => c.IsCode).SelectMany(cell => lesson.OutputsOf(cell).Where(o => o.IsHtml)
-            .SelectMany(o => Fragment.Parse(o.Text, LessonRunner.Where(notebook, cell)).All(".compared").Select(e => e.TextContent)))];
+        List<string> results = [.. notebook.Cells.Where(c => c.IsCode).SelectMany(cell => lesson.OutputsOf(cell))
+            .SelectMany(o => o.Read.QuerySelectorAll(".compared").Select(e => e.TextContent))];
         if (results.Count == 0)
             return;
         _body.Heading("What the model gives for the predictions", 2);
@@ -62,7 +62,7 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
         {
             _body.Add("<div class=\"cell entry\">\n");
             _body.Heading(cell.Title, 3);
-            AnswerKey? key = LessonKey.Behind(lesson, cell);
+            AnswerKey? key = lesson.KeyBehind(cell);
             if (key is not null)
                 _body.Add($"<p>{Markup.Escape(cell.Label)}: <strong class=\"kept\">{Markup.Escape(key.Answer)}</strong></p>\n");
             _body.Add(Markup.Code(cell.Source));
@@ -80,7 +80,7 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
         _body.Heading("Problems", 2);
         foreach (LessonCell cell in problems)
         {
-            var problem = new ProblemPart(notebook, cell, outputs(cell));
+            ProblemPart problem = ProblemPart.ForInstructor(notebook, cell, outputs(cell));
             _body.Add("<div class=\"cell entry\">\n");
             if (!problem.HasHeading)
                 _body.Heading(cell.Title, 3);

@@ -1,7 +1,7 @@
 using System.Globalization;
-using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -142,7 +142,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     private void WriteContent(LessonCell cell)
     {
-        List<Fragment> parts = cell.IsCode ? Outputs(cell) : [Parse(cell, Prose.ToHtml(cell.Source))];
+        List<Fragment> parts = cell.IsCode ? Outputs(cell) : [Parse(cell, LessonMarkdown.ToHtml(cell.Source))];
         if (cell.Role == CellRole.Opening)
             // The title and the caution, a quotation there, stand in the page's header.
             parts[0].Remove("h1, blockquote");
@@ -171,7 +171,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             return;
         }
         _body.Add($"<div class=\"in-notebook\">\n<p>In the notebook:</p>\n{Markup.Code(cell.StudentSource)}</div>\n");
-        if (LessonKey.Behind(lesson, cell) is { } key)
+        if (lesson.KeyBehind(cell) is { } key)
         {
             _hasAnswers = true;
             _body.Add(TryIt.Number(_body.ClaimId(TryIt.NameOf(cell.Id)), cell.Label, key));
@@ -186,7 +186,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     {
         if (!ForInstructor)
         {
-            if (LessonKey.In(lesson.OutputsOf(cell), LessonRunner.Where(Notebook, cell)).Count == 0)
+            if (lesson.KeysOf(cell).Count == 0)
                 _body.Add("<p class=\"check-line\">Check it in the notebook.</p>\n");
             return;
         }
@@ -200,7 +200,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
 
     private void WriteProblem(LessonCell cell)
     {
-        var problem = new ProblemPart(Notebook, cell, lesson.OutputsOf(cell));
+        ProblemPart problem = ForInstructor ? ProblemPart.ForInstructor(Notebook, cell, lesson.OutputsOf(cell)) : ProblemPart.ForStudents(Notebook, cell, lesson.OutputsOf(cell));
         if (!_body.LastPart.StartsWith("Problem", StringComparison.OrdinalIgnoreCase))
             _body.Heading("Problems", 2);
         if (!problem.HasHeading)
@@ -211,25 +211,14 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             Code(cell.Source);
             return;
         }
-        _hasAnswers |= problem.Keys.Count > 0;
+        _hasAnswers |= problem.HasKeys;
         problem.WriteForStudent(_body);
     }
 
     private List<Fragment> Outputs(LessonCell cell)
     {
-        var parts = new List<Fragment>();
-        foreach (CellOutput output in lesson.OutputsOf(cell))
-        {
-            Fragment part = Parse(cell, output.IsHtml ? output.Text : $"<pre class=\"text\">{Markup.Escape(output.Text)}</pre>");
-            // A check or a solution may only reach students through its own role's rules, whatever cell puts it out.
-            if (ForInstructor)
-                part.RemoveKeys();
-            else
-                part.RemoveAnswers();
-            if (!part.IsEmpty)
-                parts.Add(part);
-        }
-        return parts;
+        string where = LessonRunner.Where(Notebook, cell);
+        return [.. lesson.OutputsOf(cell).Select(o => ForInstructor ? Fragment.ForInstructor(o, where) : Fragment.ForStudents(o, where)).Where(part => !part.IsEmpty)];
     }
 
     private Fragment Parse(LessonCell cell, string html) => Fragment.Parse(html, LessonRunner.Where(Notebook, cell));

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
+using FlapAero.Charts;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -51,13 +52,13 @@ internal static partial class LiveMarkup
         foreach (INode child in node.ChildNodes.ToArray())
             if (child is IComment or IProcessingInstruction)
                 node.RemoveChild(child);
-            else if (child is ICharacterData text && Markup.Visible(text.Data) is var seen && seen != text.Data)
+            else if (child is ICharacterData text && HtmlText.Visible(text.Data) is var seen && seen != text.Data)
                 text.Data = seen;
             else
                 RemoveHidden(child);
         if (node is IElement element)
             foreach (IAttr attribute in element.Attributes)
-                if (Markup.Visible(attribute.Value) is var seen && seen != attribute.Value)
+                if (HtmlText.Visible(attribute.Value) is var seen && seen != attribute.Value)
                     attribute.Value = seen;
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using FlapAero.Charts;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
 

@@ -5,45 +5,46 @@ using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
 
-/// <summary>A problem cell's outputs, as each edition shows them.</summary>
+/// <summary>A problem cell's outputs for one page. Of what students do not get, a student's page has the seals alone.</summary>
 internal sealed class ProblemPart
 {
+    private readonly List<(Fragment Html, AnswerKey? Key)> _parts;
+    private readonly LessonCell _cell;
     private readonly string _where;
 
-    public ProblemPart(LessonNotebook notebook, LessonCell cell, IReadOnlyList<CellOutput> outputs)
+    private ProblemPart(LessonNotebook notebook, LessonCell cell, IReadOnlyList<CellOutput> outputs, Func<CellOutput, string, Fragment> edition)
     {
-        Cell = cell;
+        _cell = cell;
         _where = LessonRunner.Where(notebook, cell);
-        Keys = LessonKey.In(outputs, _where);
-        Parts = [.. outputs.Select(o => Fragment.Parse(o.IsHtml ? o.Text : $"<pre class=\"text\">{Markup.Escape(o.Text)}</pre>", _where)).Where(p => !p.IsEmpty)];
+        _parts = [.. outputs.Select(o => (Html: edition(o, _where), o.Kept?.Key)).Where(p => !p.Html.IsEmpty)];
     }
 
-    public LessonCell Cell { get; }
+    public static ProblemPart ForStudents(LessonNotebook notebook, LessonCell cell, IReadOnlyList<CellOutput> outputs) =>
+        new(notebook, cell, outputs, Fragment.ForStudents);
 
-    /// <summary>The keys of the cell's problems; none where a cell made its HTML by hand.</summary>
-    public IReadOnlyList<AnswerKey> Keys { get; }
+    public static ProblemPart ForInstructor(LessonNotebook notebook, LessonCell cell, IReadOnlyList<CellOutput> outputs) =>
+        new(notebook, cell, outputs, Fragment.ForInstructor);
 
-    private List<Fragment> Parts { get; }
+    /// <summary>Whether an answer is checked; a cell that makes its HTML by hand has nothing to check against.</summary>
+    public bool HasKeys => _parts.Exists(p => p.Key is not null);
 
-    public bool HasHeading => Parts.Any(p => p.Headings.Any());
+    public bool HasHeading => _parts.Exists(p => p.Html.Headings.Any());
 
-    /// <summary>Question, hints and a place for the answer; nothing of the solution.</summary>
+    /// <summary>Question, hints and a place for the answer.</summary>
     public void WriteForStudent(PageBody body)
     {
         bool hasPlace = false;
-        foreach (Fragment part in Parts)
+        foreach ((Fragment part, AnswerKey? key) in _parts)
         {
             foreach (IElement problem in part.All(".problem").ToArray())
             {
-                AnswerKey? key = problem.HasAttribute("data-key") ? LessonKey.Of(problem) : null;
-                string id = body.ClaimId(TryIt.NameOf(Cell.Id));
+                string id = body.ClaimId(TryIt.NameOf(_cell.Id));
                 if (key is { Choices.Count: > 0 })
                     TryIt.Choice(problem, id, key);
                 else
                     AddPlace(problem, key is null ? TryIt.Line("Your answer", problem.GetAttribute("data-unit") ?? "") : TryIt.Number(id, "Your answer", key));
                 hasPlace = true;
             }
-            part.RemoveAnswers();
             body.Add(part, _where);
         }
         if (!hasPlace)
@@ -53,11 +54,10 @@ internal sealed class ProblemPart
     /// <summary>All of it, the solution behind a summary.</summary>
     public void WriteForInstructor(PageBody body)
     {
-        foreach (Fragment part in Parts)
+        foreach ((Fragment part, AnswerKey? key) in _parts)
         {
             part.Hide(".solution", "answer", "Answer and worked solution");
-            AddMistakes(part);
-            part.RemoveKeys();
+            AddMistakes(part, key);
             body.Add(part, _where);
         }
     }
@@ -65,11 +65,10 @@ internal sealed class ProblemPart
     /// <summary>Question, answer, worked solution and common mistakes; no hints.</summary>
     public void WriteForKey(PageBody body)
     {
-        foreach (Fragment part in Parts)
+        foreach ((Fragment part, AnswerKey? key) in _parts)
         {
             part.Remove(".hint, p.reason");
-            AddMistakes(part);
-            part.RemoveKeys();
+            AddMistakes(part, key);
             body.Add(part, _where);
         }
     }
@@ -78,7 +77,7 @@ internal sealed class ProblemPart
     public IReadOnlyList<Fragment> TakeHints()
     {
         var hints = new List<Fragment>();
-        foreach (Fragment part in Parts)
+        foreach ((Fragment part, _) in _parts)
             foreach (IElement hint in part.All("details.hint").ToArray())
             {
                 hint.QuerySelector("summary")?.Remove();
@@ -101,13 +100,10 @@ internal sealed class ProblemPart
                 after.After(element);
     }
 
-    private static void AddMistakes(Fragment part)
+    private static void AddMistakes(Fragment part, AnswerKey? key)
     {
-        foreach (IElement problem in part.All(".problem[data-key]"))
-        {
-            AnswerKey key = LessonKey.Of(problem);
-            if (key.Mistakes.Count > 0 && problem.QuerySelector(".solution") is { } solution)
+        if (key is { Mistakes.Count: > 0 })
+            foreach (IElement solution in part.All(".problem .solution").ToArray())
                 solution.InnerHtml += KeyPage.Mistakes(key);
-        }
     }
 }

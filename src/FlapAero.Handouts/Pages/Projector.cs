@@ -1,3 +1,5 @@
+using FlapAero.Notebooks;
+
 namespace FlapAero.Handouts.Pages;
 
 /// <summary>

@@ -14,7 +14,7 @@ internal static class SheetPage
         int number = 0;
         foreach (LessonCell cell in notebook.Cells.Where(c => c.Role == CellRole.Problem))
         {
-            var problem = new ProblemPart(notebook, cell, sheet.Outputs.GetValueOrDefault(cell.Id, []));
+            ProblemPart problem = ProblemPart.ForStudents(notebook, cell, sheet.Outputs.GetValueOrDefault(cell.Id, []));
             hints.Add((cell.Title, problem.TakeHints(), LessonRunner.Where(notebook, cell)));
             body.Add("<div class=\"cell exercise\">\n");
             if (++number == 1)

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
@@ -10,7 +9,7 @@ namespace FlapAero.Handouts.Pages;
 /// The student's copy of a notebook. Answers are blank, the instructor's cells are gone, checks hold a seal in place of the
 /// answer, and a problem is its question with the numbers of the run, since code that draws them would compute the answer too.
 /// </summary>
-internal sealed partial class StudentNotebook
+internal sealed class StudentNotebook
 {
     private readonly RanLesson _lesson;
     private readonly JsonArray _cells = [];
@@ -56,7 +55,7 @@ internal sealed partial class StudentNotebook
                 AddAnswer(cell.Id, cell.Title, cell.StudentSource, cell.Label, cell.Unit);
                 break;
             case CellRole.Check:
-                AnswerKey? key = LessonKey.In(_lesson.OutputsOf(cell), Where(cell)).FirstOrDefault();
+                AnswerKey? key = _lesson.KeysOf(cell).FirstOrDefault();
                 if (key is not null)
                     AddCheck(cell.Id, cell.Title, VariableOf(answer, cell), key);
                 break;
@@ -79,12 +78,12 @@ internal sealed partial class StudentNotebook
 
     private void AddProblem(LessonCell cell)
     {
-        foreach (AnswerKey key in LessonKey.In(_lesson.OutputsOf(cell), Where(cell)))
+        foreach (AnswerKey key in _lesson.KeysOf(cell))
         {
             string part = ++_problems == 1 ? "## Problems\n\n" : "";
             string stem = cell.Id.Length > 50 ? cell.Id[..50] : cell.Id;
             string reason = key.Reason.Length > 0 ? "\n\nGive your reason in a sentence." : "";
-            string options = key.Choices.Count == 0 ? "" : "\n\n" + string.Join('\n', key.Choices.Select((c, i) => $"- **{(char)('a' + i)}.** {c.Text}"));
+            string options = key.Choices.Count == 0 ? "" : "\n\n" + string.Join('\n', key.Choices.Select((c, i) => $"- **{OptionLetters.Of(i)}.** {c.Text}"));
             string hints = string.Concat(key.Hints.Select((hint, i) => $"\n\n<details><summary>{ProblemTexts.HintName(i, key.Hints.Count)}</summary>\n\n{hint}\n\n</details>"));
             _cells.Add(Cell(cell.Id, "explain", key.What, false, $"{part}### {key.What}\n\n{key.Question}{options}{reason}{hints}"));
             string variable = System.FormattableString.Invariant($"problem{_problems}");
@@ -111,13 +110,10 @@ internal sealed partial class StudentNotebook
         _cells.Add(cell);
     }
 
-    /// <summary>The name of the last variable that some code declares, or null.</summary>
-    internal static string? DeclaredLast(string source) => Declaration().Matches(source).LastOrDefault()?.Groups["name"].Value;
-
     /// <summary>The last variable that the student's answer cell declares, which is the one that its check tests.</summary>
     private string VariableOf(LessonCell? answer, LessonCell check)
     {
-        if (answer is not null && DeclaredLast(answer.StudentSource) is { } name && Regex.IsMatch(check.Source, $@"\b{name}\b"))
+        if (answer is not null && CellNames.Of(answer.StudentSource).LastVariable is { } name && CellNames.Of(check.Source).Used.Contains(name))
             return name;
         throw new HandoutException($"{Where(check)} tests nothing that the cell before it declares; a check stands behind an answer cell and tests the last variable of its \"student\" text.");
     }
@@ -148,7 +144,4 @@ internal sealed partial class StudentNotebook
     }
 
     private string Where(LessonCell cell) => LessonRunner.Where(_lesson.Notebook, cell);
-
-    [GeneratedRegex(@"^[ \t]*(?:var|[A-Za-z]\w*)[ \t]+(?<name>[A-Za-z_]\w*)[ \t]*=(?!=)", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
-    private static partial Regex Declaration();
 }

@@ -55,7 +55,7 @@ internal static class TryIt
         foreach (IElement option in options.Children.ToArray())
         {
             string inside = option.ChildElementCount == 1 && option.FirstElementChild!.LocalName == "p" ? option.FirstElementChild.InnerHtml : option.InnerHtml;
-            option.InnerHtml = string.Create(CultureInfo.InvariantCulture, $"<label><input type=\"radio\" name=\"{id}\" value=\"{(char)('a' + at++)}\"> <span>{inside}</span></label>");
+            option.InnerHtml = string.Create(CultureInfo.InvariantCulture, $"<label><input type=\"radio\" name=\"{id}\" value=\"{OptionLetters.Of(at++)}\"> <span>{inside}</span></label>");
         }
         IElement form = document.CreateElement("form");
         form.ClassName = "try";

@@ -1,4 +1,6 @@
 using System.Globalization;
+using FlapAero.Handouts.Leaks;
+using FlapAero.Handouts.Pages;
 using PuppeteerSharp;
 using PuppeteerSharp.Media;
 
@@ -75,7 +77,7 @@ public sealed class PdfPrinter : IAsyncDisposable
         ArgumentNullException.ThrowIfNull(html);
         try
         {
-            byte[] pdf = await PrintInTabAsync(PrintedPage.Of(html), paper).WaitAsync(Limit, cancellationToken).ConfigureAwait(false);
+            byte[] pdf = await PrintInTabAsync(ArtefactText.WithoutScripts(html), paper).WaitAsync(Limit, cancellationToken).ConfigureAwait(false);
             PdfDates.Fix(pdf);
             return pdf;
         }
@@ -109,6 +111,8 @@ public sealed class PdfPrinter : IAsyncDisposable
         await page.SetOfflineModeAsync(true).ConfigureAwait(false);
         await page.SetJavaScriptEnabledAsync(false).ConfigureAwait(false);
         await page.SetContentAsync(html, new SetContentOptions { Timeout = (int)Limit.TotalMilliseconds }).ConfigureAwait(false);
+        // The browser has read the page: what is different on paper is changed there.
+        await page.EvaluateFunctionAsync(Assets.Print).ConfigureAwait(false);
         return await page.PdfDataAsync(new PdfOptions
         {
             Format = paper == Paper.A4 ? PaperFormat.A4 : PaperFormat.Letter,

@@ -9,38 +9,59 @@ internal static class BriefingNumbers
     // A value that is whole but for the last bits of a double is that whole.
     private const double Rounding = 1e-6;
 
-    /// <summary>A speed to fly, rounded up.</summary>
-    public static string Knots(Speed speed) => QuantityText.Of(Whole(speed), "kt 0");
+    /// <summary>A speed to fly, rounded up to whole knots.</summary>
+    public static Speed Whole(Speed speed) => Speed.FromKnots(Up(speed.Knots));
 
-    /// <summary>A speed rounded up to whole knots.</summary>
-    public static Speed Whole(Speed speed) => Speed.FromKnots(Math.Ceiling(speed.Knots - Rounding));
+    /// <summary>A highest speed, rounded down to whole knots.</summary>
+    public static Speed WholeAtMost(Speed speed) => Speed.FromKnots(Down(speed.Knots));
 
-    /// <summary>A highest speed, rounded down.</summary>
-    public static string KnotsAtMost(Speed speed) => QuantityText.Of(Speed.FromKnots(Math.Floor(speed.Knots + Rounding)), "kt 0");
+    /// <summary>A distance that is used up, rounded up to whole metres.</summary>
+    public static Length WholeMetres(Length distance) => Length.FromMeters(Up(distance.Meters));
 
-    /// <summary>A distance that is used up, rounded up, with feet beside.</summary>
-    public static string Distance(Length distance) => Both(Math.Ceiling(distance.Meters - Rounding), Math.Ceiling(distance.Feet - Rounding));
+    /// <summary>The same to whole feet.</summary>
+    public static Length WholeFeet(Length distance) => Length.FromFeet(Up(distance.Feet));
 
-    /// <summary>The same in metres alone.</summary>
-    public static string Metres(Length distance) => QuantityText.Of(Length.FromMeters(Math.Ceiling(distance.Meters - Rounding)), "m 0");
+    /// <summary>A distance that is there, rounded down to whole metres.</summary>
+    public static Length WholeMetresAvailable(Length distance) => Length.FromMeters(Down(distance.Meters));
 
-    /// <summary>The same in feet alone.</summary>
-    public static string Feet(Length distance) => QuantityText.Of(Length.FromFeet(Math.Ceiling(distance.Feet - Rounding)), "ft 0");
-
-    /// <summary>A distance that is there, rounded down, with feet beside.</summary>
-    public static string Available(Length distance) => Both(Math.Floor(distance.Meters + Rounding), Math.Floor(distance.Feet + Rounding));
-
-    /// <summary>The same in metres alone.</summary>
-    public static string MetresAvailable(Length distance) => QuantityText.Of(Length.FromMeters(Math.Floor(distance.Meters + Rounding)), "m 0");
-
-    /// <summary>The same in feet alone.</summary>
-    public static string FeetAvailable(Length distance) => QuantityText.Of(Length.FromFeet(Math.Floor(distance.Feet + Rounding)), "ft 0");
+    /// <summary>The same to whole feet.</summary>
+    public static Length WholeFeetAvailable(Length distance) => Length.FromFeet(Down(distance.Feet));
 
     /// <summary>A height or altitude to the nearest ten feet, as an altimeter is read.</summary>
-    public static string Height(Length height) => QuantityText.Of(Length.FromFeet(Tens(height.Feet)), "ft 0");
+    public static Length Tens(Length height) => Length.FromFeet(Tens(height.Feet));
 
     /// <summary>An engine speed to the nearest ten revolutions a minute.</summary>
-    public static string Engine(RotationalSpeed speed) => QuantityText.Of(RotationalSpeed.FromRevolutionsPerMinute(Tens(speed.RevolutionsPerMinute)), "rpm 0");
+    public static RotationalSpeed Tens(RotationalSpeed speed) => RotationalSpeed.FromRevolutionsPerMinute(Tens(speed.RevolutionsPerMinute));
+
+    /// <summary>A number that is whole by now, under a heading that has its unit.</summary>
+    public static string Bare(double whole) => QuantityText.Of(whole, "0");
+
+    /// <summary>A speed to fly in words.</summary>
+    public static string Knots(Speed speed) => QuantityText.Of(Whole(speed), "kt 0");
+
+    /// <summary>A highest speed in words.</summary>
+    public static string KnotsAtMost(Speed speed) => QuantityText.Of(WholeAtMost(speed), "kt 0");
+
+    /// <summary>A distance that is used up, with feet beside.</summary>
+    public static string Distance(Length distance) => Both(WholeMetres(distance), WholeFeet(distance));
+
+    /// <summary>The same in metres alone.</summary>
+    public static string Metres(Length distance) => QuantityText.Of(WholeMetres(distance), "m 0");
+
+    /// <summary>A distance that is there, with feet beside.</summary>
+    public static string Available(Length distance) => Both(WholeMetresAvailable(distance), WholeFeetAvailable(distance));
+
+    /// <summary>The same in metres alone.</summary>
+    public static string MetresAvailable(Length distance) => QuantityText.Of(WholeMetresAvailable(distance), "m 0");
+
+    /// <summary>The same in feet alone.</summary>
+    public static string FeetAvailable(Length distance) => QuantityText.Of(WholeFeetAvailable(distance), "ft 0");
+
+    /// <summary>A height or altitude in words.</summary>
+    public static string Height(Length height) => QuantityText.Of(Tens(height), "ft 0");
+
+    /// <summary>An engine speed in words.</summary>
+    public static string Engine(RotationalSpeed speed) => QuantityText.Of(Tens(speed), "rpm 0");
 
     /// <summary>Along downwind, from abeam the touchdown point.</summary>
     public static string PastAbeam(Length past)
@@ -60,8 +81,11 @@ internal static class BriefingNumbers
     public static string Slope(double slope) =>
         Math.Abs(slope) < 0.0005 ? "level" : QuantityText.Of(Math.Abs(slope), "% 0.0") + (slope > 0 ? " uphill" : " downhill");
 
+    private static double Up(double value) => Math.Ceiling(value - Rounding);
+
+    private static double Down(double value) => Math.Floor(value + Rounding);
+
     private static double Tens(double value) => 10 * Math.Round(value / 10);
 
-    private static string Both(double metres, double feet) =>
-        $"{QuantityText.Of(Length.FromMeters(metres), "m 0")} ({QuantityText.Of(Length.FromFeet(feet), "ft 0")})";
+    private static string Both(Length metres, Length feet) => $"{QuantityText.Of(metres, "m 0")} ({QuantityText.Of(feet, "ft 0")})";
 }

@@ -7,8 +7,7 @@ namespace FlapAero.Notebooks;
 public sealed class BriefingSheet : LessonResult
 {
     /// <summary>What every sheet says of itself.</summary>
-    public const string Caution =
-        "Training aid: a model's numbers. The aeroplane's approved manual, the local rules and a qualified instructor decide.";
+    public const string Caution = Notebooks.Caution.OfABriefing;
 
     private readonly IReadOnlyList<SheetPart> _parts;
 

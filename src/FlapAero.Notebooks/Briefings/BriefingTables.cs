@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 using static FlapAero.Notebooks.BriefingNumbers;
 
@@ -28,9 +27,9 @@ internal static class BriefingTables
             [
                 .. briefing.Speeds.Select(speeds => (IReadOnlyList<string>)
                 [
-                    speeds.Configuration.Flaps.Name, Bare(Knots(speeds.StallIndicated)), Bare(Knots(speeds.Stall.Calibrated)),
-                    Bare(Knots(speeds.Reference.Calibrated)), Bare(Knots(speeds.ApproachIndicated)),
-                    Bare(KnotsAtMost(speeds.Configuration.Flaps.MaximumSpeed)),
+                    speeds.Configuration.Flaps.Name, Bare(Whole(speeds.StallIndicated).Knots), Bare(Whole(speeds.Stall.Calibrated).Knots),
+                    Bare(Whole(speeds.Reference.Calibrated).Knots), Bare(Whole(speeds.ApproachIndicated).Knots),
+                    Bare(WholeAtMost(speeds.Configuration.Flaps.MaximumSpeed).Knots),
                 ]),
             ]);
     }
@@ -53,8 +52,8 @@ internal static class BriefingTables
                 .. points.Select(point => (IReadOnlyList<string>)
                 [
                     point.From, .. withFlaps ? [point.Leg.Flight.Configuration.Flaps.Name] : Array.Empty<string>(),
-                    Bare(Knots(point.Leg.Indicated)), Bare(Engine(point.Leg.EngineSpeed)), Bare(Height(point.Height)),
-                    Bare(Height(point.Height + briefing.Request.Runway.Elevation)),
+                    Bare(Whole(point.Leg.Indicated).Knots), Bare(Tens(point.Leg.EngineSpeed).RevolutionsPerMinute), Bare(Tens(point.Height).Feet),
+                    Bare(Tens(point.Height + briefing.Request.Runway.Elevation).Feet),
                 ]),
             ]);
     }
@@ -69,11 +68,12 @@ internal static class BriefingTables
         IReadOnlyList<string> Cells(string name, Func<BriefedLanding, string[]> cells) =>
             [name, .. landings.SelectMany(landing => landing is null ? ["–", "–"] : cells(landing))];
         IReadOnlyList<string> Row(string name, Func<BriefedLanding, Length> used) =>
-            Cells(name, landing => [Bare(Metres(used(landing))), Bare(Feet(used(landing)))]);
+            Cells(name, landing => [Bare(WholeMetres(used(landing)).Meters), Bare(WholeFeet(used(landing)).Feet)]);
         IReadOnlyList<string>[] ruled = surface.Rule is { } rule
             ? [Row($"By the rule, × {QuantityText.Of(rule.Factor, "0.00")}", landing => landing.Planned.ByRule!.Value)] : [];
         IReadOnlyList<string>[] counted = surface.Better is null ? [] : [Row("Counted: the longer", landing => landing.Planned.Length)];
-        string[] there = [Bare(MetresAvailable(available)), Bare(FeetAvailable(available))];
+        Length metresThere = WholeMetresAvailable(available), feetThere = WholeFeetAvailable(available);
+        string[] there = [Bare(metresThere.Meters), Bare(feetThere.Feet)];
         return new("landings", $"{QuantityText.Of(flight.Runway.ThresholdHeight, "ft 0")} over the threshold, aiming {Metres(briefing.AimingPoint)} past it",
             ["Distance", "Flaps up, m", "Flaps up, ft", $"Flaps {full}, m", $"Flaps {full}, ft"],
             [
@@ -86,19 +86,11 @@ internal static class BriefingTables
                 .. counted,
                 Row($"Margin, × {margin}", landing => landing.WithMargin),
                 ["Runway", .. there, .. there],
+                // Of what is printed, so that it can be subtracted by hand.
                 Cells("Left over", landing =>
                 [
-                    Left(Metres(landing.WithMargin), MetresAvailable(available)), Left(Feet(landing.WithMargin), FeetAvailable(available)),
+                    Bare((metresThere - WholeMetres(landing.WithMargin)).Meters), Bare((feetThere - WholeFeet(landing.WithMargin)).Feet),
                 ]),
             ]);
     }
-
-    /// <summary>What is left of the runway as printed: what is printed can be subtracted by hand.</summary>
-    private static string Left(string used, string available) => QuantityText.Of(Plain(available) - Plain(used), "0");
-
-    /// <summary>The number without its unit, which the heading has.</summary>
-    private static string Bare(string text) => text[..text.LastIndexOf(QuantityText.NoBreakSpace)];
-
-    private static double Plain(string text) => double.Parse(
-        Bare(text).Replace(QuantityText.NarrowNoBreakSpace.ToString(), "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
+using FlapAero.Charts;
 
 namespace FlapAero.Notebooks;
 
@@ -10,8 +10,8 @@ internal static class SheetHtml
     public static string Of(string title, string caution, IReadOnlyList<SheetPart> parts, int level)
     {
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<section class=\"briefing\" aria-label=\"Briefing sheet\">\n<h{level} class=\"sheet-title\">{Escape(title)}</h{level}>\n");
-        html.Append(CultureInfo.InvariantCulture, $"<p class=\"sheet-caution\"><strong>Caution.</strong> {Escape(caution)}</p>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<section class=\"briefing\" aria-label=\"Briefing sheet\">\n<h{level} class=\"sheet-title\">{HtmlText.Escape(title)}</h{level}>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<p class=\"sheet-caution\"><strong>Caution.</strong> {HtmlText.Escape(caution)}</p>\n");
         foreach (SheetPart part in parts) Append(html, part, level + 1);
         return html.Append("</section>").ToString();
     }
@@ -20,35 +20,33 @@ internal static class SheetHtml
     {
         html.Append(CultureInfo.InvariantCulture, $"<div class=\"sheet-part {part.Name}\">");
         if (part.Heading is { } heading)
-            html.Append(CultureInfo.InvariantCulture, $"<h{level}>{Escape(heading)}</h{level}>");
+            html.Append(CultureInfo.InvariantCulture, $"<h{level}>{HtmlText.Escape(heading)}</h{level}>");
         switch (part)
         {
             case StatementPart statement:
-                html.Append(CultureInfo.InvariantCulture, $"<p class=\"verdict\"><strong>{Escape(statement.Loud)}</strong> {Escape(statement.Quiet)}</p>");
+                html.Append(CultureInfo.InvariantCulture, $"<p class=\"verdict\"><strong>{HtmlText.Escape(statement.Loud)}</strong> {HtmlText.Escape(statement.Quiet)}</p>");
                 break;
             case FactsPart facts:
-                html.Append("<dl>").AppendJoin("", facts.Facts.Select(f => $"<div><dt>{Escape(f.Term)}</dt> <dd>{Escape(f.Fact)}</dd></div>")).Append("</dl>");
+                html.Append("<dl>").AppendJoin("", facts.Facts.Select(f => $"<div><dt>{HtmlText.Escape(f.Term)}</dt> <dd>{HtmlText.Escape(f.Fact)}</dd></div>")).Append("</dl>");
                 break;
             case GlancePart glance:
                 html.Append("<dl>").AppendJoin("", glance.Numbers.Select(n =>
-                    $"<div><dt>{Escape(n.Label)}</dt> <dd><b>{Escape(n.Number)}</b> {Escape(n.With)}</dd></div>")).Append("</dl>");
+                    $"<div><dt>{HtmlText.Escape(n.Label)}</dt> <dd><b>{HtmlText.Escape(n.Number)}</b> {HtmlText.Escape(n.With)}</dd></div>")).Append("</dl>");
                 break;
             case TablePart table:
                 html.Append(new Table(table.Caption, table.Headings, table.Rows).ToHtml());
                 break;
             case ListPart list:
-                html.Append("<ol>").AppendJoin("", list.Items.Select(item => $"<li>{Escape(item)}</li>")).Append("</ol>");
+                html.Append("<ol>").AppendJoin("", list.Items.Select(item => $"<li>{HtmlText.Escape(item)}</li>")).Append("</ol>");
                 break;
             case NotePart note:
-                html.Append(CultureInfo.InvariantCulture, $"<p>{Escape(note.Text)}</p>");
+                html.Append(CultureInfo.InvariantCulture, $"<p>{HtmlText.Escape(note.Text)}</p>");
                 break;
             case BlanksPart blanks:
-                html.Append("<ul>").AppendJoin("", blanks.Labels.Select(label => $"<li><span>{Escape(label)}</span></li>")).Append("</ul>");
+                html.Append("<ul>").AppendJoin("", blanks.Labels.Select(label => $"<li><span>{HtmlText.Escape(label)}</span></li>")).Append("</ul>");
                 break;
         }
 
         html.Append("</div>\n");
     }
-
-    private static string Escape(string text) => SecurityElement.Escape(text).Replace("&apos;", "'", StringComparison.Ordinal);
 }

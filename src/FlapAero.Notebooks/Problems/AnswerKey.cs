@@ -1,6 +1,3 @@
-using System.Security;
-using System.Text.Json;
-using System.Text.Json.Serialization;
 using FlapAero.Notebooks.Seals;
 using UnitsNet;
 
@@ -12,12 +9,6 @@ namespace FlapAero.Notebooks;
 /// <param name="Seal">The answer as a student's copy may hold it.</param>
 internal sealed record AnswerKey(string What, string Answer, string Seal)
 {
-    private static readonly JsonSerializerOptions Options = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-    };
-
     /// <summary>The answer as a number in the wanted unit; null for a choice.</summary>
     public double? Value { get; init; }
 
@@ -72,13 +63,7 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
     /// <summary>The answer with its tolerance, such as <c>51.1 ± 0.5 kt</c>.</summary>
     public static string Written(double value, double tolerance, Enum unit) =>
         // A decimal finer than half the tolerance: rounded coarser, the printed range would not be the one that is checked.
-        $"{QuantityText.Of(value, Diagnosis.DecimalsOf(tolerance / 2))} ± {QuantityText.InOwnUnit(Quantity.From(tolerance, unit), Diagnosis.DecimalsOf(tolerance))}";
-
-    /// <summary>As an attribute of an HTML element.</summary>
-    public string ToAttribute() => $" data-key=\"{SecurityElement.Escape(JsonSerializer.Serialize(this, Options))}\"";
-
-    /// <summary>Of such an attribute's value.</summary>
-    public static AnswerKey Parse(string json) => JsonSerializer.Deserialize<AnswerKey>(json, Options)!;
+        $"{QuantityText.Of(value, Diagnosis.DecimalsOf(tolerance / 2))} ± {QuantityText.InOwnUnit(Quantity.From(tolerance, unit), Diagnosis.ToleranceDigits(tolerance))}";
 
     private static string BlankOf(IQuantity quantity) =>
         quantity is Scalar ? "0.0" : UnitWords.InCode(quantity.QuantityInfo, quantity.Unit, "0");

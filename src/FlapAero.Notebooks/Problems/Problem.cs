@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using FlapAero.Charts;
 
@@ -26,31 +25,45 @@ public sealed class Problem : LessonResult
     /// <summary>The options of a choice, in the order of their letters; empty where the answer is a number.</summary>
     public IReadOnlyList<Option> Options => _texts.Options;
 
-    /// <summary>The problem for a page. What the answer key says goes with it as an attribute, for the handouts to take out.</summary>
+    /// <summary>The problem with its answer and its worked solution, as an instructor's notebook shows it.</summary>
     /// <returns>HTML.</returns>
-    public override string ToHtml()
+    public override string ToHtml() => Section(Solution());
+
+    /// <summary>The problem as students get it: question, options and hints.</summary>
+    internal string QuestionHtml() => Section("");
+
+    /// <summary>What students do not get.</summary>
+    internal KeyOutput Kept() => new(ToHtml()) { Key = _key() };
+
+    private string Section(string end)
     {
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<section class=\"problem\" data-unit=\"{SecurityElement.Escape(Unit)}\"{_key().ToAttribute()}><h3>{SecurityElement.Escape(Title)}</h3><div class=\"question\">{Prose.Html(_texts.Question)}</div>");
+        html.Append(CultureInfo.InvariantCulture, $"<section class=\"problem\" data-unit=\"{HtmlText.Escape(Unit)}\"><h3>{HtmlText.Escape(Title)}</h3><div class=\"question\">{Prose.Html(_texts.Question)}</div>");
         if (Options.Count > 0)
             html.Append("<ol class=\"options\" type=\"a\">").AppendJoin("", Options.Select(o => $"<li>{Prose.Html(o.Text)}</li>")).Append("</ol>");
         if (_texts.Reason is not null)
             html.Append("<p class=\"reason\">Give your reason in a sentence.</p>");
         for (int i = 0; i < _texts.Hints.Count; i++)
             html.Append(CultureInfo.InvariantCulture, $"<details class=\"hint\"><summary>{HintName(i)}</summary>{Prose.Html(_texts.Hints[i])}</details>");
-        html.Append(CultureInfo.InvariantCulture, $"<div class=\"solution\"><p class=\"answer\">{SecurityElement.Escape(Answer)}</p>{Prose.Html(_texts.Solution)}");
+        return html.Append(end).Append("</section>").ToString();
+    }
+
+    private string Solution()
+    {
+        var html = new StringBuilder();
+        html.Append(CultureInfo.InvariantCulture, $"<div class=\"solution\"><p class=\"answer\">{HtmlText.Escape(Answer)}</p>{Prose.Html(_texts.Solution)}");
         if (_texts.Reason is { } reason)
             html.Append(CultureInfo.InvariantCulture, $"<div class=\"good-reason\"><p>A good reason says:</p>{Prose.Html(reason)}</div>");
         if (Options.Count > 0)
             html.Append("<ol class=\"because\" type=\"a\">").AppendJoin("", Options.Select(o => $"<li>{Judged(o)}{Inline(o.Because)}</li>")).Append("</ol>");
-        return html.Append("</div></section>").ToString();
+        return html.Append("</div>").ToString();
     }
 
     /// <inheritdoc/>
     public override string ToString()
     {
         var text = new StringBuilder().Append(CultureInfo.InvariantCulture, $"{Title}\n{_texts.Question}\n");
-        for (int i = 0; i < Options.Count; i++) text.Append(CultureInfo.InvariantCulture, $"  {Seals.ChoiceSeal.Letter(i)}. {Options[i].Text}\n");
+        for (int i = 0; i < Options.Count; i++) text.Append(CultureInfo.InvariantCulture, $"  {OptionLetters.Of(i)}. {Options[i].Text}\n");
         for (int i = 0; i < _texts.Hints.Count; i++) text.Append(CultureInfo.InvariantCulture, $"{HintName(i)}: {_texts.Hints[i]}\n");
         return text.Append(CultureInfo.InvariantCulture, $"Answer: {Answer}\n{_texts.Solution}").ToString();
     }

@@ -62,7 +62,7 @@ internal sealed record ProblemTexts(string Title, Words Question, IReadOnlyList<
             int j = draw.Between(0, i);
             (shuffled[i], shuffled[j]) = (shuffled[j], shuffled[i]);
         }
-        string answer = ChoiceSeal.Letter(Array.FindIndex(shuffled, option => option.IsRight)).ToString();
+        string answer = OptionLetters.Of(Array.FindIndex(shuffled, option => option.IsRight)).ToString();
         ProblemTexts texts = this with { Options = shuffled };
         return new Problem(texts, answer, "", () => texts.Complete(new AnswerKey(Title, answer, SealText.Of(ChoiceSeal.Of(
             Title, Question.ToString(), [.. shuffled.Select(option => (option.Standing, MarkdownText.Plain(option.Because)))])))));

@@ -22,9 +22,9 @@ internal sealed record ChoiceSeal(string What, string Salt, int Rounds, IReadOnl
     {
         string letter = choice.Trim().TrimEnd('.', ')').ToLowerInvariant();
         if (letter.Length == 0) return new CheckResult(CheckOutcome.Open, $"{What}: not answered yet.");
-        int at = letter.Length == 1 ? letter[0] - 'a' : -1;
+        int at = OptionLetters.IndexOf(letter);
         if (at < 0 || at >= Verdicts.Count)
-            return new CheckResult(CheckOutcome.Wrong, $"{What}: \"{choice.Trim()}\" is none of the options: write a letter from a to {Letter(Verdicts.Count - 1)}.");
+            return new CheckResult(CheckOutcome.Wrong, $"{What}: \"{choice.Trim()}\" is none of the options: write a letter from a to {OptionLetters.Of(Verdicts.Count - 1)}.");
         string verdict = Hash(at, Salt, Rounds).Open(Verdicts[at]);
         string because = verdict[1..].Trim();
         // The page's own script says the same words.
@@ -33,8 +33,6 @@ internal sealed record ChoiceSeal(string What, string Salt, int Rounds, IReadOnl
             ? new CheckResult(CheckOutcome.Passed, $"{What}: {letter} is safe and accepted; it is more than the rule asks. {because}")
             : new CheckResult(CheckOutcome.Wrong, $"{What}: {letter} is not right. {because}");
     }
-
-    public static char Letter(int index) => (char)('a' + index);
 
     private static char Mark(Standing standing) => standing switch
     {
@@ -45,5 +43,5 @@ internal sealed record ChoiceSeal(string What, string Salt, int Rounds, IReadOnl
 
     private static int Bytes(string text) => System.Text.Encoding.UTF8.GetByteCount(text);
 
-    private static SlowHash Hash(int index, string salt, int rounds) => new($"option:{Letter(index)}", salt, rounds);
+    private static SlowHash Hash(int index, string salt, int rounds) => new($"option:{OptionLetters.Of(index)}", salt, rounds);
 }

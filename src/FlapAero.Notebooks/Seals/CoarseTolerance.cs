@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace FlapAero.Notebooks.Seals;
@@ -48,7 +47,13 @@ internal static class CoarseTolerance
     private static bool IsUsualShare(double expected, double tolerance) =>
         UsualShares.Any(share => Math.Abs(tolerance / share - Math.Abs(expected)) <= tolerance * (1 + 1e-6));
 
-    /// <summary>As a person would write it: a product would have sixteen digits.</summary>
-    private static double Written(int step, int power) =>
-        double.Parse(string.Create(CultureInfo.InvariantCulture, $"{Steps[step]}E{power}"), CultureInfo.InvariantCulture);
+    /// <summary>As a person would write it: a product with a tenth would have sixteen digits, a quotient of whole numbers has not.</summary>
+    private static double Written(int step, int power)
+    {
+        double tenths = Math.Round(Steps[step] * 10);
+        return power > 0 ? tenths * PowerOfTen(power - 1) : tenths / PowerOfTen(1 - power);
+    }
+
+    /// <summary>Whole, and so exact as far as a double holds it.</summary>
+    private static double PowerOfTen(int power) => Enumerable.Repeat(10.0, power).Aggregate(1.0, (product, ten) => product * ten);
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using FlapAero.Handouts.Leaks;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Notebooks;
 using PuppeteerSharp.Media;
 using UglyToad.PdfPig;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Deque.AxeCore.Commons;
+using FlapAero.Notebooks;
 using PuppeteerSharp.Media;
 
 namespace FlapAero.Handouts.Tests.Artefacts;

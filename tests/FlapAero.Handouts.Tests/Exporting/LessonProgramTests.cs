@@ -79,21 +79,37 @@ public sealed class LessonProgramTests
     public void Of_PackageOfACell_IsAPackageOfTheProgram() =>
         Assert.Contains("\n#:package Some.Thing@1.2.3\n#:property", Program(NotebookText.Sound().Code("compute", "a", "A", "#r \"nuget: Some.Thing, 1.2.3\"\n1")), StringComparison.Ordinal);
 
-    [Theory]
-    [InlineData(ExportEdition.Student, "(the student's copy)")]
-    [InlineData(ExportEdition.Instructor, "(the instructor's copy)")]
-    public void Of_AnyEdition_SaysForWhomItIs(ExportEdition edition, string words) =>
-        Assert.Contains(words, Of(NotebookText.Sound(), edition), StringComparison.Ordinal);
+    [Fact]
+    public void Of_Checkout_SaysInItsFirstLinesHowItIsRunAndForWhom()
+    {
+        string[] lines = Of(NotebookText.Sound(), LibraryReference.Project("../x.csproj"))!.Split('\n');
+
+        Assert.EndsWith(": dotnet run 01-turn.cs", lines[1], StringComparison.Ordinal);
+        Assert.Contains("checkout", lines[2], StringComparison.Ordinal);
+        Assert.Contains("--packages", lines[2], StringComparison.Ordinal);
+        Assert.Contains("For the instructor", lines[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_Package_SaysInItsFirstLinesWhereThePackageComesFrom()
+    {
+        string[] lines = Of(NotebookText.Sound(), LibraryReference.Package("0.9.0"))!.Split('\n');
+
+        Assert.EndsWith(": dotnet run 01-turn.cs", lines[1], StringComparison.Ordinal);
+        Assert.Contains("FlapAero.Notebooks 0.9.0", lines[2], StringComparison.Ordinal);
+        Assert.Contains("NuGet.config", lines[2], StringComparison.Ordinal);
+        Assert.Contains("#:package FlapAero.Notebooks@0.9.0", lines);
+    }
 
     private string Program(NotebookText notebook)
     {
-        string? program = Of(notebook, ExportEdition.Instructor);
+        string? program = Of(notebook, LibraryReference.Project("../x.csproj"));
         Assert.Empty(_faults);
         return program!;
     }
 
-    private void Refuse(NotebookText notebook) => Assert.Null(Of(notebook, ExportEdition.Instructor));
+    private void Refuse(NotebookText notebook) => Assert.Null(Of(notebook, LibraryReference.Project("../x.csproj")));
 
-    private string? Of(NotebookText notebook, ExportEdition edition) =>
-        LessonProgram.Of(LessonNotebook.Parse("01-turn.ipynb", notebook.ToString()), edition, "#:project ../x.csproj", _faults);
+    private string? Of(NotebookText notebook, LibraryReference library) =>
+        LessonProgram.Of(LessonNotebook.Parse("01-turn.ipynb", notebook.ToString()), library, _faults);
 }

@@ -2,9 +2,9 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
-namespace FlapAero.Handouts.Tests.Storing;
+namespace FlapAero.Handouts.Tests.NotebookForm;
 
 /// <summary>What editors do to a notebook when they save it, drawn at random: to its tree, then to its text.</summary>
 internal static class SavedByAnEditor

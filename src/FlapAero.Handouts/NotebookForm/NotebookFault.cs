@@ -1,4 +1,4 @@
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>One thing about a notebook that does not belong in the repository.</summary>
 /// <param name="Words">File, cell, what it is and what is allowed, in one line.</param>

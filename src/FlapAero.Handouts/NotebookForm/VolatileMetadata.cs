@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// What editors write into a notebook about themselves and the last run: how a cell was folded, when it ran, whether it

@@ -1,6 +1,6 @@
 using FlapAero.Files;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// The one place where files that a user names are written: a reader meets the old file or the new one, never half of one. Only

@@ -1,12 +1,11 @@
 using Markdig;
-using Markdig.Renderers;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace FlapAero.Handouts.Pages;
+namespace FlapAero.Notebooks;
 
-/// <summary>Markdown cells: tables and maths on, raw HTML off, so that a cell's text stays text.</summary>
-internal static class Prose
+/// <summary>The Markdown of lessons, in cells and in what cells say: tables and maths on, raw HTML off, so that text stays text.</summary>
+internal static class LessonMarkdown
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UsePipeTables()
@@ -16,15 +15,10 @@ internal static class Prose
         .DisableHtml()
         .Build();
 
-    public static string ToHtml(string markdown)
-    {
-        using var writer = new StringWriter { NewLine = "\n" };
-        var renderer = new HtmlRenderer(writer);
-        Pipeline.Setup(renderer);
-        renderer.Render(Markdown.Parse(markdown, Pipeline));
-        return writer.ToString();
-    }
+    /// <summary>The Markdown as HTML, with LF line ends.</summary>
+    public static string ToHtml(string markdown) => Markdown.ToHtml(markdown, Pipeline);
 
+    /// <summary>Its headings in their order, each with its words alone.</summary>
     public static IEnumerable<(int Level, string Text)> Headings(string markdown) =>
         Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().Select(h => (h.Level, TextOf(h)));
 

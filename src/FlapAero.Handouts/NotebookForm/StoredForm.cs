@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// The one way in which the repository stores a notebook: known names in a fixed order, names it does not know after

@@ -1,6 +1,6 @@
 using FlapAero.Files;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>Finds notebooks and replaces one, so that a reader meets the old file or the new one, never half of one.</summary>
 public static class NotebookFiles

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
-namespace FlapAero.Handouts.Tests.Storing;
+namespace FlapAero.Handouts.Tests.NotebookForm;
 
 public sealed class NotebookCheckTests
 {

@@ -3,7 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// Writes JSON as the repository stores notebooks: one space a level, LF, characters as themselves, one line end at the

@@ -6,7 +6,7 @@ using FlapAero.Handouts;
 namespace FlapAero.Cli;
 
 /// <summary>The options of <c>flapaero handouts</c>: what each is called, takes and means.</summary>
-internal sealed class HandoutsOptions
+internal sealed class HandoutsArguments
 {
     private const string AllEditions = "all";
 
@@ -99,7 +99,7 @@ internal sealed class HandoutsOptions
         DefaultValueFactory = _ => Environment.ProcessorCount,
     };
 
-    public HandoutsOptions()
+    public HandoutsArguments()
     {
         AllowWhole(Seed, 0, int.MaxValue);
         AllowWhole(Sheets, 1, HandoutOptions.MostSheets);

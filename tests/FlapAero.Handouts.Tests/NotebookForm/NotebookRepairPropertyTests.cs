@@ -1,9 +1,9 @@
 using System.Text.Json.Nodes;
 using CsCheck;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 using Json.Schema;
 
-namespace FlapAero.Handouts.Tests.Storing;
+namespace FlapAero.Handouts.Tests.NotebookForm;
 
 /// <summary>Whatever an editor does on saving, putting right gives back the committed bytes, and does so once and for all.</summary>
 public sealed class NotebookRepairPropertyTests

@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlapAero.Handouts.Lessons;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// Says what about a notebook's file does not belong in the repository, and holds the file put right: what a person wrote

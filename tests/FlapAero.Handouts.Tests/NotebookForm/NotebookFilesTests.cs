@@ -1,6 +1,6 @@
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 
-namespace FlapAero.Handouts.Tests.Storing;
+namespace FlapAero.Handouts.Tests.NotebookForm;
 
 public sealed class NotebookFilesTests : IDisposable
 {

@@ -1,8 +1,7 @@
 using System.Globalization;
-using System.Text;
 using System.Text.RegularExpressions;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>
 /// Ids that a person can read in a diff and that stay when cells move. Editors draw random ones; here an id is made from
@@ -38,16 +37,7 @@ internal static partial class CellIds
         return id;
     }
 
-    internal static string Slug(string title)
-    {
-        var slug = new StringBuilder();
-        foreach (char c in title.Normalize(NormalizationForm.FormD).ToLowerInvariant())
-            if (char.IsAsciiLetterOrDigit(c))
-                slug.Append(c);
-            else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && slug.Length > 0 && slug[^1] != '-')
-                slug.Append('-');
-        return slug.ToString(0, Math.Min(slug.Length, Longest)).Trim('-');
-    }
+    internal static string Slug(string title) => Charts.Slug.Of(title, longest: Longest);
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant)]
     private static partial Regex Readable();

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
-namespace FlapAero.Handouts.Storing;
+namespace FlapAero.Handouts.NotebookForm;
 
 /// <summary>What tells on whose machine a notebook was saved: its folders and its addresses.</summary>
 internal static partial class MachineTraces

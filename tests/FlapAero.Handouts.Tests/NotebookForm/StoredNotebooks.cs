@@ -1,9 +1,9 @@
 using System.Text;
 using System.Text.Json.Nodes;
-using FlapAero.Handouts.Storing;
+using FlapAero.Handouts.NotebookForm;
 using FlapAero.Tests;
 
-namespace FlapAero.Handouts.Tests.Storing;
+namespace FlapAero.Handouts.Tests.NotebookForm;
 
 /// <summary>The committed notebooks, and ways to ask what the check makes of a text.</summary>
 internal static class StoredNotebooks
