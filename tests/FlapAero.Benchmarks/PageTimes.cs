@@ -16,8 +16,16 @@ internal static class PageTimes
           .observe({ type: "longtask", buffered: true });
         """;
 
+    private const string Live = """
+        document.querySelectorAll("figure.plot .main-svg:first-child").length + " of " + document.querySelectorAll("figure.plot").length
+        """;
+
     /// <summary>Opens the page, reads it from its top to its end and moves each control with the arrow keys.</summary>
-    internal static async Task<int> PrintAsync(string file, TextWriter output, TextWriter error)
+    /// <param name="file">The page.</param>
+    /// <param name="slower">How many times slower than this machine the reader's is.</param>
+    /// <param name="output">Where the times go.</param>
+    /// <param name="error">Where it says that there is no such page.</param>
+    internal static async Task<int> PrintAsync(string file, double slower, TextWriter output, TextWriter error)
     {
         if (!File.Exists(file))
         {
@@ -32,6 +40,7 @@ internal static class PageTimes
         });
         await using IPage page = await browser.NewPageAsync();
         await page.SetViewportAsync(new ViewPortOptions { Width = 1280, Height = Screen });
+        await page.EmulateCPUThrottlingAsync((decimal)slower);
         await page.EvaluateExpressionOnNewDocumentAsync(Watch);
         await page.GoToAsync(new Uri(Path.GetFullPath(file)).AbsoluteUri);
 
@@ -44,8 +53,10 @@ internal static class PageTimes
         return 0;
     }
 
+    /// <summary>With what stands after each prediction opened, screen by screen.</summary>
     private static async Task ReadAsync(IPage page)
     {
+        await page.EvaluateExpressionAsync<JsonElement?>("(document.querySelectorAll('details.after').forEach(fold => fold.open = true), null)");
         double before = -1, now = 0;
         for (; now > before; now = await page.EvaluateExpressionAsync<double>($"(scrollBy(0, {Screen / 2}), scrollY)"))
         {
@@ -77,7 +88,8 @@ internal static class PageTimes
         double[] tasks = await page.EvaluateExpressionAsync<double[]>("window.tasks.splice(0)");
         string longest = tasks.Length == 0 ? "no task of 50 ms or more"
             : string.Join(", ", tasks.OrderDescending().Take(8).Select(task => task.ToString("0", CultureInfo.InvariantCulture))) + " ms";
-        await output.WriteLineAsync($"  {done}: {longest}");
+        string live = await page.EvaluateExpressionAsync<string>(Live);
+        await output.WriteLineAsync($"  {done}, {live} figures live: {longest}");
     }
 
     private static string OnPath(params string[] names) => names
