@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using PuppeteerSharp.Media;
 
 namespace FlapAero.Handouts.Tests;
@@ -27,7 +28,6 @@ public sealed class ComingAliveTests(MovingPages pages, Browser browser) : IClas
     {
         await using Tab tab = await OpenFarAboveAsync();
         const string Ends = $"[{Figure}.offsetTop, {Figure}.querySelector('.plot-control').offsetTop, document.documentElement.scrollHeight]";
-        await tab.AskAsync<JsonElement?>($"({Figure}.querySelector('.plot-range').remove(), null)");
         double[] before = await tab.AskAsync<double[]>(Ends);
 
         await tab.WaitForFiguresAsync();
@@ -49,7 +49,7 @@ public sealed class ComingAliveTests(MovingPages pages, Browser browser) : IClas
 
         await tab.WaitForFiguresAsync();
 
-        Assert.Equal([50, 55.0], await tab.AskAsync<double[]>($"{Figure}.querySelector('.plot-live').calcdata.map(line => line[0].y)"));
+        Assert.Equal((double[])[50, 55], await tab.AskAsync<double[]>($"{Figure}.querySelector('.plot-live').calcdata.map(line => line[0].y)"));
         Assert.Equal("At 110 % the stall speed VS is 55.0 kt.", await tab.AskAsync<string>($"{Figure}.querySelector('.plot-live').getAttribute('aria-label')"));
     }
 
@@ -74,7 +74,7 @@ public sealed class ComingAliveTests(MovingPages pages, Browser browser) : IClas
         Assert.True(await ShownAsync(tab, ".plot-range"));
         Assert.False(await ShownAsync(tab, ".plot-control"));
         string pdf = System.Text.Encoding.Latin1.GetString(await tab.Page.PdfDataAsync());
-        Assert.Equal(2, pdf.Split("/S /Figure").Length);
+        Assert.Single(Regex.Matches(pdf, "/S /Figure\\s+/Alt"));
     }
 
     [Fact]

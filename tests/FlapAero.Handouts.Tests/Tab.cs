@@ -27,6 +27,10 @@ public sealed class Tab : IAsyncDisposable
 
     public Task<T> AskAsync<T>(string expression) => Page.EvaluateExpressionAsync<T>(expression);
 
+    /// <summary>Opens what folds a figure away, as a reader does who has made a prediction.</summary>
+    public Task OpenFiguresFoldsAsync() =>
+        AskAsync<JsonElement?>("(document.querySelectorAll('details:has(figure.plot)').forEach(fold => fold.open = true), null)");
+
     /// <summary>Looks at each figure that is not folded away, since only what is near is drawn, and goes back to the top.</summary>
     public async Task WaitForFiguresAsync()
     {
