@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using FlapAero.Charts;
+using FlapAero.Handouts.Pages;
 
 namespace FlapAero.Handouts.Tests;
 
@@ -85,6 +86,17 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
         Assert.Contains(FigureScript.PlotlyNotice.Trim(), pages.Text(WholePages.Student), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text("05-other.html"), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text(WholePages.Index), StringComparison.Ordinal);
+    }
+
+    /// <summary>The largest lesson's own words and figures take 220 000 bytes.</summary>
+    [Theory]
+    [InlineData(WholePages.Student)]
+    [InlineData(WholePages.Instructor)]
+    public void Page_WithFigures_LeavesAWholeLessonRoomInEightHundredThousandBytes(string name)
+    {
+        int own = PageShell.Scripts.Aggregate(pages.Text(name), (rest, script) => rest.Replace(script, "", StringComparison.Ordinal)).Length;
+
+        Assert.InRange(pages.Text(name).Length - own, 300_000, 500_000);
     }
 
     [Fact]

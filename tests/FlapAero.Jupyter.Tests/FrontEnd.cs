@@ -102,5 +102,5 @@ internal sealed record FrontEndRun(
 {
     /// <summary>Only what is near is drawn, so it looks at one after the other.</summary>
     public const string AllDrawn =
-        "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg') || f.scrollIntoView({ block: 'center' }))";
+        "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg') || (f.scrollIntoView({ block: 'center' }), false))";
 }
