@@ -124,6 +124,9 @@ public class FigureTests
         Assert.Contains("plotly.js (basic - minified) v2.28.0", FigureScript.Plotly[..200], StringComparison.Ordinal);
         Assert.Contains(typeof(Plotly.NET.Chart).Assembly.GetManifestResourceNames(), name => name.EndsWith("plotly-2.28.0.min.js", StringComparison.Ordinal));
         Assert.StartsWith("// Draws figures", FigureScript.Figures, StringComparison.Ordinal);
+        Assert.StartsWith(FigureScript.PlotlyNotice.Trim(), FigureScript.Start, StringComparison.Ordinal);
+        Assert.InRange(FigureScript.Start.Length, 300_000, 500_000);
+        Assert.DoesNotContain("</", FigureScript.Start[FigureScript.PlotlyNotice.Length..], StringComparison.Ordinal);
         Assert.DoesNotContain("http", FigureScript.Figures + FigureScript.Style, StringComparison.Ordinal);
         Assert.DoesNotContain("</", FigureScript.Figures + FigureScript.Style, StringComparison.Ordinal);
     }

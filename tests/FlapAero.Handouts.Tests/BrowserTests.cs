@@ -24,6 +24,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     public async Task Page_WithScript_DrawsEachFigureInPlaceOfItsStillDrawing()
     {
         await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 1280);
+        await tab.OpenFiguresFoldsAsync();
         await tab.WaitForFiguresAsync();
 
         Assert.Equal(2, await tab.AskAsync<int>("document.querySelectorAll('.plot-live[role=img].js-plotly-plot').length"));
@@ -129,6 +130,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     public async Task Page_Printed_HasEachFigureOnceAndAnswersAsTheEditionWants(string name)
     {
         await using Tab tab = await browser.OpenAsync(pages.Address(name), 1280);
+        await tab.OpenFiguresFoldsAsync();
         await tab.WaitForFiguresAsync();
         await tab.Page.EmulateMediaTypeAsync(MediaType.Print);
 
@@ -147,6 +149,7 @@ public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixt
     public async Task Page_ToPdf_HasEachFigureOnce(string paper)
     {
         await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student), 1280);
+        await tab.OpenFiguresFoldsAsync();
         await tab.WaitForFiguresAsync();
 
         byte[] pdf = await tab.Page.PdfDataAsync(new PuppeteerSharp.PdfOptions { Format = paper == "A4" ? PaperFormat.A4 : PaperFormat.Letter, PreferCSSPageSize = false });

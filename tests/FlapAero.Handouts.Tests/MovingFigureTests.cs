@@ -93,6 +93,7 @@ public sealed class MovingFigureTests(MovingPages pages, Browser browser) : ICla
         await tab.WaitForFiguresAsync();
         await tab.AskAsync<JsonElement?>("(() => { const more = document.createElement('div'); window.flapaeroFigures.push('x'); more.innerHTML = document.querySelector('.output').innerHTML;"
             + " for (const old of more.querySelectorAll('.plot-live')) old.remove(); more.querySelector('figure').classList.remove('is-drawn'); document.body.append(more); return null; })()");
+        await tab.WaitForFiguresAsync();
         await tab.Page.WaitForFunctionAsync("() => document.querySelectorAll('figure.is-drawn .plot-control:not([hidden])').length === 3");
 
         Assert.Equal(3, await tab.AskAsync<int>("document.querySelectorAll('.plot-live').length"));
@@ -113,8 +114,11 @@ public sealed class MovingFigureTests(MovingPages pages, Browser browser) : ICla
         Assert.Empty(tab.Complaints);
     }
 
-    private static Task ReadyAsync(Tab tab) =>
-        tab.Page.WaitForFunctionAsync("() => document.querySelector('figure.is-drawn .plot-control:not([hidden])')");
+    private static async Task ReadyAsync(Tab tab)
+    {
+        await tab.WaitForFiguresAsync();
+        await tab.Page.WaitForFunctionAsync("() => document.querySelector('figure.is-drawn .plot-control:not([hidden])')");
+    }
 
     private static Task<bool> ShownAsync(Tab tab, string selector) =>
         tab.AskAsync<bool>($"{Figure}.querySelector('{selector}').getClientRects().length > 0");

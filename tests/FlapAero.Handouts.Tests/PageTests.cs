@@ -3,6 +3,7 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using FlapAero.Charts;
 using FlapAero.Handouts.Leaks;
+using FlapAero.Handouts.Pages;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests;
@@ -87,6 +88,17 @@ public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePag
         Assert.Contains(FigureScript.PlotlyNotice.Trim(), pages.Text(WholePages.Student), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text("05-other.html"), StringComparison.Ordinal);
         Assert.DoesNotContain("plotly.js", pages.Text(WholePages.Index), StringComparison.Ordinal);
+    }
+
+    /// <summary>The largest lesson's own words and figures take 220 000 bytes.</summary>
+    [Theory]
+    [InlineData(WholePages.Student)]
+    [InlineData(WholePages.Instructor)]
+    public void Page_WithFigures_LeavesAWholeLessonRoomInEightHundredThousandBytes(string name)
+    {
+        int own = PageShell.Scripts.Aggregate(pages.Text(name), (rest, script) => rest.Replace(script, "", StringComparison.Ordinal)).Length;
+
+        Assert.InRange(pages.Text(name).Length - own, 300_000, 500_000);
     }
 
     [Fact]

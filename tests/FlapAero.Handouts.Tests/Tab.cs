@@ -1,3 +1,4 @@
+using System.Text.Json;
 using PuppeteerSharp;
 
 namespace FlapAero.Handouts.Tests;
@@ -26,8 +27,22 @@ public sealed class Tab : IAsyncDisposable
 
     public Task<T> AskAsync<T>(string expression) => Page.EvaluateExpressionAsync<T>(expression);
 
-    public Task WaitForFiguresAsync() => Page.WaitForFunctionAsync(
-        "() => [...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg'))");
+    /// <summary>Opens what folds a figure away, as a reader does who has made a prediction.</summary>
+    public Task OpenFiguresFoldsAsync() =>
+        AskAsync<JsonElement?>("(document.querySelectorAll('details:has(figure.plot)').forEach(fold => fold.open = true), null)");
+
+    /// <summary>Looks at each figure that is not folded away, since only what is near is drawn, and goes back to the top.</summary>
+    public async Task WaitForFiguresAsync()
+    {
+        await Page.WaitForFunctionAsync("""
+            () => {
+              const still = [...document.querySelectorAll('figure.plot')].find(f => f.checkVisibility() && !f.querySelector('.js-plotly-plot svg.main-svg'));
+              if (still) still.scrollIntoView({ block: 'center' });
+              return !still;
+            }
+            """);
+        await AskAsync<JsonElement?>("(scrollTo(0, 0), null)");
+    }
 
     public ValueTask DisposeAsync() => Page.DisposeAsync();
 }

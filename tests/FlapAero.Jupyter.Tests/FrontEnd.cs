@@ -100,6 +100,7 @@ internal sealed record FrontEndRun(
     string Errors, int ChecksPassed, bool HintsHaveTriangles, int Figures, IReadOnlyList<string> StillControls,
     IReadOnlyList<string> RequestsElsewhere, SavedNotebook Saved)
 {
+    /// <summary>Only what is near is drawn, so it looks at one after the other.</summary>
     public const string AllDrawn =
-        "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg'))";
+        "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg') || (f.scrollIntoView({ block: 'center' }), false))";
 }

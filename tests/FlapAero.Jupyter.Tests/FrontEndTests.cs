@@ -23,7 +23,7 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
         Assert.Empty(run.StillControls);
         Assert.Empty(run.RequestsElsewhere);
         Machine.AssertNotIn(run.Saved.Text, jupyter.Checkout, jupyter.Data);
-        Assert.Equal(2, run.Saved.Text.Split("drawFigures(library.exports)").Length);
+        Assert.Equal(2, run.Saved.Text.Split("function drawFigures(bringPlotly)").Length);
 
         await AssertIsPutRightAsync(file);
 

@@ -47,10 +47,10 @@ public class KernelTests
         var page = Html.Parse(html);
         Assert.Equal("Lesson ready: Trainer L2, seed 7.", page.QuerySelector("p.lesson-ready")!.TextContent);
         string script = Assert.Single(page.QuerySelectorAll("script")).TextContent;
-        Assert.Contains("function drawFigures(plotly)", script, StringComparison.Ordinal);
+        Assert.Contains("function drawFigures(bringPlotly)", script, StringComparison.Ordinal);
         Assert.DoesNotContain("http", html, StringComparison.Ordinal);
         Assert.Contains(FigureScript.PlotlyNotice, script, StringComparison.Ordinal);
-        Assert.Equal(FigureScript.Plotly, Unpacked(Regex.Match(script, "start\\(\"([A-Za-z0-9+/=]+)\"\\)").Groups[1].Value));
+        Assert.Equal(FigureScript.Plotly, Unpacked(Regex.Match(script, "unpackPlotly\\(\"([A-Za-z0-9+/=]+)\"\\)").Groups[1].Value));
         Assert.InRange(html.Length, 300_000, 600_000);
     }
 

@@ -1,46 +1,89 @@
 // Draws figures from the data that stand beside them: in pages, where all figures are there at once, and in notebooks,
-// where they come later. All values were computed before; here they are only shown.
-function drawFigures(plotly) {
+// where they come later. All values were computed before; here they are only shown. A figure is drawn when it is about to
+// be seen, each in a task of its own, and plotly.js comes with the first: until then its still drawing shows the same.
+function drawFigures(bringPlotly) {
   "use strict";
 
-  const drawAll = () => {
-    for (const figure of document.querySelectorAll("figure.plot:not(.is-drawn)")) draw(figure);
+  const known = new WeakSet();
+  let plotly;
+  let turn = Promise.resolve();
+
+  const findAll = () => {
+    for (const figure of document.querySelectorAll("figure.plot")) if (!known.has(figure)) prepare(figure);
   };
 
+  // The browser answers the reader between two works.
+  const inTurn = (work) => {
+    const done = turn.then(() => new Promise((go) => setTimeout(go))).then(work);
+    turn = done.catch(() => {});
+    return done;
+  };
+
+  const whenNear = (figure, come) => new IntersectionObserver((entries, watch) => {
+    if (!entries.some((entry) => entry.isIntersecting)) return;
+    watch.disconnect();
+    come();
+  }, { rootMargin: "100% 0px" }).observe(figure);
+
   // The still drawing stays for print and for readers without scripts.
-  const draw = (figure) => {
+  const prepare = (figure) => {
     const still = figure.querySelector(".plot-drawing");
     const source = figure.querySelector("script.plot-data");
     if (!still || !source) return;
-    const plot = JSON.parse(source.textContent);
+    known.add(figure);
+    figure.classList.add("is-coming");
+    let read;
+    const plot = () => read ??= JSON.parse(source.textContent);
     const live = document.createElement("div");
     live.className = "plot-live";
     live.setAttribute("role", "img");
     live.setAttribute("aria-label", still.getAttribute("aria-label") || "");
-    figure.insertBefore(live, still);
-    figure.classList.add("is-drawn");
-    // Inside a closed fold a figure has no width yet.
-    const usual = () => growthAt(plot.layout, live.clientWidth || document.body.clientWidth);
-    let growth = usual();
     let shown = {};
-    const config = Object.assign({}, plot.config, { responsive: true, displayModeBar: false });
-    const show = (frame) => {
-      shown = frame;
-      return plotly.react(live, over(plot.data, frame.data), layoutOf(plot, frame, growth), config);
+    let letters = 0;
+    let growth = 1;
+    let size = "";
+    // Inside a closed fold a figure has no width.
+    const measure = () => {
+      growth = letters ? letters / sizeOf(plot().layout) : growthAt(plot().layout, live.clientWidth || document.body.clientWidth);
+    };
+    const sizeNow = () => live.offsetWidth + " by " + live.offsetHeight;
+    const draw = () => {
+      size = sizeNow();
+      const config = Object.assign({}, plot().config, { responsive: false, displayModeBar: false });
+      return plotly.react(live, over(plot().data, shown.data), layoutOf(plot(), shown, growth), config);
+    };
+    const resize = () => {
+      if (live.offsetWidth === 0 || size === sizeNow()) return;
+      size = sizeNow();
+      plotly.Plots.resize(live);
     };
     // A page that is projected says how large letters shall be, in pixels; none gives the choice back.
     figure.addEventListener("letters", (event) => {
-      growth = event.detail ? event.detail / sizeOf(plot.layout) : usual();
-      show(shown);
+      letters = event.detail;
+      if (!live.isConnected) return;
+      measure();
+      draw();
     });
-    Promise.resolve().then(() => show({})).then(() => {
-      if (plot.moving) control(figure, live, plot.moving, show);
+    const box = control(figure, plot, (frame, finding) => {
+      shown = frame;
+      live.setAttribute("aria-label", finding);
+      if (live.isConnected) draw();
+    });
+    const come = async () => {
+      plotly ??= await bringPlotly();
+      figure.insertBefore(live, still);
+      figure.classList.add("is-drawn");
+      measure();
+      await draw();
       // Larger text or an opened fold narrows a figure without the window changing.
-      new ResizeObserver(() => { if (live.offsetWidth > 0) plotly.Plots.resize(live); }).observe(live);
-    }).catch(() => {
+      new ResizeObserver(resize).observe(live);
+    };
+    const stayStill = () => {
       live.remove();
-      figure.classList.remove("is-drawn");
-    });
+      figure.classList.remove("is-coming", "is-drawn");
+      if (box) box.hidden = true;
+    };
+    whenNear(figure, () => inTurn(come).catch(stayStill));
   };
 
   // A frame holds only what differs from the frame that the figure starts with, element by element.
@@ -72,27 +115,33 @@ function drawFigures(plotly) {
     return layout;
   };
 
-  const control = (figure, live, moving, show) => {
+  // The control works before its figure is drawn: it says each value's finding, and the drawing follows.
+  const control = (figure, plot, show) => {
     const box = figure.querySelector(".plot-control");
-    if (!box) return;
+    if (!box) return null;
     const input = box.querySelector("input");
     const value = box.querySelector("output");
     const finding = box.querySelector(".plot-finding");
-    input.value = moving.start;
+    input.value = input.defaultValue;
     input.addEventListener("input", () => {
-      const frame = moving.frames[Number(input.value)];
+      const frame = plot().moving.frames[Number(input.value)];
       input.setAttribute("aria-valuetext", frame.value);
       value.textContent = frame.value;
       finding.innerHTML = frame.finding;
-      live.setAttribute("aria-label", finding.textContent);
-      show(frame);
+      show(frame, finding.textContent);
     });
     // A notebook takes arrow keys for moving from cell to cell.
     input.addEventListener("keydown", (event) => event.stopPropagation());
     box.hidden = false;
+    return box;
   };
 
-  drawAll();
   // In a notebook each figure pushes its name on this queue; a figure that has just been put out is not yet in its place.
-  window.flapaeroFigures = { push: () => setTimeout(drawAll) };
+  const queue = window.flapaeroFigures;
+  if (queue && !Array.isArray(queue)) {
+    queue.push("again");
+    return;
+  }
+  window.flapaeroFigures = { push: () => setTimeout(findAll) };
+  findAll();
 }

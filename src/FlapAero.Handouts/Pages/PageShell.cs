@@ -16,14 +16,13 @@ internal static class PageShell
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; base-uri 'none'; form-action 'none'";
 
-    private static readonly Lazy<string> Plotly = Script(() => FigureScript.Plotly);
-    private static readonly Lazy<string> Figures = Script(() => FigureScript.Figures, "\ndrawFigures(Plotly);");
+    private static readonly Lazy<string> Figures = Script(() => FigureScript.Start);
     private static readonly Lazy<string> Answers = Script(() => Assets.Answers);
     private static readonly Lazy<string> Projecting = Script(() => Assets.Projector);
     private static readonly Lazy<string> Page = Script(() => Assets.Script);
 
     /// <summary>The scripts that pages carry alike, as they stand in them.</summary>
-    public static IReadOnlyList<string> Scripts => [Plotly.Value, Figures.Value, Answers.Value, Projecting.Value, Page.Value];
+    public static IReadOnlyList<string> Scripts => [Figures.Value, Answers.Value, Projecting.Value, Page.Value];
 
     public static string FileName(LessonNotebook notebook, Edition edition) => notebook.Stem + edition switch
     {
@@ -90,8 +89,7 @@ internal static class PageShell
     private static IEnumerable<string> ScriptsOf(PageFrame frame)
     {
         if (frame.HasFigure)
-            foreach (string script in (string[])[Plotly.Value, Figures.Value])
-                yield return script;
+            yield return Figures.Value;
         if (frame.HasAnswers)
             yield return Answers.Value;
         if (frame.IsProjected)
@@ -99,5 +97,5 @@ internal static class PageShell
         yield return Page.Value;
     }
 
-    private static Lazy<string> Script(Func<string> text, string call = "") => new(() => Markup.InScript(text()).Trim() + call);
+    private static Lazy<string> Script(Func<string> text) => new(() => Markup.InScript(text()).Trim());
 }

@@ -138,8 +138,10 @@ public sealed class ProjectorTests(ApproachSpeedArtefacts lesson, Browser browse
                 [...{{Screen}}.querySelectorAll('*')].filter(e => e.getClientRects().length && !e.closest('math, sub, sup, tspan, .apart') && [...e.childNodes].some(c => c.nodeType === 3 && c.data.trim()))
                   .filter(e => parseFloat(getComputedStyle(e).fontSize) < 24).map(e => {{Number}} + ' ' + getComputedStyle(e).fontSize + ' ' + e.outerHTML.slice(0, 90))
                 """));
-            if (!await tab.AskAsync<bool>($"!!{Screen}.querySelector('.on-piece .plot-live, .plot-live')"))
+            if (!await tab.AskAsync<bool>($"[...{Screen}.querySelectorAll('figure.plot')].some(f => f.checkVisibility())"))
                 continue;
+            await tab.WaitForFiguresAsync();
+            await tab.AskAsync<JsonElement?>("new Promise(r => requestAnimationFrame(() => setTimeout(() => r(null), 30)))");
             // Nearly all of the width, or of the height beside a control, with the drawing as large as its place and no label on another.
             double[] box = await tab.AskAsync<double[]>($"(() => {{ const live = {Screen}.querySelector('.plot-live'), b = live.getBoundingClientRect(), s = live.querySelector('svg.main-svg').getBoundingClientRect(); return [b.width, b.height, s.width - b.width, s.height - b.height]; }})()");
             Assert.True((box[0] >= width * 0.9 && box[1] >= height * 0.55) || (box[0] >= width * 0.55 && box[1] >= height * 0.7), $"screen {n}: {box[0]} by {box[1]}");
@@ -158,7 +160,7 @@ public sealed class ProjectorTests(ApproachSpeedArtefacts lesson, Browser browse
     {
         await using Tab tab = await StartAsync();
         await GoToAsync(tab, "The same turn, lighter");
-        await tab.Page.WaitForFunctionAsync("() => document.querySelector('.on-screen .plot-control:not([hidden])')");
+        await tab.WaitForFiguresAsync();
         string at = await tab.AskAsync<string>(Number), before = await tab.AskAsync<string>($"{Screen}.querySelector('.plot-finding').textContent");
         double letters = await tab.AskAsync<double>($"{Screen}.querySelector('.plot-live').layout.font.size");
         await tab.Page.FocusAsync(".on-screen input[type=range]");

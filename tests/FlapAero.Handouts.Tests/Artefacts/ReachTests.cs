@@ -117,7 +117,9 @@ public sealed class ReachTests(ApproachSpeedArtefacts lesson, Browser browser) :
             for (int n = 1; n <= count; n++)
             {
                 await tab.AskAsync<JsonElement?>($"(location.hash = '#screen-{n}', new Promise(r => setTimeout(() => r(null), 60)))");
-                await tab.AskAsync<JsonElement?>("(document.querySelectorAll('.on-screen details').forEach(d => d.open = true), scrollTo(0, 1e6), null)");
+                await tab.AskAsync<JsonElement?>("(document.querySelectorAll('.on-screen details').forEach(d => d.open = true), null)");
+                await tab.WaitForFiguresAsync();
+                await tab.AskAsync<JsonElement?>("(scrollTo(0, 1e6), null)");
                 Assert.Equal("", string.Join('\n', await tab.AskAsync<string[]>(Crowded)));
                 Assert.InRange(await tab.AskAsync<int>("document.documentElement.scrollWidth"), 1, width);
                 // What is last on a screen ends above the bar.
