@@ -100,7 +100,7 @@ internal static class LandingsCommand
         int refused = outcomes.Count(o => o.Refusal != LandingRefusal.None);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{outcomes.Length} landings, of which {refused} cannot happen, written to {resultsPath}"));
         foreach (int i in Enumerable.Range(0, outcomes.Length).Where(i => outcomes[i].Refusal != LandingRefusal.None).Take(Listing.Longest))
-            error.WriteLine($"case {FaultList.Short(table.Names[i])}: {RefusalText.Explain(outcomes[i])}");
+            error.WriteLine($"case {PlainText.Short(table.Names[i])}: {RefusalText.Explain(outcomes[i])}");
         if (refused > Listing.Longest)
             error.WriteLine($"{Listing.More(refused - Listing.Longest)}; the column error of the results has all reasons");
 

@@ -111,6 +111,6 @@ internal sealed class LandingsTable
             return $"{name}: the cell is empty; a number belongs there.";
         return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value)
             ? LandingCheck.Fault(value, column)?.Message
-            : $"{name}: '{FaultList.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
+            : $"{name}: '{PlainText.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
     }
 }

@@ -1,5 +1,6 @@
 using System.Security;
 using System.Text;
+using FlapAero.AeroplaneFiles;
 using FlapAero.Files;
 
 namespace FlapAero;
@@ -57,17 +58,17 @@ public static class AeroplaneFile
         }
         catch (Exception problem) when (problem is FileNotFoundException or DirectoryNotFoundException)
         {
-            throw Unreadable(name, $"there is no file {FaultList.Quoted(path)}", "check the folder and the spelling of the name");
+            throw Unreadable(name, $"there is no file {PlainText.Quoted(path)}", "check the folder and the spelling of the name");
         }
         catch (UnfitFileException problem)
         {
-            throw Unreadable(name, $"{FaultList.Quoted(path)} is not read", problem.Message);
+            throw Unreadable(name, $"{PlainText.Quoted(path)} is not read", problem.Message);
         }
         catch (Exception problem) when (
             problem is IOException or UnauthorizedAccessException or NotSupportedException or SecurityException or ArgumentException)
         {
             throw Unreadable(
-                name, $"{FaultList.Quoted(path)} cannot be read",
+                name, $"{PlainText.Quoted(path)} cannot be read",
                 "a file is wanted, not a folder, that you are allowed to read and that no other program holds");
         }
     }

@@ -51,7 +51,10 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
         return new RanLesson(notebook, outputs) { Input = input, Sheets = [.. seeds.Select((seed, n) => new RanSheet(n + 1, seed, ofSheets[n]))] };
     }
 
-    /// <summary>All cells in the order they are come to, known beforehand: the lesson, which is the first sheet, and for each further one a new beginning and the problems.</summary>
+    /// <summary>
+    /// All cells in the order in which they run, known beforehand. The lesson comes first and is the first sheet; each further sheet begins
+    /// anew and has the problems.
+    /// </summary>
     private IEnumerable<Step> Steps(int[] seeds)
     {
         LessonCell setup = notebook.Cells.First(cell => cell.Role == CellRole.Setup);
@@ -86,7 +89,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
             throw new HandoutException($"{Where(notebook, cell)} checked nothing; a check puts out lesson.Check(...).");
     }
 
-    /// <summary>A cell that is come to.</summary>
+    /// <summary>One run of one cell.</summary>
     /// <param name="Cell">The cell.</param>
     /// <param name="Source">What is run of a code cell.</param>
     /// <param name="Sheet">The sheet it is run for, from 1.</param>

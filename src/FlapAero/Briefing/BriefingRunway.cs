@@ -76,7 +76,7 @@ public sealed class BriefingRunway
         ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(wind);
-        LandingSetup usual = DemoLandings.Of(configuration, air);
+        LandingSetup usual = DemoLandings.SetupFor(configuration, air);
         return usual with
         {
             Technique = usual.Technique with { ThresholdHeight = ThresholdHeight, PowerCutHeight = ThresholdHeight },

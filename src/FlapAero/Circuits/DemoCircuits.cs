@@ -54,8 +54,8 @@ public static class DemoCircuits
     /// <exception cref="RefusedInputException">
     /// An engine speed or a speed outside the range; configurations of different aeroplanes or masses.
     /// </exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.Of(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 47.0</code></example>
-    public static CircuitPlan Of(Configuration downwind, Configuration baseLeg, Configuration final, Air air, RotationalSpeed engineSpeed)
+    /// <example><code>Circuit.Backwards(DemoCircuits.PlanFor(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 47.0</code></example>
+    public static CircuitPlan PlanFor(Configuration downwind, Configuration baseLeg, Configuration final, Air air, RotationalSpeed engineSpeed)
     {
         ArgumentNullException.ThrowIfNull(downwind);
         ArgumentNullException.ThrowIfNull(baseLeg);

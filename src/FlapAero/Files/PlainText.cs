@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
 using System.Globalization;
 using System.Text;
 
@@ -37,4 +39,15 @@ internal static class PlainText
         '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (>= '\u2066' and <= '\u2069') => true,
         char other => char.IsControl(other),
     };
+
+    /// <summary>How many characters of somebody's text a message carries.</summary>
+    public const int Longest = 60;
+
+    private static JsonSerializerOptions Readable { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Text in quotes, on one line and not endless, whatever the file holds.</summary>
+    public static string Quoted(string text) => JsonSerializer.Serialize(Short(text), Readable);
+
+    /// <summary>The start of a text that a message can carry.</summary>
+    public static string Short(string text) => text.Length <= Longest ? text : text[..Longest] + "…";
 }

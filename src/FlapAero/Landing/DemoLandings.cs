@@ -72,15 +72,15 @@ public static class DemoLandings
     /// <returns>The landing, calm and level.</returns>
     /// <exception cref="ArgumentNullException">No configuration.</exception>
     /// <exception cref="RefusedInputException">A wing that stalls before the nose-high attitude.</exception>
-    /// <example><code>DemoLandings.Of(flapsUp).Technique.ThresholdSpeed.Knots // 69.2</code></example>
-    public static LandingSetup Of(Configuration configuration, Air? air = null)
+    /// <example><code>DemoLandings.SetupFor(flapsUp).Technique.ThresholdSpeed.Knots // 69.2</code></example>
+    public static LandingSetup SetupFor(Configuration configuration, Air? air = null)
     {
         ArgumentNullException.ThrowIfNull(configuration);
         Air given = air ?? Air.StandardSeaLevel;
         double maximumWeight = configuration.Aeroplane.MaximumMass.Kilograms * Equations.StandardConstants.Gravity;
         return new()
         {
-            Aeroplane = LandingAeroplane.Of(
+            Aeroplane = LandingAeroplane.FromConfiguration(
                 configuration, LiftAt(configuration, NoseHighAttitude), LiftAt(configuration, Angle.Zero),
                 Force.FromNewtons(IdleThrustOverWeight * maximumWeight)),
             Technique = new()
@@ -106,9 +106,9 @@ public static class DemoLandings
         };
     }
 
-    private static LandingSetup Full(Aeroplane aeroplane) => Of(aeroplane.Configure(aeroplane.FullFlaps));
+    private static LandingSetup Full(Aeroplane aeroplane) => SetupFor(aeroplane.Configure(aeroplane.FullFlaps));
 
-    private static LandingSetup Up(Aeroplane aeroplane) => Of(aeroplane.Configure(aeroplane.FlapsUp));
+    private static LandingSetup Up(Aeroplane aeroplane) => SetupFor(aeroplane.Configure(aeroplane.FlapsUp));
 
     // On the runway the path is level: θ = α − i_w.
     private static double LiftAt(Configuration configuration, Angle attitude) =>

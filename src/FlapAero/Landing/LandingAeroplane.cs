@@ -46,8 +46,8 @@ public sealed record LandingAeroplane
     /// <param name="idleThrust">T_i.</param>
     /// <returns>The aeroplane of a landing.</returns>
     /// <exception cref="ArgumentNullException">No configuration.</exception>
-    /// <example><code>LandingAeroplane.Of(flapsUp, 1.0, 0.4, Force.Zero).MaximumLiftCoefficient - flapsUp.Flaps.Lift.MaximumLiftCoefficient // 0.0</code></example>
-    public static LandingAeroplane Of(Configuration configuration, double noseHighLift, double levelLift, Force idleThrust)
+    /// <example><code>LandingAeroplane.FromConfiguration(flapsUp, 1.0, 0.4, Force.Zero).MaximumLiftCoefficient - flapsUp.Flaps.Lift.MaximumLiftCoefficient // 0.0</code></example>
+    public static LandingAeroplane FromConfiguration(Configuration configuration, double noseHighLift, double levelLift, Force idleThrust)
     {
         ArgumentNullException.ThrowIfNull(configuration);
         Wing wing = configuration.Aeroplane.Wing;

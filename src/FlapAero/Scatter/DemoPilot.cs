@@ -33,7 +33,7 @@ public static class DemoPilot
         double maximumLift = configuration.Flaps.Lift.MaximumLiftCoefficient;
         return new()
         {
-            Aeroplane = LandingAeroplane.Of(configuration, 0.7 * maximumLift, 0.25 * maximumLift, Force.Zero),
+            Aeroplane = LandingAeroplane.FromConfiguration(configuration, 0.7 * maximumLift, 0.25 * maximumLift, Force.Zero),
             Technique = new()
             {
                 ThresholdHeight = Length.FromFeet(50),

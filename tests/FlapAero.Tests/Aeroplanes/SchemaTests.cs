@@ -1,6 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using FlapAero.Files;
+using FlapAero.AeroplaneFiles;
 using Json.Schema;
 
 namespace FlapAero.Tests.Aeroplanes;

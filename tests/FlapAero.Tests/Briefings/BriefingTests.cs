@@ -66,7 +66,7 @@ public sealed class BriefingTests
         foreach ((BriefedSpeeds speeds, BriefedLanding landing) in new[] { (Demo.Flapless.Speeds, Demo.Flapless.Landing), (Demo.FullFlaps.Speeds!, Demo.FullFlaps.Landing!) })
         {
             Configuration configuration = speeds.Configuration;
-            LandingSetup usual = DemoLandings.Of(configuration, DemoBriefings.Flight.Air);
+            LandingSetup usual = DemoLandings.SetupFor(configuration, DemoBriefings.Flight.Air);
             LandingSetup setup = usual with
             {
                 Technique = usual.Technique with

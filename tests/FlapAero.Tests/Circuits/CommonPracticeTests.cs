@@ -68,8 +68,8 @@ public sealed class CommonPracticeTests
     {
         Configuration[] detents = [.. DemoAeroplanes.TrainerH4.FlapSettings.Select(flaps => DemoAeroplanes.TrainerH4.Configure(flaps))];
         RotationalSpeed turns = RotationalSpeed.FromRevolutionsPerMinute(1650);
-        Circuit up = Solve(DemoCircuits.Of(detents[0], detents[0], detents[0], Air.StandardSeaLevel, turns));
-        CircuitComparison comparison = new(up, Solve(DemoCircuits.Of(detents[1], detents[2], detents[3], Air.StandardSeaLevel, turns)));
+        Circuit up = Solve(DemoCircuits.PlanFor(detents[0], detents[0], detents[0], Air.StandardSeaLevel, turns));
+        CircuitComparison comparison = new(up, Solve(DemoCircuits.PlanFor(detents[1], detents[2], detents[3], Air.StandardSeaLevel, turns)));
         Assert.Equal(0, up.PowerReducedPastAbeam.Meters, 1e-6);
         Assert.Equal(up.Downwind.Airspeed.Calibrated.Knots, comparison.Second.Downwind.Airspeed.Calibrated.Knots, 1e-9);
         Assert.Equal(0.3, comparison.Second.Final.StallMargin, 0.01);

@@ -29,7 +29,7 @@ internal static class Samples
         LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Fixed(Speed.Zero),
         new Wind(Angle.Zero, Speed.FromKnots(5)), WindProfile.PowerLaw(Speed.FromKnots(10), 0.2),
         new OneCosineGust(Speed.FromKnots(5), Duration.Zero, Duration.FromSeconds(3)),
-        IdleThrustCurve.Of(FlapsUp, SeaLevel), RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
+        IdleThrustCurve.FromConfiguration(FlapsUp, SeaLevel), RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
         DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
         Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Runway, Flown.Plan.Wind,
         Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,

@@ -60,8 +60,8 @@ public sealed class IdleThrustCurve
     /// <exception cref="RefusedInputException">
     /// A propeller that does not idle from rest over three rows at least.
     /// </exception>
-    /// <example><code>IdleThrustCurve.Of(flapsUp, Air.StandardSeaLevel).At(Speed.FromKnots(70)).Newtons // -175</code></example>
-    public static IdleThrustCurve Of(Configuration configuration, Air air)
+    /// <example><code>IdleThrustCurve.FromConfiguration(flapsUp, Air.StandardSeaLevel).At(Speed.FromKnots(70)).Newtons // -175</code></example>
+    public static IdleThrustCurve FromConfiguration(Configuration configuration, Air air)
     {
         ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(air);

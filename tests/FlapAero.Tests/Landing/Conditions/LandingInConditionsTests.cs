@@ -165,10 +165,10 @@ public sealed class LandingInConditionsTests
     public void IdleThrustCurve_OfTheDemoAeroplane_PullsAtRestAndBrakesOnTheApproach()
     {
         Configuration full = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FullFlaps);
-        IdleThrustCurve curve = IdleThrustCurve.Of(full, Air.StandardSeaLevel);
+        IdleThrustCurve curve = IdleThrustCurve.FromConfiguration(full, Air.StandardSeaLevel);
         Assert.True(curve.At(Speed.Zero).Newtons > 0);
         Assert.True(curve.At(Speed.FromKnots(60)).Newtons < 0);
-        LandingInConditionsReport report = LandingInConditions.Fly(DemoLandings.Of(full), new() { IdleThrust = curve });
+        LandingInConditionsReport report = LandingInConditions.Fly(DemoLandings.SetupFor(full), new() { IdleThrust = curve });
         Assert.Equal(LandingRefusal.None, report.Refusal);
     }
 

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>What the file says of one flap setting: none where it could not be read. Immutable.</summary>
 internal sealed record SettingValues(

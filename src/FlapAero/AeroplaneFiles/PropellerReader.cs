@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>The propeller, its table and its engine with the throttle closed, value by value.</summary>
 internal static class PropellerReader

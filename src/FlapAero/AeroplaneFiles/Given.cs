@@ -1,4 +1,4 @@
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>A value as the file gives it: read and found in its own range. Immutable.</summary>
 /// <param name="Value">The value, with its unit.</param>

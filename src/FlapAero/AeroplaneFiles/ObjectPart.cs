@@ -1,4 +1,5 @@
-namespace FlapAero.Files;
+using FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>
 /// One object of the file, read key by key. Whatever is wrong with it becomes a fault, once; what comes back is then nothing,
@@ -46,7 +47,7 @@ internal sealed class ObjectPart
     {
         if (Item(key) is not { } item) return null;
         if (item is TextItem { Text: var text } && !string.IsNullOrWhiteSpace(text))
-            return new Given<string>(text, FaultList.Quoted(text), item.Line, Place(key));
+            return new Given<string>(text, PlainText.Quoted(text), item.Line, Place(key));
         _faults.Add(
             item.Line, Place(key), item is TextItem ? "the text is empty" : $"{item.Written} stands here", "a text in double quotes is wanted");
         return null;
@@ -56,8 +57,8 @@ internal sealed class ObjectPart
     {
         if (Item(key) is not { } item) return null;
         if (item is NumberItem number && double.IsFinite(number.Value))
-            return new Given<double>(number.Value, FaultList.Short(number.Digits), item.Line, Place(key));
-        string problem = item is NumberItem huge ? $"{FaultList.Short(huge.Digits)} is too large to compute with" : $"{item.Written} stands here";
+            return new Given<double>(number.Value, PlainText.Short(number.Digits), item.Line, Place(key));
+        string problem = item is NumberItem huge ? $"{PlainText.Short(huge.Digits)} is too large to compute with" : $"{item.Written} stands here";
         string hint = item is TextItem ? "a number is wanted, without quotes" : "a number is wanted";
         _faults.Add(item.Line, Place(key), problem, hint);
         return null;
@@ -73,7 +74,7 @@ internal sealed class ObjectPart
             return make;
         }
 
-        string problem = item is TextItem wrong ? $"{FaultList.Quoted(wrong.Text)} is no unit of {units.Kind}" : $"{item.Written} stands here";
+        string problem = item is TextItem wrong ? $"{PlainText.Quoted(wrong.Text)} is no unit of {units.Kind}" : $"{item.Written} stands here";
         _faults.Add(item.Line, Place("unit"), problem, item is TextItem ? $"use {units.Choice}" : $"a unit in double quotes is wanted: {units.Choice}");
         return null;
     }
@@ -83,7 +84,7 @@ internal sealed class ObjectPart
         if (Item("origin") is not { } item) return;
         if (item is TextItem { Text: var text } && FileKeys.Origin().IsMatch(text)) return;
         string problem = item is TextItem wrong
-            ? string.IsNullOrWhiteSpace(wrong.Text) ? "the origin is empty" : $"{FaultList.Quoted(wrong.Text)} does not say where the value comes from"
+            ? string.IsNullOrWhiteSpace(wrong.Text) ? "the origin is empty" : $"{PlainText.Quoted(wrong.Text)} does not say where the value comes from"
             : $"{item.Written} stands here";
         _faults.Add(
             item.Line, Place("origin"), problem, "write invented, estimate, measured or published, then \": \" and a note if there is one");

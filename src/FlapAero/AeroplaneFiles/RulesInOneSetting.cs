@@ -1,7 +1,7 @@
 using System.Globalization;
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>What one flap setting's values must make together, and with the wing and the masses.</summary>
 internal static class RulesInOneSetting

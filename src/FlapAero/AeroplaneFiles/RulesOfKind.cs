@@ -2,7 +2,7 @@ using System.Globalization;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>
 /// Whether wing, masses and lift make an aeroplane of the kind that is meant: a light one with one engine. Regulations kept its stalling

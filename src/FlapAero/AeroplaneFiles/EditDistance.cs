@@ -1,4 +1,4 @@
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>How many letters two words differ by, for "did you mean".</summary>
 internal static class EditDistance

@@ -1,4 +1,4 @@
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>What must hold down a column of a table.</summary>
 internal static class Columns

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>Parts of no aeroplane in particular, of middling values, in which one value of a file is tried.</summary>
 internal static class StandIn

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>One flap setting and its calibration table, value by value.</summary>
 internal static class SettingReader

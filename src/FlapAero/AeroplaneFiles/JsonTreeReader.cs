@@ -1,8 +1,9 @@
+using FlapAero.Files;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>
 /// JSON text into items that know their lines; the library's own document keeps no lines. Keys that occur twice and text
@@ -147,7 +148,7 @@ internal ref struct JsonTreeReader
         {
             int end = message.AsSpan(1, quoted - 1).IndexOfAny(" \t\r\n,]}");
             string word = end < 0 ? message[1..quoted] : message[1..(end + 1)];
-            message = $"'{FaultList.Short(word)}{message[quoted..]}";
+            message = $"'{PlainText.Short(word)}{message[quoted..]}";
         }
 
         int where = message.IndexOf(" LineNumber:", StringComparison.Ordinal);

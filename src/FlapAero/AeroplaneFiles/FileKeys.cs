@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>A key of the file, what to write behind it, and whether it may be left out.</summary>
 internal sealed record FileKey(string Name, string Form, bool Optional = false);

@@ -1,4 +1,5 @@
-namespace FlapAero.Files;
+using FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>A JSON value that knows its line. Immutable.</summary>
 internal abstract record JsonItem(int Line)
@@ -22,12 +23,12 @@ internal sealed record ArrayItem(int Line, IReadOnlyList<JsonItem> Items) : Json
 
 internal sealed record TextItem(int Line, string Text) : JsonItem(Line)
 {
-    public override string Written => $"the text {FaultList.Quoted(Text)}";
+    public override string Written => $"the text {PlainText.Quoted(Text)}";
 }
 
 internal sealed record NumberItem(int Line, double Value, string Digits) : JsonItem(Line)
 {
-    public override string Written => $"the number {FaultList.Short(Digits)}";
+    public override string Written => $"the number {PlainText.Short(Digits)}";
 }
 
 /// <summary><c>true</c>, <c>false</c> or <c>null</c>: an aeroplane's file has no use for any of them.</summary>

@@ -1,4 +1,4 @@
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>
 /// A constructor's refusal in a file's words. The ranges live in the constructors alone; a value is tried in the part of

@@ -1,13 +1,10 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
+using FlapAero.Files;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>The faults found so far. Lives as long as one reading.</summary>
 internal sealed class FaultList
 {
-    private const int Longest = 60;
-    private static JsonSerializerOptions Readable { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private readonly List<AeroplaneFault> _faults = [];
 
     public bool IsEmpty => _faults.Count == 0;
@@ -20,17 +17,11 @@ internal sealed class FaultList
 
     public IReadOnlyList<AeroplaneFault> ByLine() => [.. _faults.OrderBy(fault => fault.Line)];
 
-    /// <summary>Text in quotes, on one line and not endless, whatever the file holds.</summary>
-    public static string Quoted(string text) => JsonSerializer.Serialize(Short(text), Readable);
-
-    /// <summary>The start of a text that a message can carry.</summary>
-    public static string Short(string text) => text.Length <= Longest ? text : text[..Longest] + "…";
-
     /// <summary>The path to a key inside a place.</summary>
     public static string Inside(string place, string key)
     {
-        bool plain = key.Length is > 0 and <= Longest && key.All(c => char.IsAsciiLetterOrDigit(c) || c is '$' or '_');
-        if (!plain) return $"{place}[{Quoted(key)}]";
+        bool plain = key.Length is > 0 and <= PlainText.Longest && key.All(c => char.IsAsciiLetterOrDigit(c) || c is '$' or '_');
+        if (!plain) return $"{place}[{PlainText.Quoted(key)}]";
         return place.Length == 0 ? key : $"{place}.{key}";
     }
 }

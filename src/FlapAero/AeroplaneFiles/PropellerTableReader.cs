@@ -1,4 +1,4 @@
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>The propeller's table: each cell in its range, then each column's course, then what only both columns show.</summary>
 internal static class PropellerTableReader

@@ -1,4 +1,4 @@
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>What must hold from one flap setting to the next, from up to full.</summary>
 internal static class RulesAcrossSettings

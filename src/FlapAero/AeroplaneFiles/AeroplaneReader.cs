@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>From the file's tree to the model's parts.</summary>
 internal static class AeroplaneReader

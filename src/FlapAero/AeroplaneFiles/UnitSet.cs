@@ -1,6 +1,7 @@
+using FlapAero.Files;
 using UnitsNet;
 
-namespace FlapAero.Files;
+namespace FlapAero.AeroplaneFiles;
 
 /// <summary>The units that one kind of value may be written in. Immutable.</summary>
 internal sealed class UnitSet<T>(string kind, params (string Name, Func<double, T> Make)[] units)
@@ -17,7 +18,7 @@ internal sealed class UnitSet<T>(string kind, params (string Name, Func<double, 
         get
         {
             string[] names = [.. Names];
-            return names.Length == 1 ? FaultList.Quoted(names[0]) : $"{string.Join(", ", names[..^1])} or {names[^1]}";
+            return names.Length == 1 ? PlainText.Quoted(names[0]) : $"{string.Join(", ", names[..^1])} or {names[^1]}";
         }
     }
 
