@@ -1,6 +1,7 @@
 namespace FlapAero.Cli.Tests;
 
 /// <summary>What has not changed is not run again, and what is kept never shows in the files.</summary>
+[Trait("Speed", "slow")]
 public sealed class HandoutsCacheTests : IDisposable
 {
     private readonly HandoutsFolder _folder = new();

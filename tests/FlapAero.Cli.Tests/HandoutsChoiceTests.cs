@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 namespace FlapAero.Cli.Tests;
 
 /// <summary>Editions, seeds, sheets, aeroplanes, PDFs: what is asked for is what comes out.</summary>
+[Trait("Speed", "slow")]
 public sealed partial class HandoutsChoiceTests : IDisposable
 {
     private const string Problem = """

@@ -1,5 +1,6 @@
 namespace FlapAero.Cli.Tests;
 
+[Trait("Speed", "slow")]
 public sealed class HandoutsCommandTests : IDisposable
 {
     private readonly HandoutsFolder _folder = new();

@@ -3,6 +3,7 @@ using System.Diagnostics;
 namespace FlapAero.Cli.Tests;
 
 /// <summary>Whatever goes wrong: a clear message, an exit code, and the pages that were there before.</summary>
+[Trait("Speed", "slow")]
 public sealed class NothingLostTests : IDisposable
 {
     private readonly HandoutsFolder _folder = new();

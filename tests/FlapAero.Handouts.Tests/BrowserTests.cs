@@ -5,6 +5,7 @@ using PuppeteerSharp.Media;
 
 namespace FlapAero.Handouts.Tests;
 
+[Trait("Speed", "slow")]
 public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixture<WholePages>, IClassFixture<Browser>
 {
     public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];

@@ -5,6 +5,7 @@ using PuppeteerSharp.Media;
 namespace FlapAero.Handouts.Tests;
 
 /// <summary>A figure far below the reader costs nothing: it is drawn when it is about to be seen, and lacks nothing before.</summary>
+[Trait("Speed", "slow")]
 public sealed class ComingAliveTests(MovingPages pages, Browser browser) : IClassFixture<MovingPages>, IClassFixture<Browser>
 {
     private const string Figure = MovingPages.Figure;

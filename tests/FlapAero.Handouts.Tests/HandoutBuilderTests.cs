@@ -2,6 +2,7 @@ using System.Globalization;
 
 namespace FlapAero.Handouts.Tests;
 
+[Trait("Speed", "slow")]
 public sealed class HandoutBuilderTests
 {
     [Fact]

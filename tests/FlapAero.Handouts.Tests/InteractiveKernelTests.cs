@@ -3,6 +3,7 @@ using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Handouts.Tests;
 
+[Trait("Speed", "slow")]
 public sealed class InteractiveKernelTests : IDisposable
 {
     private readonly InteractiveKernel _kernel = new();

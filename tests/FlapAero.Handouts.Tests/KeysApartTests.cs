@@ -5,6 +5,7 @@ using FlapAero.Notebooks;
 namespace FlapAero.Handouts.Tests;
 
 /// <summary>What students do not get leaves the kernel apart from what their pages are made of.</summary>
+[Trait("Speed", "slow")]
 public sealed class KeysApartTests : IDisposable
 {
     private const string Problem = """lesson.Problem("A heavier day", $"At {Speed.FromKnots(53)}?", ["First the load factor."], Speed.FromKnots(61.4), Speed.FromKnots(0.5), $"Multiply by the margin.", new Mistake(Speed.FromKnots(70), "Squared."))""";

@@ -8,6 +8,7 @@ using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests;
 
+[Trait("Speed", "slow")]
 public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePages>
 {
     public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];

@@ -4,6 +4,7 @@ using FlapAero.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>What a student sees in Jupyter when a cell fails: three lines, never a stack.</summary>
+[Trait("Speed", "slow")]
 public sealed class ErrorTests(InstalledJupyter jupyter)
 {
     [Fact]

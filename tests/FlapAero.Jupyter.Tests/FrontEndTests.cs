@@ -4,6 +4,7 @@ namespace FlapAero.Jupyter.Tests;
 
 /// <summary>The lessons in a browser, on a real Jupyter server, with nothing reachable but loopback.</summary>
 [Collection<LessonsInTheFrontEnd>]
+[Trait("Speed", "slow")]
 public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 {
     private const string AllPictured =

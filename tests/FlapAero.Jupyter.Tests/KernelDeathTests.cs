@@ -5,6 +5,7 @@ using FlapAero.Handouts.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A kernel that dies in the middle of a run: the front end says so, and a restart is a fresh start.</summary>
+[Trait("Speed", "slow")]
 public sealed class KernelDeathTests(InstalledJupyter jupyter, Browser browser)
 {
     [Fact]

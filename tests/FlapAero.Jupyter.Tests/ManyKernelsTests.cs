@@ -1,6 +1,7 @@
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A class opens its notebooks in the same minute.</summary>
+[Trait("Speed", "slow")]
 public sealed class ManyKernelsTests(InstalledJupyter jupyter)
 {
     private const int Students = 8;

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>The command that sets the lessons up, as a user calls it.</summary>
+[Trait("Speed", "slow")]
 public sealed class SetUpTests(InstalledJupyter jupyter) : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-").FullName;

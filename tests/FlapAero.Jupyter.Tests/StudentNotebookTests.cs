@@ -1,6 +1,7 @@
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>The student's notebook as <c>handouts</c> writes it, on a machine where the kernel is set up.</summary>
+[Trait("Speed", "slow")]
 public sealed class StudentNotebookTests(InstalledJupyter jupyter) : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("Schultasche mit Lücke ").FullName;

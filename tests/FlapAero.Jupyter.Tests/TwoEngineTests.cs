@@ -10,6 +10,7 @@ namespace FlapAero.Jupyter.Tests;
 /// end saved them, and the kernel in process that makes the handouts. One may go some day; that must not be noticed.
 /// </summary>
 [Collection<LessonsInTheFrontEnd>]
+[Trait("Speed", "slow")]
 public sealed class TwoEngineTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 {
     private static readonly IReadOnlyList<LessonNotebook> All = LessonNotebook.ReadFolder(RepositoryRoot.Path("notebooks"));

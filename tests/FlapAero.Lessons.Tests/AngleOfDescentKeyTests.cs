@@ -9,6 +9,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems of the lesson on drag and the angle of descent for a thousand seeds: each can be set, and its key is what a
 /// student works out from the question alone, with the aeroplane's file and school physics in place of the library.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class AngleOfDescentKeyTests
 {
     private const double FeetPerMinuteInAKnot = 1852 / 0.3048 / 60;

@@ -1,6 +1,7 @@
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on drag and the angle of descent tells a student which mistake was made.</summary>
+[Trait("Speed", "slow")]
 public sealed class AngleOfDescentTests
 {
     [Theory]

@@ -1,6 +1,7 @@
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The approach-speed lesson tells a student which mistake was made.</summary>
+[Trait("Speed", "slow")]
 public sealed class ApproachSpeedTests
 {
     [Theory]

@@ -3,6 +3,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The circuit lesson: which mistake was made, and numbers worked without the library.</summary>
+[Trait("Speed", "slow")]
 public sealed class CircuitTests
 {
     private const string Slug = "the-circuit-without-flaps";

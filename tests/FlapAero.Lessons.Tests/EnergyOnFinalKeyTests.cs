@@ -8,6 +8,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems on energy on final for a thousand seeds: each can be set, and its key is what a student works out from the question
 /// alone, with the aeroplane's file and school physics in place of the library.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class EnergyOnFinalKeyTests
 {
     private const double Knot = 1852 / 3600.0, Foot = 0.3048, Gravity = 9.80665;

@@ -3,6 +3,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on energy on final: which mistake was made, and numbers worked without the library.</summary>
+[Trait("Speed", "slow")]
 public sealed class EnergyOnFinalTests
 {
     private const string Slug = "energy-on-final";

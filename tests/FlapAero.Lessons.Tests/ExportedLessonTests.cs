@@ -11,6 +11,7 @@ using UnitsNet;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>A lesson exported and run as a program says what the same lesson says in the kernel, to the last number.</summary>
+[Trait("Speed", "slow")]
 public sealed class ExportedLessonTests : IDisposable
 {
     /// <summary>Whatever of ours, and of quantities, a cell may end in.</summary>

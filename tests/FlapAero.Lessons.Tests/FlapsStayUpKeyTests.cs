@@ -6,6 +6,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems on flaps that stay up for a thousand seeds: each can be set, and its key is what a student works out from the question
 /// alone, with the list of loads and Peukert's law in place of the library.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class FlapsStayUpKeyTests
 {
     private const double RatedAmperes = 20, RatedMinutes = 60, Exponent = 1.15;

@@ -6,6 +6,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on flaps that stay up: which mistake was made, and numbers worked without the library.</summary>
+[Trait("Speed", "slow")]
 public sealed class FlapsStayUpTests
 {
     private const string Slug = "when-the-flaps-stay-up";

@@ -7,6 +7,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems on the landing roll for a thousand seeds: each can be set, and its key is what a student works out from the question
 /// alone, with the aeroplane's file and school physics in place of the library.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class LandingRollKeyTests
 {
     private const double Foot = 0.3048, FeetPerSecond = 1852 / Foot / 3600;

@@ -5,6 +5,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on the landing roll: which mistake was made, and numbers worked without the library.</summary>
+[Trait("Speed", "slow")]
 public sealed class LandingRollTests
 {
     private const double Foot = 0.3048;

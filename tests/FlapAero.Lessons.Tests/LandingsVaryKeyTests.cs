@@ -9,6 +9,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems on how much landings vary for a thousand seeds: each can be set, and its key is what a student works out from the
 /// question alone; where a figure is read, an integration of our own stands for it.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed partial class LandingsVaryKeyTests
 {
     [Theory]

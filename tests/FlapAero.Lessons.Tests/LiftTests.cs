@@ -1,6 +1,7 @@
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on lift and the stall tells a student which mistake was made, and prints numbers that hold by hand.</summary>
+[Trait("Speed", "slow")]
 public sealed class LiftTests
 {
     private const string Slug = "lift-and-where-it-ends";

@@ -6,6 +6,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>What students do to the cells that are theirs. Whatever fails says in a line which name is missing or wrong, and can be put right.</summary>
+[Trait("Speed", "slow")]
 public sealed class MisusedLessonTests
 {
     public static TheoryData<string> Lessons => [.. LessonCopies.All.Select(lesson => lesson.Slug)];

@@ -2,6 +2,7 @@
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on power tells a student which mistake was made, and says what is true.</summary>
+[Trait("Speed", "slow")]
 public sealed class PowerTests
 {
     private const string Slug = "power-on-the-approach";

@@ -11,7 +11,7 @@ public sealed class RepositoryLessonTests
 {
     public static TheoryData<string> Lessons => [.. LessonCopies.All.Select(lesson => lesson.Slug)];
 
-    [Theory, MemberData(nameof(Lessons))]
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
     public async Task Lesson_InstructorsCopy_PassesItsChecksForEveryAeroplane(string slug)
     {
         LessonNotebook lesson = LessonCopies.Named(slug);
@@ -24,7 +24,7 @@ public sealed class RepositoryLessonTests
         }
     }
 
-    [Theory, MemberData(nameof(Lessons))]
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
     public async Task Lesson_OneFlapSetting_SaysSoAndPassesItsChecks(string slug)
     {
         LessonNotebook lesson = LessonCopies.Named(slug);
@@ -37,7 +37,7 @@ public sealed class RepositoryLessonTests
         Assert.Contains("one flap setting only", said, StringComparison.Ordinal);
     }
 
-    [Theory, MemberData(nameof(Lessons))]
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
     public async Task Lesson_StudentsCopy_FailsItsChecksUntilAnswered(string slug)
     {
         LessonNotebook lesson = LessonCopies.Named(slug);
@@ -49,7 +49,7 @@ public sealed class RepositoryLessonTests
         Assert.All(Checks(lesson), cell => Assert.Equal("open", LessonCopies.Check(results[cell.Id]).Outcome));
     }
 
-    [Theory, MemberData(nameof(Lessons))]
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
     public async Task Lesson_Problems_DifferFromSeedToSeedAndAreSolvedForEach(string slug)
     {
         LessonRun run = await LessonRun.OfAsync(slug);
@@ -92,7 +92,7 @@ public sealed class RepositoryLessonTests
             cell => Assert.True(cell.Source.Split('\n').Length <= 12, $"{cell} has more than 12 lines"));
     }
 
-    [Theory, MemberData(nameof(Lessons))]
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
     public async Task Lesson_Prose_HasAtMost900Words(string slug)
     {
         LessonRun run = await LessonRun.OfAsync(slug);

@@ -8,6 +8,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems on round-out and float for a thousand seeds: each can be set, and its key is what a student works out from the question
 /// alone, with the aeroplane's file and school physics in place of the library.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class RoundOutAndFloatKeyTests
 {
     private const double FeetPerSecond = 1852 / 0.3048 / 3600;

@@ -14,6 +14,7 @@ namespace FlapAero.Lessons.Tests;
 /// <c>SweepSeeds=100</c> in the environment sweeps seeds 1 to 100 with both aeroplanes in place of a few seeds with
 /// one.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed partial class SeedTests
 {
     /// <summary>Seeds that were refused once, and the second sheets of a class's first four.</summary>

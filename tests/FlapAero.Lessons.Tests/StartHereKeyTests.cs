@@ -8,6 +8,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems of the first lesson for a thousand seeds: each can be set, and its key is what a student works out from the
 /// question alone with a calculator: the miles' metres, a tangent, and which kinds can be added.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class StartHereKeyTests
 {
     private const double FeetPerMinute = 1852 / 0.3048 / 60, FeetPerMile = 1852 / 0.3048;

@@ -4,6 +4,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The first lesson: its checks say which mistake was made, its numbers hold by hand, and what it shows of an error is what C# says.</summary>
+[Trait("Speed", "slow")]
 public sealed class StartHereTests
 {
     private const string Slug = "start-here";

@@ -10,6 +10,7 @@ namespace FlapAero.Lessons.Tests;
 /// The problems of the lesson on what flaps change for a thousand seeds: each can be set, and its key is what a student works out
 /// from the question alone, with the aeroplane's file, a straight lift curve and school trigonometry in place of the library.
 /// </summary>
+[Trait("Speed", "slow")]
 public sealed class WhatFlapsChangeKeyTests
 {
     [Theory]

@@ -3,6 +3,7 @@ using FlapAero.Tests;
 namespace FlapAero.Lessons.Tests;
 
 /// <summary>The lesson on what flaps change tells a student which mistake was made, and prints numbers that hold by hand.</summary>
+[Trait("Speed", "slow")]
 public sealed class WhatFlapsChangeTests
 {
     private const string Slug = "what-flaps-change";

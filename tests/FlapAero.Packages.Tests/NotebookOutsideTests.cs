@@ -7,6 +7,7 @@ using Microsoft.DotNet.Interactive.PackageManagement;
 namespace FlapAero.Packages.Tests;
 
 /// <summary>A notebook outside the checkout needs one <c>#r</c> and nothing else.</summary>
+[Trait("Speed", "slow")]
 public sealed class NotebookOutsideTests(PackedFeed packed)
 {
     [Fact]

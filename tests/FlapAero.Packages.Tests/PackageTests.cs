@@ -5,6 +5,7 @@ using FlapAero.Tests;
 
 namespace FlapAero.Packages.Tests;
 
+[Trait("Speed", "slow")]
 public sealed class PackageTests(PackedFeed packed)
 {
     private static readonly Dictionary<string, string[]> Dependencies = new(StringComparer.Ordinal)

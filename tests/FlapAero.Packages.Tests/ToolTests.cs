@@ -3,6 +3,7 @@ using FlapAero.Tests;
 namespace FlapAero.Packages.Tests;
 
 /// <summary>The command, installed from the feed, works where there is no checkout.</summary>
+[Trait("Speed", "slow")]
 public sealed class ToolTests(PackedFeed packed)
 {
     [Fact]

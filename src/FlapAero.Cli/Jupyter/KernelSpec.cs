@@ -102,9 +102,8 @@ internal sealed class KernelSpec
             [LessonFolderVariable] = lessonAssemblies,
             // One notebook on a laptop: not a heap for each core, not a line in the log for each start.
             ["DOTNET_gcServer"] = "0",
-            // A lesson is over before what profiling learns pays: half of the time that its cells take.
+            // A lesson is over before what profiling learns pays.
             ["DOTNET_TieredPGO"] = "0",
-            ["DOTNET_TC_QuickJitForLoops"] = "0",
             // Jupyter mostly kills a kernel: the three files that the runtime keeps for a debugger would stay in the temporary folder.
             ["DOTNET_EnableDiagnostics"] = "0",
             ["Logging__LogLevel__Default"] = "Warning",

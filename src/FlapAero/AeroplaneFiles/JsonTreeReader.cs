@@ -1,7 +1,7 @@
-using FlapAero.Files;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using FlapAero.Files;
 
 namespace FlapAero.AeroplaneFiles;
 

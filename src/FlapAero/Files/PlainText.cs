@@ -1,7 +1,7 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Globalization;
 using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
 
 namespace FlapAero.Files;
 

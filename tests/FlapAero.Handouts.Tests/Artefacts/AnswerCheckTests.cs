@@ -8,6 +8,7 @@ using UnitsNet;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>The page's script says of an answer what the library says.</summary>
+[Trait("Speed", "slow")]
 public sealed class AnswerCheckTests(Browser browser) : IClassFixture<Browser>
 {
     private static readonly Lesson TheLesson = Lesson.Begin();

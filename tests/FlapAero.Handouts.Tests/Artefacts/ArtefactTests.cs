@@ -11,6 +11,7 @@ using FlapAero.Tests;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Which files are made of a lesson, and what is in each.</summary>
+[Trait("Speed", "slow")]
 public sealed class ArtefactTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
 {
     [Fact]

@@ -7,6 +7,7 @@ using AngleSharp.Html.Parser;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Every figure of the lesson as a printer without colours gives it, and as its script draws it.</summary>
+[Trait("Speed", "slow")]
 public sealed class GreyTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
 {
     public static TheoryData<string> Pages => [ApproachSpeedArtefacts.Student, ApproachSpeedArtefacts.Instructor];

@@ -8,6 +8,7 @@ using FlapAero.Tests;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Nothing that students get holds an answer, and the search for answers finds each kind that is planted.</summary>
+[Trait("Speed", "slow")]
 public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
 {
     public static TheoryData<string> ForStudents =>

@@ -9,6 +9,7 @@ using UnitsNet;
 
 namespace FlapAero.Handouts.Tests.Briefings;
 
+[Trait("Speed", "slow")]
 public sealed class BriefingPageTests(Browser browser) : IClassFixture<Browser>
 {
     private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);

@@ -5,6 +5,7 @@ using UglyToad.PdfPig.Content;
 
 namespace FlapAero.Handouts.Tests.Printing;
 
+[Trait("Speed", "slow")]
 public sealed class PdfPrinterTests
 {
     private const string Html = """

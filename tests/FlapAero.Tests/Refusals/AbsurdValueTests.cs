@@ -41,8 +41,8 @@ public sealed class AbsurdValueTests
     // What is kept and refused when a landing is flown, and what is put into words in the unit that it has.
     private static readonly string[] TakesAnything =
     [
-        "noseHighLift of LandingAeroplaneOf(Con Dou Dou For)", "levelLift of LandingAeroplaneOf(Con Dou Dou For)",
-        "idleThrust of LandingAeroplaneOf(Con Dou Dou For)", "quantity of QuantityTextInOwnUnit(IQu Str)",
+        "noseHighLift of LandingAeroplaneFromConfiguration(Con Dou Dou For)", "levelLift of LandingAeroplaneOf(Con Dou Dou For)",
+        "idleThrust of LandingAeroplaneFromConfiguration(Con Dou Dou For)", "quantity of QuantityTextInOwnUnit(IQu Str)",
     ];
 
     private static string Id(MethodBase method, ParameterInfo parameter)
