@@ -41,7 +41,7 @@ public sealed class AbsurdValueTests
     // What is kept and refused when a landing is flown, and what is put into words in the unit that it has.
     private static readonly string[] TakesAnything =
     [
-        "noseHighLift of LandingAeroplaneFromConfiguration(Con Dou Dou For)", "levelLift of LandingAeroplaneOf(Con Dou Dou For)",
+        "noseHighLift of LandingAeroplaneFromConfiguration(Con Dou Dou For)", "levelLift of LandingAeroplaneFromConfiguration(Con Dou Dou For)",
         "idleThrust of LandingAeroplaneFromConfiguration(Con Dou Dou For)", "quantity of QuantityTextInOwnUnit(IQu Str)",
     ];
 
