@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Does the suite catch what it is there for? Plants one fault after the other in this working copy, runs the tests that should
 # notice, takes the fault out again. A fault that nothing notices is told, and makes the script fail. Takes about twenty minutes.
-# Needs a clean working copy and, for the kernel's fault, a Jupyter. Arguments: names of faults; without any, all.
+# Needs a clean working copy, Python 3 and, for the kernel's fault, a Jupyter. Arguments: names of faults; without any, all.
 set -uo pipefail
 cd "$(dirname "$0")/.."
 export CI=true DOTNET_NOLOGO=1

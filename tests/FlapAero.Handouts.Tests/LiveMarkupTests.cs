@@ -53,7 +53,7 @@ public sealed class LiveMarkupTests
 
     [Fact]
     public void Escape_TerminalsCommands_AreLeftOut() =>
-        Assert.Equal("name &lt;b&gt;.json", Markup.Escape("na\u001b[2Jme \u001b]8;;http://example.org\u001b\\<b>\u001b]8;;\u001b\\.json"));
+        Assert.Equal("name &lt;b&gt;.json", HtmlText.Escape("na\u001b[2Jme \u001b]8;;http://example.org\u001b\\<b>\u001b]8;;\u001b\\.json"));
 
     [Theory]
     [InlineData("<p>Write onload or javascript: in words, and class=\"x\".</p>")]

@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
@@ -27,7 +28,7 @@ public static class BriefingPage
             <meta charset="utf-8">
             <meta http-equiv="Content-Security-Policy" content="{Policy}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{Markup.Escape(title)}</title>
+            <title>{HtmlText.Escape(title)}</title>
             <link rel="icon" href="data:,">
             <style>
             {size}

@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
@@ -58,7 +59,7 @@ internal sealed partial class Fragment
     {
         IDocument document = new HtmlParser().ParseDocument("");
         IElement root = document.CreateElement("div");
-        root.InnerHtml = isHtml ? text : $"<pre class=\"text\">{Markup.Escape(text)}</pre>";
+        root.InnerHtml = isHtml ? text : $"<pre class=\"text\">{HtmlText.Escape(text)}</pre>";
         LiveMarkup.RemoveHidden(root);
         return root;
     }

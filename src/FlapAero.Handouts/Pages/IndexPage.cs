@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Globalization;
 using System.Text;
 using FlapAero.Handouts.Lessons;
@@ -23,11 +24,11 @@ internal static class IndexPage
         var list = new StringBuilder("<h2 id=\"lessons\">Lessons</h2>\n<ol class=\"lessons\">\n");
         foreach (LessonNotebook notebook in notebooks)
         {
-            string title = Markup.Escape(notebook.Title), page = PageShell.FileName(notebook, Edition.Student);
+            string title = HtmlText.Escape(notebook.Title), page = PageShell.FileName(notebook, Edition.Student);
             list.Append(CultureInfo.InvariantCulture, $"""
                 <li value="{notebook.Number}">
                 <h3>{(isThere(page) ? $"<a href=\"{page}\">{title}</a>" : title + " (not made yet)")}</h3>
-                <p>{Markup.Escape(notebook.Summary)}</p>
+                <p>{HtmlText.Escape(notebook.Summary)}</p>
                 <p class="facts">{PageShell.Minutes(notebook)}</p>
                 {Files("For students", notebook, ForStudents(notebook, isThere), isThere)}{Files("For the instructor", notebook, ForInstructor(notebook, isThere), isThere)}</li>
 
@@ -60,7 +61,7 @@ internal static class IndexPage
     /// <summary>The files of one reader; a PDF stands beside its page.</summary>
     private static string Files(string reader, LessonNotebook notebook, IEnumerable<(string Name, string Words)> files, Func<string, bool> isThere)
     {
-        string apart = $"<span class=\"apart\"> of {Markup.Escape(notebook.Title)}</span>";
+        string apart = $"<span class=\"apart\"> of {HtmlText.Escape(notebook.Title)}</span>";
         var links = new List<string>();
         foreach ((string name, string words) in files.Where(f => isThere(f.Name)))
         {

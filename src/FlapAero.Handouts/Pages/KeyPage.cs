@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Globalization;
 using System.Text;
 using FlapAero.Handouts.Kernels;
@@ -38,7 +39,7 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
             return "";
         var table = new StringBuilder("<table class=\"mistakes\"><caption>Common mistakes</caption><thead><tr><th scope=\"col\">who answers</th><th scope=\"col\">has done this</th></tr></thead><tbody>");
         foreach (AnswerKey.Line line in key.Mistakes)
-            table.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Markup.Escape(line.Text)}</th><td>{Markup.Escape(line.Because)}</td></tr>");
+            table.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{HtmlText.Escape(line.Text)}</th><td>{HtmlText.Escape(line.Because)}</td></tr>");
         return table.Append("</tbody></table>").ToString();
     }
 
@@ -49,7 +50,7 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
         if (results.Count == 0)
             return;
         _body.Heading("What the model gives for the predictions", 2);
-        _body.Add("<ul>\n" + string.Concat(results.Select(r => $"<li>{Markup.Escape(r)}</li>\n")) + "</ul>\n");
+        _body.Add("<ul>\n" + string.Concat(results.Select(r => $"<li>{HtmlText.Escape(r)}</li>\n")) + "</ul>\n");
     }
 
     private void WriteAnswers(RanLesson lesson)
@@ -64,7 +65,7 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
             _body.Heading(cell.Title, 3);
             AnswerKey? key = lesson.KeyBehind(cell);
             if (key is not null)
-                _body.Add($"<p>{Markup.Escape(cell.Label)}: <strong class=\"kept\">{Markup.Escape(key.Answer)}</strong></p>\n");
+                _body.Add($"<p>{HtmlText.Escape(cell.Label)}: <strong class=\"kept\">{HtmlText.Escape(key.Answer)}</strong></p>\n");
             _body.Add(Markup.Code(cell.Source));
             if (key is { Mistakes.Count: > 0 })
                 _body.Add(Fragment.Parse(Mistakes(key), LessonRunner.Where(notebook, cell)), LessonRunner.Where(notebook, cell));
@@ -94,8 +95,8 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
         string number = string.Create(CultureInfo.InvariantCulture, $"Lesson {notebook.Number}");
         string header = string.Create(CultureInfo.InvariantCulture, $"""
             <p class="course"><a href="index.html">FlapAero</a> · {number}</p>
-            <h1>{Markup.Escape(title)}</h1>
-            <p class="facts">{Markup.Escape(kind)}{(seed is { } s ? $" · seed {s}" : "")}</p>
+            <h1>{HtmlText.Escape(title)}</h1>
+            <p class="facts">{HtmlText.Escape(kind)}{(seed is { } s ? $" · seed {s}" : "")}</p>
             """);
         const string Warning = "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>For the instructor.</strong> This page holds the answers: it is not for handing out.</p></aside>\n";
         return PageShell.ToHtml(new PageFrame($"{number}: {title}", "key", "Skip to the answers", header, Warning, _body.ToHtml()) { HasFigure = _body.HasFigure, Paper = paper });

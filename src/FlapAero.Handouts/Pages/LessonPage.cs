@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Globalization;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
@@ -40,7 +41,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         string number = string.Create(CultureInfo.InvariantCulture, $"Lesson {Notebook.Number}");
         string header = $"""
             <p class="course"><a href="index.html">FlapAero</a> · {number}</p>
-            <h1>{Markup.Escape(Notebook.Title)}</h1>
+            <h1>{HtmlText.Escape(Notebook.Title)}</h1>
             <p class="facts">{PageShell.Minutes(Notebook)} · {PageShell.EditionName(edition)}</p>
             """;
         return PageShell.ToHtml(new PageFrame(

@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Globalization;
 using System.Text;
 using AngleSharp.Dom;
@@ -45,14 +46,14 @@ internal sealed class PageBody(Mathematics mathematics)
         level = Math.Min(level, _level + 1);
         string id = ClaimId(text);
         Note(level, id, text);
-        _html.Append(CultureInfo.InvariantCulture, $"<h{level} id=\"{id}\">{Markup.Escape(text)}</h{level}>\n");
+        _html.Append(CultureInfo.InvariantCulture, $"<h{level} id=\"{id}\">{HtmlText.Escape(text)}</h{level}>\n");
     }
 
     public string Contents()
     {
         var nav = new StringBuilder("<nav aria-labelledby=\"contents\">\n<p id=\"contents\">Contents</p>\n<ol>\n");
         foreach ((string id, string text) in _contents)
-            nav.Append(CultureInfo.InvariantCulture, $"<li><a href=\"#{id}\">{Markup.Escape(text)}</a></li>\n");
+            nav.Append(CultureInfo.InvariantCulture, $"<li><a href=\"#{id}\">{HtmlText.Escape(text)}</a></li>\n");
         return nav.Append("</ol>\n</nav>\n").ToString();
     }
 

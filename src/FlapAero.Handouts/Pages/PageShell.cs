@@ -16,7 +16,7 @@ internal static class PageShell
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; base-uri 'none'; form-action 'none'";
 
-    private static readonly Lazy<string> Figures = Script(() => FigureScript.Start);
+    private static readonly Lazy<string> Figures = new(() => FigureScript.Start.Trim());
     private static readonly Lazy<string> Answers = Script(() => Assets.Answers);
     private static readonly Lazy<string> Projecting = Script(() => Assets.Projector);
     private static readonly Lazy<string> Page = Script(() => Assets.Script);
@@ -54,7 +54,7 @@ internal static class PageShell
             <meta charset="utf-8">
             <meta http-equiv="Content-Security-Policy" content="{{Policy}}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{{Markup.Escape(title)}}</title>
+            <title>{{HtmlText.Escape(title)}}</title>
             <link rel="icon" href="{{Icon}}">
             <style>
             {{Assets.Style.Trim()}}
@@ -64,18 +64,18 @@ internal static class PageShell
             </style>
             </head>
             <body class="{{kind}}">
-            <a class="skip" href="#content">{{Markup.Escape(skipTo)}}</a>
+            <a class="skip" href="#content">{{HtmlText.Escape(skipTo)}}</a>
             <header>
             {{header.Trim()}}
             </header>
-            <aside class="caution" aria-label="Caution"><p><strong>Caution.</strong> {{Markup.Escape(Caution.Text)}}</p></aside>
+            <aside class="caution" aria-label="Caution"><p><strong>Caution.</strong> {{HtmlText.Escape(Caution.Text)}}</p></aside>
             {{between.Trim()}}
             <main id="content" tabindex="-1">
             {{main.Trim()}}
             </main>
             {{(frame.IsProjected ? Projector.Bar.Trim() : "")}}
             <footer>
-            <p>{{Markup.Escape(Caution.Short)}}</p>
+            <p>{{HtmlText.Escape(Caution.Short)}}</p>
             <p>Each lesson ends with its sources, by the keys of FlapAero's list of references; what is common practice without a source is marked so.</p>
             <p>FlapAero, under the MIT licence: copy it, change it, hand it out.</p>
             </footer>
@@ -97,5 +97,5 @@ internal static class PageShell
         yield return Page.Value;
     }
 
-    private static Lazy<string> Script(Func<string> text) => new(() => Markup.InScript(text()).Trim());
+    private static Lazy<string> Script(Func<string> text) => new(() => HtmlText.InScript(text()).Trim());
 }

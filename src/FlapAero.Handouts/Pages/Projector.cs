@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
@@ -25,7 +26,7 @@ internal static class Projector
         <p id="screen-said" role="status" aria-live="polite"></p>
         <div class="words">
         <p class="keys">Keys: → or Space next, ← back, Home, End, Esc to leave.</p>
-        <p class="reminder">{Markup.Escape(Caution.Short)}</p>
+        <p class="reminder">{HtmlText.Escape(Caution.Short)}</p>
         </div>
         <button type="button" id="screen-leave">Leave</button>
         </nav>

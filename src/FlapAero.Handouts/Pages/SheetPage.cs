@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Globalization;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
@@ -31,7 +32,7 @@ internal static class SheetPage
         // The seed is small, but there: with it a key is matched to a sheet.
         string header = string.Create(CultureInfo.InvariantCulture, $"""
             <p class="course"><a href="index.html">FlapAero</a> · {lesson}</p>
-            <h1>{Markup.Escape(title)}</h1>
+            <h1>{HtmlText.Escape(title)}</h1>
             <p class="signed"><label>Name <input type="text" class="name" autocomplete="off"></label> <label>Date <input type="text" class="date" autocomplete="off"></label></p>
             <p class="facts">Sheet {sheet.Number}, seed {sheet.Seed}</p>
             """);
@@ -52,7 +53,7 @@ internal static class SheetPage
         body.Add("<p>Read one step, try again, and only then the next.</p>\n");
         foreach ((string title, IReadOnlyList<Fragment> steps, string where) in hints.Where(h => h.Steps.Count > 0))
         {
-            body.Add($"<details class=\"hint\"><summary>{Markup.Escape(title)}</summary>\n<ol>\n");
+            body.Add($"<details class=\"hint\"><summary>{HtmlText.Escape(title)}</summary>\n<ol>\n");
             foreach (Fragment step in steps)
                 body.Add(step, where);
             body.Add("</ol></details>\n");

@@ -1,3 +1,4 @@
+using FlapAero.Charts;
 using System.Globalization;
 using AngleSharp.Dom;
 using FlapAero.Notebooks;
@@ -28,7 +29,7 @@ internal static class TryIt
 
     /// <summary>A line to write on that nothing checks.</summary>
     public static string Line(string label, string unit) =>
-        $"<p class=\"write-in\"><label>{Markup.Escape(label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {Markup.Escape(unit)}</label></p>\n";
+        $"<p class=\"write-in\"><label>{HtmlText.Escape(label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {HtmlText.Escape(unit)}</label></p>\n";
 
     /// <summary>A number with its check.</summary>
     /// <param name="id">An id of the page for the input.</param>
@@ -36,10 +37,10 @@ internal static class TryIt
     /// <param name="key">What is right.</param>
     public static string Number(string id, string label, AnswerKey key)
     {
-        string unit = key.Sign.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" <span class=\"unit\" id=\"{id}-unit\">{Markup.Escape(key.Sign)}</span>");
+        string unit = key.Sign.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" <span class=\"unit\" id=\"{id}-unit\">{HtmlText.Escape(key.Sign)}</span>");
         return string.Create(CultureInfo.InvariantCulture, $"""
             <form class="try" data-kind="number" data-seal="{key.Seal}">
-            <p class="write-in"><label for="{id}">{Markup.Escape(label)}</label> <input id="{id}" type="text" inputmode="decimal" autocomplete="off" aria-describedby="{(unit.Length > 0 ? id + "-unit " : "")}{id}-verdict">{unit} <button type="submit" hidden>Check<span class="apart">: {Markup.Escape(label)}</span></button></p>
+            <p class="write-in"><label for="{id}">{HtmlText.Escape(label)}</label> <input id="{id}" type="text" inputmode="decimal" autocomplete="off" aria-describedby="{(unit.Length > 0 ? id + "-unit " : "")}{id}-verdict">{unit} <button type="submit" hidden>Check<span class="apart">: {HtmlText.Escape(label)}</span></button></p>
             <p class="verdict" id="{id}-verdict" role="status" aria-live="polite"></p>
             </form>
 
@@ -63,7 +64,7 @@ internal static class TryIt
         form.SetAttribute("data-seal", key.Seal);
         options.Replace(form);
         IElement group = document.CreateElement("fieldset");
-        group.InnerHtml = $"<legend class=\"apart\">Your answer: {Markup.Escape(key.What)}</legend>";
+        group.InnerHtml = $"<legend class=\"apart\">Your answer: {HtmlText.Escape(key.What)}</legend>";
         group.Append(options);
         form.Append(group);
         if (problem.QuerySelector("p.reason") is { } reason)
@@ -74,7 +75,7 @@ internal static class TryIt
         }
         IElement button = document.CreateElement("p");
         button.ClassName = "press";
-        button.InnerHtml = $"<button type=\"submit\" hidden>Check<span class=\"apart\">: {Markup.Escape(key.What)}</span></button>";
+        button.InnerHtml = $"<button type=\"submit\" hidden>Check<span class=\"apart\">: {HtmlText.Escape(key.What)}</span></button>";
         IElement verdict = document.CreateElement("p");
         verdict.ClassName = "verdict";
         verdict.Id = id + "-verdict";

@@ -11,6 +11,11 @@ namespace FlapAero.Files;
 /// </summary>
 internal static class PlainText
 {
+    /// <summary>How many characters of somebody's text a message carries.</summary>
+    public const int Longest = 60;
+
+    private static JsonSerializerOptions Readable { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     /// <summary>The text with each such character spelt out, as <c>\u001b</c>; line ends and tabs stay.</summary>
     public static string Of(string text)
     {
@@ -39,11 +44,6 @@ internal static class PlainText
         '\u061C' or '\u200E' or '\u200F' or (>= '\u2028' and <= '\u202E') or (>= '\u2066' and <= '\u2069') => true,
         char other => char.IsControl(other),
     };
-
-    /// <summary>How many characters of somebody's text a message carries.</summary>
-    public const int Longest = 60;
-
-    private static JsonSerializerOptions Readable { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Text in quotes, on one line and not endless, whatever the file holds.</summary>
     public static string Quoted(string text) => JsonSerializer.Serialize(Short(text), Readable);
