@@ -1,8 +1,8 @@
-using FlapAero.Charts;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using FlapAero.Charts;
 using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Handouts.Pages;

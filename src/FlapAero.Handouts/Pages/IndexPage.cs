@@ -1,6 +1,6 @@
-using FlapAero.Charts;
 using System.Globalization;
 using System.Text;
+using FlapAero.Charts;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
 

@@ -1,7 +1,7 @@
-using FlapAero.Charts;
 using System.Globalization;
 using System.Text;
 using AngleSharp.Dom;
+using FlapAero.Charts;
 
 namespace FlapAero.Handouts.Pages;
 

@@ -1,5 +1,5 @@
-using FlapAero.Charts;
 using System.Globalization;
+using FlapAero.Charts;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
 

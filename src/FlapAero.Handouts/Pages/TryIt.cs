@@ -1,6 +1,6 @@
-using FlapAero.Charts;
 using System.Globalization;
 using AngleSharp.Dom;
+using FlapAero.Charts;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
