@@ -42,8 +42,7 @@ internal static class ErrorWords
                 Line(code, 1), Advice.SetUpOrFeed);
         if (exception is null)
             return Lines(Sentence(message.Split('\n')[0]), "this cell", Advice.Usual);
-        while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
-            exception = inner;
+        exception = PlainWords.Innermost(exception);
         bool isOldAnswer = exception is OldAnswerException;
         bool isRefusal = !isOldAnswer && IsOurs(exception.GetType().Assembly);
         string what = PlainWords.Of(exception);

@@ -58,8 +58,7 @@ public static class Terminal
     /// <summary>What, where, and what to try.</summary>
     internal static string Explain(Exception exception)
     {
-        while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
-            exception = inner;
+        exception = PlainWords.Innermost(exception);
         string words = PlainWords.Of(exception).ReplaceLineEndings(" ");
         StackFrame? frame = new StackTrace(exception, fNeedFileInfo: true).GetFrames()
             .FirstOrDefault(f => f.GetFileName() is not null && f.GetMethod()?.Module.Assembly == Assembly.GetEntryAssembly());

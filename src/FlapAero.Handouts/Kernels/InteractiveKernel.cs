@@ -150,8 +150,7 @@ public sealed class InteractiveKernel : ILessonKernel
 
     private static string WordsOf(Exception exception)
     {
-        while (exception is TargetInvocationException or AggregateException or TypeInitializationException && exception.InnerException is { } inner)
-            exception = inner;
+        exception = PlainWords.Innermost(exception);
         Type type = exception.GetType();
         // A refusal of the library's own says everything in its message; any other failure also needs its kind.
         bool ours = IsOurs(type.Assembly);

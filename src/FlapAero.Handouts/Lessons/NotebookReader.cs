@@ -104,7 +104,7 @@ internal sealed partial class NotebookReader
         LessonCell? code = cells.FirstOrDefault(c => c.IsCode);
         if (code is null || code.Role != CellRole.Setup)
             Fault(code, "is the first code cell and no setup; the first code cell of a lesson is its setup.");
-        // A student's copy, which programs are made of, names the package instead.
+        // A student's copy names the package instead.
         else if (code.Source.TrimEnd().Replace(Lesson.PackageReference, Lesson.ProjectReference, StringComparison.Ordinal) != Lesson.SetupCell)
             Fault(code, $"does not begin as every lesson does; a setup is exactly these lines:\n{Lesson.SetupCell}");
         foreach (LessonCell second in cells.Where(c => c.Role == CellRole.Setup).Skip(1))
