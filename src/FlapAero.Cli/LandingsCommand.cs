@@ -124,7 +124,7 @@ internal static class LandingsCommand
                 WriteRow(writer, names[i], outcomes[i]);
         }
 
-        WholeFile.Write(path, content.GetBuffer().AsSpan(0, (int)content.Length));
+        WholeFile.Write(path, content.ToArray());
     }
 
     private static void WriteRow(SepWriter writer, string name, in LandingOutcome outcome)

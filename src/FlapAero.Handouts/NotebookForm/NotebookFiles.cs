@@ -29,7 +29,7 @@ public static class NotebookFiles
     public static void Replace(string path, ReadOnlySpan<byte> content)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        WholeFile.Write(path, content);
+        WholeFile.Write(path, content.ToArray());
     }
 
     /// <summary>All of a notebook.</summary>

@@ -12,19 +12,7 @@ internal static class WholeFile
     /// <exception cref="UnfitFileException">A folder, a device, a pipe or a link to nothing stands there.</exception>
     /// <exception cref="IOException">It cannot be written; what stood there before still does.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; what stood there before still does.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> content)
-    {
-        string target = Target(path);
-        string beside = WriteBeside(target, content);
-        try
-        {
-            File.Move(beside, target, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
-        }
-    }
+    public static void Write(string path, byte[] content) => WriteAll([(path, content)]);
 
     /// <summary>Writes several files: the first is put in its place when all of them are on the disk.</summary>
     /// <inheritdoc cref="Write"/>
