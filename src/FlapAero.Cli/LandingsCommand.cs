@@ -14,7 +14,7 @@ internal static class LandingsCommand
     {
         var cases = new Argument<string>("CASES.csv")
         {
-            Description = $"The landings, one a row. Columns, in any order: {string.Join(", ", LandingColumns.Inputs)}; case names a landing; others are ignored.",
+            Description = $"The landings, one a row. Columns, in any order: {string.Join(", ", LandingsTable.Needed)}; may be left out: {string.Join(", ", LandingsTable.Optional)}; case names a landing; others are ignored.",
         };
         var results = new Option<string>("--out")
         {
@@ -23,7 +23,7 @@ internal static class LandingsCommand
             Required = true,
         };
         var command = new Command("landings",
-            "Computes canonical landings, from the threshold to the stop. SI units, the path angle in degrees. "
+            "Computes landings, from the threshold to the stop. SI units, the path angle in degrees. "
             + "Exit code 0: all landed; 3: at least one cannot land (its reason is in the column error); "
             + "2: the call or the file is wrong, and nothing was written; 1: the results could not be written. "
             + "A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
@@ -134,7 +134,7 @@ internal static class LandingsCommand
         ReadOnlySpan<double> results = LandingOutcome.Results(outcome);
         bool landed = outcome.Refusal == LandingRefusal.None;
         for (int i = 0; i < results.Length; i++)
-            row[LandingColumns.Results[i]].Set(landed ? results[i].ToString("R", CultureInfo.InvariantCulture) : "");
+            row[ResultColumns.Names[i]].Set(landed ? results[i].ToString("R", CultureInfo.InvariantCulture) : "");
         row["error"].Set(outcome.Refusal.Reason());
     }
 }

@@ -11,6 +11,12 @@ internal sealed class LandingsTable
     private LandingsTable(IReadOnlyList<string> names, LandingInput[] landings, IReadOnlyList<string> faults) =>
         (Names, Landings, Faults) = (names, landings, faults);
 
+    /// <summary>The columns that a table must have, in their order.</summary>
+    public static IEnumerable<string> Needed => LandingColumn.All.Where(column => column.LeftOut is null).Select(column => column.Name);
+
+    /// <summary>The columns that it may have.</summary>
+    public static IEnumerable<string> Optional => LandingColumn.All.Where(column => column.LeftOut is not null).Select(column => column.Name);
+
     /// <summary>What the column <c>case</c> calls each landing; its number where there is no such column.</summary>
     public IReadOnlyList<string> Names { get; }
 
@@ -51,7 +57,7 @@ internal sealed class LandingsTable
         }
 
         if (places is null)
-            faults.Add($"the file is empty; the first row names the columns: {string.Join(", ", LandingColumns.Inputs)}.");
+            faults.Add($"the file is empty; the first row names the columns: {string.Join(", ", Needed)}.");
         else if (names.Count == 0 && faults.Count == 0)
             faults.Add("the file has a row of names and no landing under it; each row is one landing.");
         return new LandingsTable(names, [.. landings], faults);
@@ -59,12 +65,12 @@ internal sealed class LandingsTable
 
     private static int[] Places(string[] header, List<string> faults)
     {
-        var places = new int[LandingColumns.InputCount];
+        var places = new int[LandingColumn.All.Count];
         for (int i = 0; i < places.Length; i++)
         {
-            string name = LandingColumns.Inputs[i];
+            string name = LandingColumn.All[i].Name;
             places[i] = Array.IndexOf(header, name);
-            if (places[i] < 0)
+            if (places[i] < 0 && LandingColumn.All[i].LeftOut is null)
                 faults.Add($"row 1: the column {name} is missing.");
             else if (Array.LastIndexOf(header, name) != places[i])
                 faults.Add($"row 1: the column {name} stands there {header.Count(c => c == name)} times; once is allowed, or nobody knows which is meant.");
@@ -88,13 +94,17 @@ internal sealed class LandingsTable
         }
 
         var values = new double[places.Length];
-        for (int i = 0; i < places.Length; i++)
+        foreach (LandingColumn column in LandingColumn.All)
         {
-            if (places[i] >= 0 && Value(cells[places[i]], i, out values[i]) is { } fault)
+            int place = places[(int)column.Variable];
+            ref double value = ref values[(int)column.Variable];
+            if (place < 0)
+                value = column.LeftOut ?? double.NaN;
+            else if (Value(cells[place], column, out value) is { } fault)
                 faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, column {fault}"));
         }
 
-        if (faults.Count > before || places.Contains(-1))
+        if (faults.Count > before || values.Any(double.IsNaN))
             return;
         var landing = LandingInput.FromRow(values);
         if (LandingCheck.FaultOfWhole(landing) is { } whole)
@@ -102,15 +112,14 @@ internal sealed class LandingsTable
         landings.Add(landing);
     }
 
-    private static string? Value(string cell, int column, out double value)
+    private static string? Value(string cell, LandingColumn column, out double value)
     {
         value = double.NaN;
         string text = cell.Trim();
-        string name = LandingColumns.Inputs[column];
         if (text.Length == 0)
-            return $"{name}: the cell is empty; a number belongs there.";
+            return $"{column.Name}: the cell is empty; a number belongs there.";
         return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value)
-            ? LandingCheck.Fault(value, column)?.Message
-            : $"{name}: '{PlainText.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
+            ? LandingCheck.Fault(value, column.Variable)?.Message
+            : $"{column.Name}: '{PlainText.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
     }
 }

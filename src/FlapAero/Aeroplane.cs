@@ -18,12 +18,16 @@ public sealed class Aeroplane
     /// <param name="engine">Its engine with the throttle closed; free, it turns slower than the propeller may.</param>
     /// <param name="flapSettings">At least one, from up to full: deflections rise, C_Lmax does not fall.</param>
     /// <param name="crosswindLimit">The manual's crosswind, demonstrated or limiting, 1 kt to 60 kt; none where it gives none.</param>
+    /// <param name="tailLimitAttitude">
+    /// The highest pitch attitude on the wheels that keeps the tail clear with a margin, 3° to 25°; none where it is not known.
+    /// </param>
     /// <exception cref="RefusedInputException">
     /// No name, no flap setting, or settings out of order; masses that make no light aeroplane, or an engine that idles too fast.
     /// </exception>
     public Aeroplane(
         string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, Propeller propeller,
-        ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings, Speed? crosswindLimit = null)
+        ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings, Speed? crosswindLimit = null,
+        Angle? tailLimitAttitude = null)
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(description);
@@ -47,6 +51,11 @@ public sealed class Aeroplane
                 $"less than the highest engine speed, {Require.Text(propeller.MaximumSpeed)}",
                 "With the throttle closed an engine turns slower than it may.");
         CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
+        TailLimitAttitude = tailLimitAttitude is { } attitude
+            ? Require.Between(
+                attitude, Angle.FromDegrees(3), Angle.FromDegrees(25), "tail-limit attitude",
+                "Lower is no landing attitude; higher the wing stalls before.", nameof(tailLimitAttitude))
+            : null;
         FlapSettings = [.. flapSettings];
         if (FlapSettings.Count == 0)
             throw Require.RefusedWhole(nameof(flapSettings), "An aeroplane needs at least one flap setting: flaps up.");
@@ -89,6 +98,9 @@ public sealed class Aeroplane
 
     /// <summary>The manual's crosswind, demonstrated or limiting; none where the manual or the file gives none.</summary>
     public Speed? CrosswindLimit { get; }
+
+    /// <summary>The highest pitch attitude on the wheels that keeps the tail clear with a margin; none where it is not known.</summary>
+    public Angle? TailLimitAttitude { get; }
 
     /// <summary>Flap settings, from up to full.</summary>
     public IReadOnlyList<FlapSetting> FlapSettings { get; }

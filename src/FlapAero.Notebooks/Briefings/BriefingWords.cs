@@ -41,7 +41,7 @@ internal static class BriefingWords
             $"Power reduced: “{Engine(circuit.Downwind.EngineSpeed)}, speed {Number(circuit.Downwind.Indicated)}.”",
             $"Lined up: “Speed {Number(circuit.Final.Indicated)}, flat path, no diving for it.”",
             $"At {Height(BriefingTechnique.StabilisedBy)}: “stable” or “going around” (radio too).",
-            "Threshold: “Idle. Hold it off, let it float.”",
+            "Round-out: “Power off smoothly. Hold it off, let it float.”",
         ]);
     }
 
@@ -49,18 +49,19 @@ internal static class BriefingWords
     {
         BriefingRequest flight = briefing.Request;
         RunwaySurface surface = flight.Runway.Surface;
+        LandingPilot pilot = LandingPilot.Usual;
         string Plain(double value, string pattern) => QuantityText.Of(value, pattern);
         string wind = briefing.Headwind.Knots >= 0 ? "half the headwind" : "one and a half of the tailwind";
         string counted = flight.Runway.Surface.Better is null ? "" : $" Counted {Counted(briefing)}.";
-        string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * BriefingTechnique.BrakingShare, "0.00")} "
+        string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * LandingRunway.UsualBrakingShare, "0.00")} "
             + $"(three quarters of the textbook's{(surface.FromMemory ? ", from memory" : "")})";
         return new("assumed", "Assumed",
             $"Speeds {Plain(BriefingTechnique.LevelMultiple, "0.0")}, {Plain(BriefingTechnique.DescentMultiple, "0.0")} and {Plain(BriefingTechnique.FinalMultiple, "0.0")} × the stall of the leg's own flaps, never slower than the leg after it; "
             + $"half the gust factor on final, carried over the threshold. Engine speeds are the steady ones. Downwind {QuantityText.Of(flight.Spacing, "nmi 0.0#")} out, {(flight.Hand == CircuitHand.Left ? "left" : "right")}-hand; "
-            + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(DemoLandings.PathAngle)} over the ground. "
-            + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); throttle closed over {QuantityText.Of(DemoLandings.PowerCutTime, "0")} from the threshold{KeptPower(briefing)}; "
-            + $"round-out τ {QuantityText.Of(DemoLandings.FlareTimeConstant)} to {QuantityText.Of(DemoLandings.HoldOffHeight, "m 0.0")}; touchdown at {Plain(DemoLandings.TouchdownLiftFraction, "% 0")} of the greatest lift; "
-            + $"nose up to {Plain(DemoLandings.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}.{counted} Margin: {flight.Margin.Origin}. "
+            + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(pilot.PathAngle)} over the ground. "
+            + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); power kept to the round-out, then closed over {QuantityText.Of(pilot.PowerCutTime, "0")}; "
+            + $"round-out τ {QuantityText.Of(pilot.FlareTimeConstant)} to {QuantityText.Of(pilot.HoldOffHeight, "m 0.0")}; touchdown at {Plain(pilot.TouchdownLiftFraction, "% 0")} of the greatest lift{TailLimit(briefing)}; "
+            + $"nose up to {Plain(pilot.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}.{counted} Margin: {flight.Margin.Origin}. "
             + $"Speeds and distances are rounded up, runways down. Crosswind, bounce and brake fade are not in the model.{NotCompared(briefing.FullFlaps)}");
     }
 
@@ -81,13 +82,6 @@ internal static class BriefingWords
     private static string NotCompared(BriefedComparison comparison) =>
         comparison.Circuit is null || comparison.Missing.Count == 0 ? "" : " With flaps: " + string.Join(' ', comparison.Missing);
 
-    private static string KeptPower(Briefing briefing)
-    {
-        string[] kept =
-        [
-            .. briefing.Flapless.Landing.KeepsPowerToRoundOut ? ["without flaps"] : Array.Empty<string>(),
-            .. briefing.FullFlaps.Landing is { KeepsPowerToRoundOut: true } ? ["with flaps"] : Array.Empty<string>(),
-        ];
-        return kept.Length == 0 ? "" : $", {string.Join(" and ", kept)} from the round-out (sooner is too slow to round out)";
-    }
+    private static string TailLimit(Briefing briefing) =>
+        briefing.Flapless.Landing.Result.HoldOffEnd == HoldOffEnd.Tail ? " or, without flaps, at the attitude that keeps the tail clear" : "";
 }

@@ -18,6 +18,8 @@ internal static class AeroplaneReader
         Masses? masses = root.Object("masses", FileKeys.Masses) is { } given ? ReadMasses(given, faults) : null;
         Given<Speed>? crosswind = root.Quantity(
             "crosswindLimit", UnitSets.Speeds, value => StandIn.Aeroplane(crosswindLimit: value));
+        Given<Angle>? tailLimit = root.Quantity(
+            "tailLimitAttitude", UnitSets.Angles, value => StandIn.Aeroplane(tailLimitAttitude: value));
         PropellerValues? propeller = root.Object("propeller", FileKeys.Propeller) is { } turning ? PropellerReader.Read(turning, faults) : null;
         SettingValues[] settings =
         [
@@ -30,7 +32,7 @@ internal static class AeroplaneReader
         foreach (SettingValues setting in settings)
             RulesInOneSetting.Check(setting, wing, zeroLiftDrag, masses, faults);
         // With a fault the parts are not all there, or would only repeat it.
-        return faults.IsEmpty ? Build(name!, description!, wing!, zeroLiftDrag!, masses!, crosswind, propeller!, settings, root.Line, faults) : null;
+        return faults.IsEmpty ? Build(name!, description!, wing!, zeroLiftDrag!, masses!, (crosswind, tailLimit), propeller!, settings, root.Line, faults) : null;
     }
 
     private static WingValues ReadWing(ObjectPart part, FaultList faults)
@@ -71,12 +73,13 @@ internal static class AeroplaneReader
     }
 
     private static Aeroplane? Build(
-        Given<string> name, Given<string> description, WingValues wing, Given<double> zeroLiftDrag, Masses masses, Given<Speed>? crosswind,
-        PropellerValues propeller, SettingValues[] settings, int line, FaultList faults)
+        Given<string> name, Given<string> description, WingValues wing, Given<double> zeroLiftDrag, Masses masses,
+        (Given<Speed>? Crosswind, Given<Angle>? Tail) limits, PropellerValues propeller, SettingValues[] settings, int line, FaultList faults)
     {
         Aeroplane Make() => new(
             name.Value, description.Value, wing.Wing!, masses.Minimum!.Value, masses.Maximum!.Value, propeller.Propeller, propeller.Engine,
-            settings.Select(setting => setting.Build(wing.Wing!, wing.Slope!.Value, zeroLiftDrag.Value)), crosswind?.Value);
+            settings.Select(setting => setting.Build(wing.Wing!, wing.Slope!.Value, zeroLiftDrag.Value)), limits.Crosswind?.Value,
+            limits.Tail?.Value);
         if (Refusal.Of(Make) is not { } refusal) return Make();
         faults.Add(line, "", refusal.Problem, refusal.Expected);
         return null;

@@ -20,6 +20,7 @@ internal static partial class FileKeys
         new("zeroLiftDragCoefficient", Quantity("1")),
         new("masses", "an object { … }"),
         new("crosswindLimit", Quantity("kt"), Optional: true),
+        new("tailLimitAttitude", Quantity("deg"), Optional: true),
         new("propeller", "an object { … }"),
         new("flapSettings", "a list [ … ], from up to full"),
     ];

@@ -36,13 +36,13 @@ internal static class StandIn
 
     public static Aeroplane Aeroplane(
         Wing? wing = null, Mass? minimumMass = null, Mass? maximumMass = null, double maximumLiftCoefficient = 1.4,
-        Speed? crosswindLimit = null)
+        Speed? crosswindLimit = null, Angle? tailLimitAttitude = null)
     {
         Wing lifting = wing ?? Wing();
         FlapSetting flaps = Flaps(lift: Lift(maximumLiftCoefficient: maximumLiftCoefficient), drag: Drag(aspectRatio: lifting.AspectRatio));
         return new Aeroplane(
             "any", "", lifting, minimumMass ?? Mass.FromKilograms(100), maximumMass ?? Mass.FromKilograms(5700),
-            Propeller(), Engine(), [flaps], crosswindLimit);
+            Propeller(), Engine(), [flaps], crosswindLimit, tailLimitAttitude);
     }
 
     /// <summary>Calibrated 1 g stalling speed; at sea level, where it is lowest for a given equivalent airspeed.</summary>

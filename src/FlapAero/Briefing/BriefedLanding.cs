@@ -22,9 +22,8 @@ public enum RunwayFit
 public sealed class BriefedLanding
 {
     internal BriefedLanding(
-        LandingSetup setup, LandingResult result, PlannedDistance planned, BriefingRequest request, bool keepsPowerToRoundOut)
+        LandingSetup setup, LandingResult result, PlannedDistance planned, BriefingRequest request)
     {
-        KeepsPowerToRoundOut = keepsPowerToRoundOut;
         Setup = setup;
         Result = result;
         Planned = planned;
@@ -42,12 +41,6 @@ public sealed class BriefedLanding
 
     /// <summary>What the model makes of it on the runway's surface.</summary>
     public LandingResult Result { get; }
-
-    /// <summary>
-    /// Whether the throttle closes from the round-out on, not from the threshold as is usual: closed that early, the aeroplane would be
-    /// too slow to round out.
-    /// </summary>
-    public bool KeepsPowerToRoundOut { get; }
 
     /// <summary>From the threshold to where the round-out begins.</summary>
     public Length ToRoundOut => Result.Stage(LandingStage.Approach).Length;

@@ -47,22 +47,10 @@ internal sealed class BriefingMaker
         LandingSetup usual = _request.Runway.LandingOf(speeds.Configuration, _request.Air, _request.Wind.Mean);
         LandingSetup setup = usual with { Technique = usual.Technique with { ThresholdSpeed = speeds.Approach.True } };
         LandingReport report = FlapAero.Landing.Fly(setup);
-        bool keepsPower = report.Refusal == LandingRefusal.LiftLimitBeforeRoundOut;
-        if (keepsPower)
-        {
-            // Light, or into wind, with much drag: idle from the threshold on leaves no speed to round out with.
-            Speed sink = speeds.Configuration.OnPathOverGround(speeds.Approach, setup.Technique.PathAngle, setup.Runway.Headwind).SinkRate;
-            setup = setup with
-            {
-                Technique = setup.Technique with { PowerCutHeight = DemoLandings.HoldOffHeight + sink * DemoLandings.FlareTimeConstant },
-            };
-            report = FlapAero.Landing.Fly(setup);
-        }
-
         if (report.Result is { } result)
         {
-            (PlannedDistance? planned, string why) = PlannedDistance.Of(setup, _request.Runway.Surface, BriefingTechnique.BrakingShare);
-            if (planned is not null) return new(setup, result, planned, _request, keepsPower);
+            (PlannedDistance? planned, string why) = PlannedDistance.Of(setup, _request.Runway.Surface, LandingRunway.UsualBrakingShare);
+            if (planned is not null) return new(setup, result, planned, _request);
             _refusals.Add($"Landing {name}, {why}");
             return null;
         }
@@ -84,7 +72,7 @@ internal sealed class BriefingMaker
             new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
             new(onLegs[1].Configuration, onBase, descent),
             new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
-            new(onLegs[2].Configuration, final, DemoLandings.PathAngle));
+            new(onLegs[2].Configuration, final, LandingPilot.Usual.PathAngle));
         CircuitOutcome outcome = FlapAero.Circuit.Backwards(new(
             new(_request.Runway.Direction, _request.Runway.ThresholdHeight), _request.Wind.Mean, _request.Hand, _request.CircuitHeight,
             _request.Spacing, legs, Thrusts(legs), bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut)));

@@ -29,7 +29,7 @@ public sealed class BriefingRunway
         Slope = Require.Between(slope, -0.1, 0.1, "runway slope", "Steeper is no runway.");
         Elevation = Require.Between(
             elevation, Length.FromMeters(-500), Length.FromMeters(5000), "elevation", "Aerodromes lie between them.");
-        Length height = thresholdHeight ?? DemoLandings.ThresholdHeight;
+        Length height = thresholdHeight ?? LandingPilot.Usual.ThresholdHeight;
         ThresholdHeight = Require.Between(
             height, Length.FromMeters(5), Length.FromMeters(60), "height over the threshold",
             "Lower leaves no height to round out from; higher flies past the runway.", nameof(thresholdHeight));
@@ -76,17 +76,8 @@ public sealed class BriefingRunway
         ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(wind);
-        LandingSetup usual = DemoLandings.SetupFor(configuration, air);
-        return usual with
-        {
-            Technique = usual.Technique with { ThresholdHeight = ThresholdHeight, PowerCutHeight = ThresholdHeight },
-            Runway = usual.Runway with
-            {
-                Headwind = LandingMargin.PlannedHeadwind(wind.Headwind(Direction)),
-                RollingFriction = Surface.RollingFriction,
-                BrakingFriction = Surface.Braking(BriefingTechnique.BrakingShare),
-                Slope = Slope,
-            },
-        };
+        return LandingSetup.For(
+            configuration, LandingRunway.On(Surface, air, LandingMargin.PlannedHeadwind(wind.Headwind(Direction)), Slope),
+            LandingPilot.Usual with { ThresholdHeight = ThresholdHeight });
     }
 }

@@ -4,7 +4,7 @@ namespace FlapAero;
 
 /// <summary>
 /// How a briefing's circuits and landings are flown, the same with flaps and without; a reason stands with each value. What is not
-/// here is <see cref="DemoLandings"/>'.
+/// here is <see cref="LandingPilot.Usual"/>'s.
 /// </summary>
 public static class BriefingTechnique
 {
@@ -37,7 +37,4 @@ public static class BriefingTechnique
 
     /// <summary>How much slower: 5 kt [faa-other].</summary>
     public static Speed SlowBy { get; } = Speed.FromKnots(5);
-
-    /// <summary>What a pilot's firm braking takes of a surface's coefficient: 0.3 of the textbooks' 0.4 on dry asphalt, as in <see cref="DemoLandings.BrakingFriction"/>.</summary>
-    public static double BrakingShare => 0.75;
 }

@@ -11,15 +11,14 @@ namespace FlapAero;
 /// </summary>
 public sealed class ForcedTouchdown
 {
-    internal ForcedTouchdown(LandingSetup setup, double forcedLiftFraction, in LandingOutcome outcome, double interval)
+    internal ForcedTouchdown(LandingSetup setup, LandingInput normal, LandingReport report, in LandingOutcome outcome)
     {
-        LandingInput input = setup.Input();
-        Report = new LandingReport(input with { TouchdownLiftFraction = forcedLiftFraction }, outcome, interval, setup.Voice);
-        double perLift = 0.5 * input.Density * input.WingArea * outcome.TouchdownSpeed * outcome.TouchdownSpeed
-            / (input.Mass * StandardConstants.Gravity);
-        WeightCarried = perLift * input.NoseHighLift;
-        WeightCarriedNoseDown = perLift * input.LevelLift;
-        LiftAvailable = perLift * input.TouchdownLiftFraction * input.MaximumLift;
+        Report = report;
+        double perLift = 0.5 * normal.Density * normal.WingArea * outcome.TouchdownSpeed * outcome.TouchdownSpeed
+            / (normal.Mass * StandardConstants.Gravity);
+        WeightCarried = perLift * normal.NoseHighLift;
+        WeightCarriedNoseDown = perLift * normal.LevelLift;
+        LiftAvailable = perLift * normal.TouchdownLiftFraction * normal.MaximumLift;
         HeightGivenUp = Length.FromMeters(outcome.HoldOffEndHeight);
         Explanation = double.IsNaN(perLift) ? Report.Explanation : Say(outcome, setup.Technique.ThresholdSpeed.Unit);
     }

@@ -4,9 +4,9 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// The canonical landing: a point mass from the threshold to the stop, in six steps that a pilot would name. Named assumptions: steady
-/// wind, the same at every height; ground effect on drag only, and on all of the induced drag; a parabolic polar up to the touchdown
-/// lift. The last two make floats a little long. A training aid: the approved manual, local rules and a qualified instructor decide.
+/// A landing: a point mass from the threshold to the stop, in six steps that a pilot would name. Named assumptions: ground effect on drag
+/// only, and on all of the induced drag; a parabolic polar up to the touchdown lift. The last two make floats a little long. The pilot
+/// holds the path and adds no power for a gust. A training aid: the approved manual, local rules and a qualified instructor decide.
 /// </summary>
 public static class Landing
 {
@@ -15,28 +15,50 @@ public static class Landing
 
     /// <summary>Flies a landing.</summary>
     /// <remarks>
-    /// Formula: V̇ = (T − D)/m − g sin γ on the stages' paths, rolls with friction μ(W cos ε − L). Range: any landing that makes sense;
-    /// one that cannot happen is reported with its reason, not thrown. The results are within 0.002 % of a tight integration.
-    /// Source: [canonical-landing].
+    /// Formula: V̇ = (T − D)/m − g sin γ + ẇ cos γ, ẇ = (dw/dh) ḣ + ∂w/∂t, on the stages' paths; rolls with friction μ(W cos ε − L). The
+    /// approach's thrust balances the shear at the threshold too. Range: any landing that makes sense; one that cannot happen is reported
+    /// with its reason, not thrown. The results are within 0.002 % of a tight integration. Source: [canonical-landing],
+    /// [landing-conditions].
     /// </remarks>
     /// <param name="setup">The landing.</param>
+    /// <param name="conditions">What it meets beyond steady wind and a runway's two coefficients; nothing where none are given.</param>
     /// <param name="interval">Longest time between points of the trajectory, 1 ms to 1 h; 0.1 s where none is given.</param>
     /// <returns>The report.</returns>
-    /// <exception cref="RefusedInputException">An input that makes no sense; the message names it.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An input that makes no sense, the message names it; a wind profile over a threshold height that it does not reach.
+    /// </exception>
     /// <example><code>Landing.Fly(landing).Result!.StopDistance.Meters // 550.4</code></example>
-    public static LandingReport Fly(LandingSetup setup, Duration? interval = null)
+    public static LandingReport Fly(LandingSetup setup, LandingConditions? conditions = null, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         double seconds = Interval(interval);
-        LandingInput input = setup.Checked();
+        (LandingInput input, LandingManner manner) = (conditions ?? LandingConditions.Canonical).Apply(setup);
         LandingVoice voice = setup.Voice;
-        return new LandingReport(input, LandingSolver.Solve(input, voice: voice), seconds, voice);
+        return Report(setup, input, manner, LandingSolver.Solve(input, voice: voice, manner: manner), seconds);
+    }
+
+    /// <summary>Flies many landings, on all cores.</summary>
+    /// <remarks>Formula: as <see cref="Fly"/>, and the same numbers whatever the cores. Range: any number. Source: [canonical-landing].</remarks>
+    /// <param name="setups">The landings.</param>
+    /// <param name="interval">As in <see cref="Fly"/>.</param>
+    /// <returns>A report for each, in their order.</returns>
+    /// <exception cref="RefusedInputException">An input that makes no sense; of several, the first.</exception>
+    /// <example><code>Landing.FlyMany([landing, landing])[1].Result!.StopDistance.Meters // 550.4</code></example>
+    public static IReadOnlyList<LandingReport> FlyMany(IEnumerable<LandingSetup> setups, Duration? interval = null)
+    {
+        ArgumentNullException.ThrowIfNull(setups);
+        double seconds = Interval(interval);
+        LandingSetup[] all = [.. setups];
+        LandingInput[] inputs = [.. all.Select(setup => setup.Checked())];
+        var outcomes = new LandingOutcome[inputs.Length];
+        LandingSolver.SolveInParallel(inputs, outcomes);
+        return [.. all.Select((setup, i) => Report(setup, inputs[i], default, outcomes[i], seconds))];
     }
 
     /// <summary>Flies a landing whose pilot puts the wheels on before the wing has done flying.</summary>
     /// <remarks>
     /// Formula: as <see cref="Fly"/> with the hold-off ended at a smaller share of C_Lmax and no settling: the wheels are on where it
-    /// ends. Range: a share above zero and below the technique's own. Source: [canonical-landing].
+    /// ends. Range: a share above zero and below that of the normal touchdown. Source: [canonical-landing].
     /// </remarks>
     /// <param name="setup">The landing.</param>
     /// <param name="liftFraction">Share of C_Lmax at which the wheels are put on.</param>
@@ -48,14 +70,21 @@ public static class Landing
     {
         ArgumentNullException.ThrowIfNull(setup);
         double seconds = Interval(interval);
-        LandingInput input = setup.Checked();
-        if (!(liftFraction > 0 && liftFraction < input.TouchdownLiftFraction))
+        LandingInput normal = setup.Checked();
+        if (!(liftFraction > 0 && liftFraction < normal.TouchdownLiftFraction))
             throw Require.Refused(
                 nameof(liftFraction), "share of C_Lmax at which the wheels are put on", liftFraction,
-                $"above 0 and below the technique's own, {Require.Number(input.TouchdownLiftFraction)}",
-                "At its own the aeroplane settles by itself.");
-        return new ForcedTouchdown(setup, liftFraction, ForcedLanding.Solve(input, liftFraction, voice: setup.Voice), seconds);
+                $"above 0 and below that of the normal touchdown, {Require.Number(normal.TouchdownLiftFraction)}",
+                "There the aeroplane settles by itself.");
+        LandingInput forced = normal with { TouchdownLiftFraction = liftFraction };
+        LandingManner manner = new(PutsWheelsOn: true);
+        LandingOutcome outcome = LandingSolver.Solve(forced, voice: setup.Voice, manner: manner);
+        return new(setup, normal, Report(setup, forced, manner, outcome, seconds), outcome);
     }
+
+    private static LandingReport Report(
+        LandingSetup setup, in LandingInput input, LandingManner manner, in LandingOutcome outcome, double interval) =>
+        new(new(input, manner, outcome, interval, setup.Voice, !manner.PutsWheelsOn && setup.TailEndsHoldOff));
 
     private static double Interval(Duration? interval) =>
         Require.Between(interval ?? Usual, Shortest, Duration.FromHours(1), "interval", "Points of a plot.", nameof(interval)).Seconds;

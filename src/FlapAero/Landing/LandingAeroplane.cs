@@ -35,22 +35,45 @@ public sealed record LandingAeroplane
     /// <summary>C_Lg2, on the roll with the nose down.</summary>
     public required double LevelLiftCoefficient { get; init; }
 
-    /// <summary>T_i, thrust of the idling engine; usually negative at approach speed with a fixed-pitch propeller.</summary>
-    public required Force IdleThrust { get; init; }
+    /// <summary>C_L at the highest attitude that keeps the tail clear, level on the wheels; none where no tail limits the hold-off.</summary>
+    public double? TailLimitLiftCoefficient { get; init; }
 
-    /// <summary>The aeroplane of a configuration, with what a configuration does not know of the ground.</summary>
-    /// <remarks>Formula: none; the configuration's own mass, wing, polar and C_Lmax. Range: any. Source: [canonical-landing].</remarks>
+    /// <summary>T_i(V), thrust of the idling engine.</summary>
+    public required IdleThrust IdleThrust
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            field = value;
+        }
+    }
+
+    /// <summary>The aeroplane of a configuration, held off to a share of its lift, with its own idling propeller.</summary>
+    /// <remarks>
+    /// Formula: the configuration's own mass, wing, polar and C_Lmax; C_L at the tail's limit from the lift curve at α = θ + i_w, as on
+    /// level wheels; C_Lg1 of the attitude in which the hold-off ends, C_Lg2 of θ = 0. Range: any configuration. Source: [canonical-landing].
+    /// </remarks>
     /// <param name="configuration">Aeroplane, flap and mass.</param>
-    /// <param name="noseHighLift">C_Lg1.</param>
-    /// <param name="levelLift">C_Lg2.</param>
-    /// <param name="idleThrust">T_i.</param>
+    /// <param name="air">The air in which the propeller idles.</param>
+    /// <param name="touchdownLiftFraction">f, the share of C_Lmax at which the hold-off ends if the tail does not end it, above 0 and below 1.</param>
     /// <returns>The aeroplane of a landing.</returns>
-    /// <exception cref="ArgumentNullException">No configuration.</exception>
-    /// <example><code>LandingAeroplane.FromConfiguration(flapsUp, 1.0, 0.4, Force.Zero).MaximumLiftCoefficient - flapsUp.Flaps.Lift.MaximumLiftCoefficient // 0.0</code></example>
-    public static LandingAeroplane FromConfiguration(Configuration configuration, double noseHighLift, double levelLift, Force idleThrust)
+    /// <exception cref="ArgumentNullException">No configuration or no air.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A share outside its range; a wing that stalls with the nose level; a propeller that does not idle from rest.
+    /// </exception>
+    /// <example><code>LandingAeroplane.FromConfiguration(flapsUp, Air.StandardSeaLevel, 0.8).NoseHighLiftCoefficient // 0.80</code></example>
+    public static LandingAeroplane FromConfiguration(Configuration configuration, Air air, double touchdownLiftFraction)
     {
         ArgumentNullException.ThrowIfNull(configuration);
+        ArgumentNullException.ThrowIfNull(air);
+        Require.Between(touchdownLiftFraction, 0, 1, "touchdown share of C_Lmax", "All of it is the stall.");
         Wing wing = configuration.Aeroplane.Wing;
+        LiftCurve lift = configuration.Flaps.Lift;
+        double held = touchdownLiftFraction * lift.MaximumLiftCoefficient;
+        // A tail that is clear at the stall ends no hold-off.
+        double? tail = configuration.Aeroplane.TailLimitAttitude is { } limit && limit + wing.Incidence < lift.StallAngle
+            ? lift.LiftCoefficient(limit + wing.Incidence) : null;
         return new()
         {
             Mass = configuration.Mass,
@@ -59,10 +82,11 @@ public sealed record LandingAeroplane
             WingHeight = wing.HeightOnWheels,
             ZeroLiftDragCoefficient = configuration.Flaps.Drag.ZeroLiftDragCoefficient,
             Oswald = configuration.Flaps.Drag.OswaldFactor,
-            MaximumLiftCoefficient = configuration.Flaps.Lift.MaximumLiftCoefficient,
-            NoseHighLiftCoefficient = noseHighLift,
-            LevelLiftCoefficient = levelLift,
-            IdleThrust = idleThrust,
+            MaximumLiftCoefficient = lift.MaximumLiftCoefficient,
+            NoseHighLiftCoefficient = Math.Min(held, tail ?? held),
+            LevelLiftCoefficient = lift.LiftCoefficient(wing.Incidence),
+            TailLimitLiftCoefficient = tail,
+            IdleThrust = IdleThrust.FromConfiguration(configuration, air),
         };
     }
 

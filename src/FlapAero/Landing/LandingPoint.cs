@@ -34,6 +34,15 @@ public sealed class LandingPoint
     /// <summary>Thrust.</summary>
     public Force Thrust => Force.FromNewtons(_state.Thrust);
 
+    /// <summary>Drag.</summary>
+    public Force Drag => Force.FromNewtons(_state.Drag);
+
+    /// <summary>w at the wing, a gust included.</summary>
+    public Speed Headwind => Speed.FromMetersPerSecond(_state.Headwind);
+
+    /// <summary>ẇ as the wing meets it: positive where the headwind grows, which feeds the airspeed.</summary>
+    public Acceleration HeadwindRate => Acceleration.FromMetersPerSecondSquared(_state.WindRate);
+
     /// <summary>Energy height h + V²/2g.</summary>
     public Length EnergyHeight => Length.FromMeters(EnergyLaws.Height(_state.Height, _state.Speed));
 }

@@ -5,7 +5,7 @@ using UnitsNet.Units;
 namespace FlapAero;
 
 /// <summary>
-/// Everything that a canonical landing is made of. Immutable, thread-safe; <c>with</c> makes the pilot fast or slow, high, early or late.
+/// Everything that a landing is made of. Immutable, thread-safe; <c>with</c> makes the pilot fast or slow, high, early or late.
 /// </summary>
 public sealed record LandingSetup
 {
@@ -42,6 +42,46 @@ public sealed record LandingSetup
         }
     }
 
+    /// <summary>The landing of a configuration on a runway, as a pilot flies it.</summary>
+    /// <remarks>
+    /// Formula: V_t = multiple × V_S, in calibrated airspeed, and the additive; the aeroplane as
+    /// <see cref="LandingAeroplane.FromConfiguration"/> has it. Range: any configuration. Source: [cfr-23] for 1.3, [common-practice] for
+    /// the rest.
+    /// </remarks>
+    /// <param name="configuration">Aeroplane, flap and mass.</param>
+    /// <param name="runway">Runway, air and wind; dry, paved and level, at standard sea level in a calm where none is given.</param>
+    /// <param name="pilot">The pilot; <see cref="LandingPilot.Usual"/> where none is given.</param>
+    /// <returns>The landing, to be flown.</returns>
+    /// <exception cref="ArgumentNullException">No configuration.</exception>
+    /// <exception cref="RefusedInputException">
+    /// A multiple or an additive that makes no speed; otherwise as <see cref="LandingAeroplane.FromConfiguration"/>.
+    /// </exception>
+    /// <example><code>LandingSetup.For(flapsUp).Technique.ThresholdSpeed.Knots // 69.2</code></example>
+    public static LandingSetup For(Configuration configuration, LandingRunway? runway = null, LandingPilot? pilot = null)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        LandingRunway on = runway ?? LandingRunway.On(RunwaySurface.DryPaved);
+        LandingPilot who = pilot ?? LandingPilot.Usual;
+        Speed reference = configuration.ReferenceSpeed(on.Air, who.SpeedMultiple).Calibrated;
+        return new()
+        {
+            Aeroplane = LandingAeroplane.FromConfiguration(configuration, on.Air, who.TouchdownLiftFraction),
+            Technique = new()
+            {
+                ThresholdHeight = who.ThresholdHeight,
+                ThresholdSpeed = FlapAero.Airspeed.FromCalibrated(reference + who.SpeedAdditive, on.Air).True,
+                PathAngle = who.PathAngle,
+                FlareTimeConstant = who.FlareTimeConstant,
+                HoldOffHeight = who.HoldOffHeight,
+                TouchdownLiftFraction = who.TouchdownLiftFraction,
+                PowerCutHeight = who.PowerCutHeight,
+                PowerCutTime = who.PowerCutTime,
+                NoseLowerSpeedFraction = who.NoseLowerSpeedFraction,
+            },
+            Runway = on,
+        };
+    }
+
     /// <summary>The same landing rounded out from another height: early where it is higher, late where it is lower.</summary>
     /// <remarks>
     /// Formula: τ = (h_f − h_h)/s, so that the sink rate does not jump. Range: h_f above h_h; whether the landing can happen is found
@@ -61,9 +101,18 @@ public sealed record LandingSetup
             throw Require.Refused(
                 nameof(flareHeight), "flare height", flareHeight,
                 $"above the hold-off height, {Require.Text(Technique.HoldOffHeight, flareHeight)}", "The round-out leads down to it.");
-        double sink = ApproachPath<ScalarLane>.SinkRate(input);
+        double sink = SinkRate(input);
         return this with { Technique = Technique with { FlareTimeConstant = Duration.FromSeconds(above / sink) } };
     }
+
+    /// <summary>h_f, the wheel height at which the round-out begins.</summary>
+    /// <remarks>Formula: h_h + s τ, s the sink rate of the approach. Range: a landing that makes sense. Source: [canonical-landing].</remarks>
+    /// <exception cref="RefusedInputException">An input that makes no sense; the message names it.</exception>
+    public Length FlareHeight => FlareHeightOf(Checked());
+
+    /// <summary>Whether the tail ends the hold-off before the touchdown's share of C_Lmax is reached.</summary>
+    public bool TailEndsHoldOff =>
+        Aeroplane.TailLimitLiftCoefficient < Technique.TouchdownLiftFraction * Aeroplane.MaximumLiftCoefficient;
 
     /// <summary>Pilot, aeroplane and runway.</summary>
     public override string ToString() => $"{Technique}; {Aeroplane}; {Runway}";
@@ -105,7 +154,7 @@ public sealed record LandingSetup
         LandingVariable.WingArea => Aeroplane.WingArea,
         LandingVariable.Span => Aeroplane.Span,
         LandingVariable.WingHeight => Aeroplane.WingHeight,
-        LandingVariable.IdleThrust => Aeroplane.IdleThrust,
+        LandingVariable.IdleThrust => Aeroplane.IdleThrust.AtRest,
         LandingVariable.Density => Runway.Air.Density,
         LandingVariable.Headwind => Runway.Headwind,
         LandingVariable.ThresholdHeight => Technique.ThresholdHeight,
@@ -113,12 +162,25 @@ public sealed record LandingSetup
         LandingVariable.PathAngle => Technique.PathAngle,
         LandingVariable.FlareTimeConstant => Technique.FlareTimeConstant,
         LandingVariable.HoldOffHeight => Technique.HoldOffHeight,
-        LandingVariable.PowerCutHeight => Technique.PowerCutHeight,
+        // Where none is given it is spoken of as the other heights are.
+        LandingVariable.PowerCutHeight => Technique.PowerCutHeight ?? Technique.ThresholdHeight,
         LandingVariable.PowerCutTime => Technique.PowerCutTime,
         _ => null,
     };
 
-    internal LandingInput Input() => new()
+    private static Length FlareHeightOf(in LandingInput input) =>
+        Length.FromMeters(input.HoldOffHeight + SinkRate(input) * input.FlareTimeConstant);
+
+    private static double SinkRate(in LandingInput input) =>
+        new ApproachPath<ScalarLane>(new ReadOnlySpan<LandingInput>(in input)).Sink.Value;
+
+    internal LandingInput Input()
+    {
+        LandingInput input = Numbers();
+        return Technique.PowerCutHeight is null ? input with { PowerCutHeight = FlareHeightOf(input).Meters } : input;
+    }
+
+    private LandingInput Numbers() => new()
     {
         Mass = Aeroplane.Mass.Kilograms,
         WingArea = Aeroplane.WingArea.SquareMeters,
@@ -134,10 +196,13 @@ public sealed record LandingSetup
         PathAngleDegrees = Technique.PathAngle.Degrees,
         FlareTimeConstant = Technique.FlareTimeConstant.Seconds,
         HoldOffHeight = Technique.HoldOffHeight.Meters,
-        TouchdownLiftFraction = Technique.TouchdownLiftFraction,
-        PowerCutHeight = Technique.PowerCutHeight.Meters,
+        TouchdownLiftFraction = Math.Min(
+            Technique.TouchdownLiftFraction, Aeroplane.TailLimitLiftCoefficient / Aeroplane.MaximumLiftCoefficient ?? double.PositiveInfinity),
+        PowerCutHeight = Technique.PowerCutHeight?.Meters ?? 0,
         PowerCutTime = Technique.PowerCutTime.Seconds,
-        IdleThrust = Aeroplane.IdleThrust.Newtons,
+        IdleThrust = Aeroplane.IdleThrust.AtRest.Newtons,
+        IdleThrustSlope = Aeroplane.IdleThrust.Slope,
+        IdleThrustCurvature = Aeroplane.IdleThrust.Curvature,
         NoseHighLift = Aeroplane.NoseHighLiftCoefficient,
         NoseLowerSpeedFraction = Technique.NoseLowerSpeedFraction,
         LevelLift = Aeroplane.LevelLiftCoefficient,

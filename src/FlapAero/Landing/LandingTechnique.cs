@@ -24,11 +24,11 @@ public sealed record LandingTechnique
     /// <summary>h_h, the wheel height that the round-out leads to.</summary>
     public required Length HoldOffHeight { get; init; }
 
-    /// <summary>f, the share of C_Lmax at which the aeroplane settles.</summary>
+    /// <summary>f, the share of C_Lmax at which the aeroplane settles, if the tail does not end the hold-off before.</summary>
     public required double TouchdownLiftFraction { get; init; }
 
-    /// <summary>h_c, the wheel height at which the throttle begins to close; at or below h_h it never does.</summary>
-    public required Length PowerCutHeight { get; init; }
+    /// <summary>h_c, the wheel height at which the throttle begins to close, at or below h_h never; where none is given, as the round-out begins.</summary>
+    public Length? PowerCutHeight { get; init; }
 
     /// <summary>t_c, how long closing it takes.</summary>
     public required Duration PowerCutTime { get; init; }

@@ -11,23 +11,23 @@ internal sealed class QuantityVoice(Func<LandingVariable, Enum?> unit) : Landing
 {
     public override string Finite => "a finite value";
 
-    public override string Argument(int column) => ((LandingVariable)column).ToString();
+    public override string Argument(LandingVariable variable) => (variable).ToString();
 
-    public override string Input(int column) => LandingVariables.Words((LandingVariable)column);
+    public override string Input(LandingVariable variable) => LandingVariables.Words(variable);
 
-    public override string Result(int column) => LandingColumns.ResultWords[column];
+    public override string Result(int column) => ResultColumns.Words[column];
 
-    public override string Value(int column, double si) => Written(column, si, Require.Number);
+    public override string Value(LandingVariable variable, double si) => Written(variable, si, Require.Number);
 
-    public override string Shown(int column, double si) => Written(column, si, value => PlainNumber.InWords(value, "g5"));
+    public override string Shown(LandingVariable variable, double si) => Written(variable, si, value => PlainNumber.InWords(value, "g5"));
 
-    public override object Actual(int column, double si) =>
-        unit((LandingVariable)column) is { } given && LandingVariables.InUnit((LandingVariable)column, si, given) is var value
+    public override object Actual(LandingVariable variable, double si) =>
+        unit(variable) is { } given && LandingVariables.InUnit(variable, si, given) is var value
         && double.IsFinite(value)
             ? Quantity.From(value, given)
             : si;
 
-    private string Written(int column, double si, Func<double, string> number) => unit((LandingVariable)column) is { } given
-        ? Require.WithUnit(number(LandingVariables.InUnit((LandingVariable)column, si, given)), given)
+    private string Written(LandingVariable variable, double si, Func<double, string> number) => unit(variable) is { } given
+        ? Require.WithUnit(number(LandingVariables.InUnit(variable, si, given)), given)
         : number(si);
 }

@@ -16,11 +16,8 @@ public static class DemoPilot
     private static readonly Speed MeanWind = Speed.FromKnots(12);
     private static readonly Speed UsualGustFactor = Speed.FromKnots(10);
 
-    /// <summary>The landing that this pilot means to fly: V_REF at 50 ft, a 3° path, 5 kt of headwind, a dry, level, paved runway.</summary>
-    /// <remarks>
-    /// Formula: V_t = V_REF; lift on the ground as shares of C_Lmax, 0.70 with the nose held off and 0.25 with it down; power off from
-    /// 12 ft. Range: any aeroplane of this library. Source: [common-practice].
-    /// </remarks>
+    /// <summary>The landing that this pilot means to fly: the usual one, into 5 kt of wind on a dry, level, paved runway.</summary>
+    /// <remarks>Formula: <see cref="LandingSetup.For"/>. Range: any aeroplane of this library. Source: [common-practice].</remarks>
     /// <param name="configuration">Aeroplane, flaps and mass.</param>
     /// <param name="air">The air.</param>
     /// <returns>The landing.</returns>
@@ -28,33 +25,8 @@ public static class DemoPilot
     /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Result!.StopDistance.Meters // 879</code></example>
     public static LandingSetup Setup(Configuration configuration, Air air)
     {
-        ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(air);
-        double maximumLift = configuration.Flaps.Lift.MaximumLiftCoefficient;
-        return new()
-        {
-            Aeroplane = LandingAeroplane.FromConfiguration(configuration, 0.7 * maximumLift, 0.25 * maximumLift, Force.Zero),
-            Technique = new()
-            {
-                ThresholdHeight = Length.FromFeet(50),
-                ThresholdSpeed = configuration.ReferenceSpeed(air).True,
-                PathAngle = Angle.FromDegrees(3),
-                FlareTimeConstant = Duration.FromSeconds(2),
-                HoldOffHeight = Length.FromFeet(1),
-                TouchdownLiftFraction = 0.88,
-                PowerCutHeight = Length.FromFeet(12),
-                PowerCutTime = Duration.FromSeconds(2),
-                NoseLowerSpeedFraction = 0.75,
-            },
-            Runway = new()
-            {
-                Air = air,
-                Headwind = Speed.FromKnots(HeldWind),
-                RollingFriction = 0.04,
-                BrakingFriction = 0.3,
-                Slope = 0,
-            },
-        };
+        return LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.DryPaved, air, Speed.FromKnots(HeldWind)));
     }
 
     /// <summary>The landings that this pilot gets.</summary>
@@ -111,24 +83,29 @@ public static class DemoPilot
     private static Dictionary<LandingVariable, Distribution> Spread(LandingSetup meant)
     {
         LandingTechnique technique = meant.Technique;
+        // Where the tail ends the hold-off, nobody holds off longer.
+        double most = Math.Min(0.9, meant.Checked().TouchdownLiftFraction + 0.06), least = most - 0.14;
+        Length flare = meant.FlareHeight;
         return new()
         {
             [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
             [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
             [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
-            [LandingVariable.FlareTimeConstant] =
-                Distribution.Triangular(Duration.FromSeconds(1.5), technique.FlareTimeConstant, Duration.FromSeconds(3)),
-            [LandingVariable.HoldOffHeight] =
-                Distribution.Triangular(Length.FromFeet(0.5), technique.HoldOffHeight, Length.FromFeet(3)),
-            [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(0.8, technique.TouchdownLiftFraction, 0.94),
-            [LandingVariable.PowerCutHeight] =
-                Distribution.Triangular(Length.FromFeet(5), technique.PowerCutHeight, Length.FromFeet(20)),
-            [LandingVariable.PowerCutTime] =
-                Distribution.Triangular(Duration.FromSeconds(1), technique.PowerCutTime, Duration.FromSeconds(3)),
-            [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.6, technique.NoseLowerSpeedFraction, 0.9),
+            [LandingVariable.FlareTimeConstant] = Around(technique.FlareTimeConstant, 0.75, 1.5),
+            [LandingVariable.HoldOffHeight] = Around(technique.HoldOffHeight, 0.5, 3),
+            [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(least, most - 0.06, most),
+            [LandingVariable.PowerCutHeight] = Around(flare, 0.6, 1.5),
+            [LandingVariable.PowerCutTime] = Around(technique.PowerCutTime, 0.5, 1.5),
+            [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.7, technique.NoseLowerSpeedFraction, 0.95),
             [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
         };
     }
+
+    private static Distribution Around(Length meant, double least, double most) =>
+        Distribution.Triangular(least * meant, meant, most * meant);
+
+    private static Distribution Around(Duration meant, double least, double most) =>
+        Distribution.Triangular(least * meant, meant, most * meant);
 
     // What the pilot holds is two deviations of the whole normal, and nothing outside it is flown.
     private static Distribution Held(IQuantity meant, double held, Enum unit)

@@ -5,8 +5,7 @@ namespace FlapAero;
 /// <summary>
 /// Landings whose inputs are spread: what a pilot who does not hit every number gets. Immutable, safe for any thread. Inputs are
 /// independent, except threshold speed and height where a correlation is asked for. The wind of a landing is steady, each landing's
-/// its own; with a gust among the inputs it rises and falls once on top of that. Landings without a gust are the canonical ones, those
-/// with one are flown as <see cref="LandingInConditions"/> flies them: the pilot holds the path and adds no power for a gust.
+/// its own; with a gust among the inputs it rises and falls once on top of that: the pilot holds the path and adds no power for it.
 /// </summary>
 public sealed class LandingScatter
 {
@@ -18,7 +17,8 @@ public sealed class LandingScatter
 
     /// <summary>A scatter of landings.</summary>
     /// <param name="inputs">
-    /// How each of the 27 inputs is spread; fixed where it is not. The three of the gust may be left out: then none blows.
+    /// How each of the 29 inputs is spread; fixed where it is not. The three of the gust may be left out, and then none blows; and the two by
+    /// which the idle thrust changes with airspeed, and then it does not.
     /// </param>
     /// <param name="speedHeightCorrelation">
     /// Correlation ρ of threshold speed and height, −1 to 1: of the normals of a Gaussian copula. Where both inputs are normals it is
@@ -118,11 +118,8 @@ public sealed class LandingScatter
         var values = new double[count];
         for (int i = 0; i < count; i++)
         {
-            _sampler.Draw(
-                new RandomStream(unchecked((ulong)seed), (ulong)i, StreamPurpose.Scatter), out LandingInput landing, out GustInput gust);
-            ReadOnlySpan<double> row = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in landing));
-            int column = (int)variable;
-            values[i] = distribution.ToUnit(column < row.Length ? row[column] : GustInput.Row(ref gust)[column - row.Length]);
+            _sampler.Draw(new RandomStream(unchecked((ulong)seed), (ulong)i, StreamPurpose.Scatter), out LandingInput landing);
+            values[i] = distribution.ToUnit(LandingInput.Row(ref landing)[(int)variable]);
         }
 
         return values;
@@ -161,10 +158,10 @@ public sealed class LandingScatter
                 "There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
-        LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs, gusts) =>
+        LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs) =>
         {
             for (int i = 0; i < inputs.Length; i++)
-                _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i], out gusts[i]);
+                _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i]);
         }, Voice);
         double[] Results(LandingOutcome[] outcomes, Func<LandingOutcome, double> result) =>
             [.. outcomes.Select(outcome => outcome.Refusal == LandingRefusal.None ? result(outcome) : double.NaN)];

@@ -1,8 +1,8 @@
 namespace FlapAero;
 
 /// <summary>
-/// The inputs of a landing, each of which may vary in a scatter: the canonical landing's, and a gust on top of its steady wind. Thread-safe: a plain value. The default is
-/// <see cref="Mass"/>. Coefficients are plain numbers, the others quantities.
+/// The inputs of a landing, each of which may vary in a scatter: the canonical landing's, and a gust on top of its
+/// steady wind. Thread-safe: a plain value. The default is <see cref="Mass"/>. Coefficients are plain numbers, the others quantities.
 /// </summary>
 public enum LandingVariable
 {
@@ -57,7 +57,7 @@ public enum LandingVariable
     /// <summary>Time that the throttle takes to close t_c.</summary>
     PowerCutTime,
 
-    /// <summary>Idle thrust T_i.</summary>
+    /// <summary>Idle thrust at rest T_0.</summary>
     IdleThrust,
 
     /// <summary>Lift coefficient of the roll with the nose held off C_Lg1.</summary>
@@ -86,4 +86,10 @@ public enum LandingVariable
 
     /// <summary>How long the gust lasts λ, 0.2 s to an hour.</summary>
     GustLength,
+
+    /// <summary>How the idle thrust changes with airspeed T_1, a plain number in N s/m; zero where it does not.</summary>
+    IdleThrustSlope,
+
+    /// <summary>How that changes with airspeed T_2, a plain number in N s²/m²; zero where it does not.</summary>
+    IdleThrustCurvature,
 }

@@ -30,17 +30,10 @@ internal static class LandingVariables
 
     public static IReadOnlyList<LandingVariable> All { get; } = Enum.GetValues<LandingVariable>();
 
-    /// <summary>The inputs of the gust, fixed so that none blows.</summary>
-    public static IEnumerable<KeyValuePair<LandingVariable, Distribution>> Calm
-    {
-        get
-        {
-            GustInput gust = GustInput.None;
-            yield return new(LandingVariable.GustChange, Fixed(LandingVariable.GustChange, gust.Change));
-            yield return new(LandingVariable.GustStart, Fixed(LandingVariable.GustStart, gust.Start));
-            yield return new(LandingVariable.GustLength, Fixed(LandingVariable.GustLength, gust.Length));
-        }
-    }
+    /// <summary>What a landing need not say: no gust blows, and the idle thrust is the same at every airspeed.</summary>
+    public static IEnumerable<KeyValuePair<LandingVariable, Distribution>> LeftOut =>
+        LandingColumn.All.Where(column => column.LeftOut is not null)
+            .Select(column => KeyValuePair.Create(column.Variable, Fixed(column.Variable, column.LeftOut!.Value)));
 
     /// <summary>The quantity of an input; none for a plain number.</summary>
     public static QuantityInfo? Kind(LandingVariable variable) => Kinds.GetValueOrDefault(variable);

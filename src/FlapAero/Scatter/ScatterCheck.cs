@@ -16,10 +16,9 @@ internal static class ScatterCheck
         ArgumentNullException.ThrowIfNull(inputs);
         foreach (LandingVariable variable in inputs.Keys.Except(LandingVariables.All))
             throw NoSuchInput(variable);
-        // What a landing without a gust needs not say.
         Dictionary<LandingVariable, Distribution> all = new(inputs);
-        foreach ((LandingVariable variable, Distribution calm) in LandingVariables.Calm)
-            all.TryAdd(variable, calm);
+        foreach ((LandingVariable variable, Distribution usual) in LandingVariables.LeftOut)
+            all.TryAdd(variable, usual);
         foreach (LandingVariable variable in LandingVariables.All)
         {
             if (!all.TryGetValue(variable, out Distribution? distribution) || distribution is null)
@@ -55,7 +54,7 @@ internal static class ScatterCheck
     private static void Edge(LandingVariable variable, Distribution distribution, double edge, LandingVoice voice)
     {
         // Where there is no edge, any number may be drawn, the largest one too.
-        if (LandingCheck.Fault(Math.Clamp(edge, -double.MaxValue, double.MaxValue), (int)variable, voice) is not { } fault)
+        if (LandingCheck.Fault(Math.Clamp(edge, -double.MaxValue, double.MaxValue), variable, voice) is not { } fault)
             return;
         throw double.IsInfinity(edge)
             ? Refused(variable, WithoutEdges(distribution), fault.Allowed, $"{fault.Why} It reaches every number: truncate it.")

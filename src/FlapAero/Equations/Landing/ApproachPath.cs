@@ -10,52 +10,39 @@ internal readonly struct ApproachPath<T>
     private readonly T _thresholdHeight;
     private readonly T _squareLift;
     private readonly T _sink;
-    private readonly T _approachThrust;
-    private readonly T _idleThrust;
-    private readonly T _cut;
-    private readonly T _ramp;
     private readonly T _holdOffHeight;
-    private readonly AirConstants<T> _air;
+    private readonly AirForces<T> _forces;
 
     [SkipLocalsInit]
-    public ApproachPath(ReadOnlySpan<double> rows)
+    public ApproachPath(ReadOnlySpan<LandingInput> landings, Func<double, double>? profile = null)
     {
-        Columns columns = new(rows);
-        T half = 0.5 * columns[7] * columns[1];
-        T span = columns[2];
-        _mass = columns[0];
-        T induced = columns[1] / (Math.PI * columns[5] * span * span);
-        _air = new(half * columns[4] / _mass, induced * _mass / half, columns[3], T.Of(2) / span, columns[8]);
-        _thresholdHeight = columns[9];
-        ThresholdSpeed = columns[10];
-        TimeConstant = columns[12];
-        _holdOffHeight = columns[13];
-        TouchdownLift = columns[14] * columns[6];
+        Inputs inputs = new(LandingInput.Rows(landings));
+        _mass = inputs[LandingVariable.Mass];
+        T area = inputs[LandingVariable.WingArea], span = inputs[LandingVariable.Span];
+        T half = 0.5 * inputs[LandingVariable.Density] * area;
+        T induced = area / (Math.PI * inputs[LandingVariable.OswaldFactor] * span * span);
+        T headwind = inputs[LandingVariable.Headwind];
+        WindField<T> wind = new(
+            headwind, inputs[LandingVariable.GustChange], inputs[LandingVariable.GustStart], inputs[LandingVariable.GustLength], profile);
+        AirForces<T> gliding = new(
+            half * inputs[LandingVariable.ZeroLiftDragCoefficient] / _mass, induced * _mass / half, inputs[LandingVariable.WingHeight],
+            T.Of(2) / span, default, wind);
+        _thresholdHeight = inputs[LandingVariable.ThresholdHeight];
+        ThresholdSpeed = inputs[LandingVariable.ThresholdSpeed];
+        TimeConstant = inputs[LandingVariable.FlareTimeConstant];
+        _holdOffHeight = inputs[LandingVariable.HoldOffHeight];
+        TouchdownLift = inputs[LandingVariable.TouchdownLiftFraction] * inputs[LandingVariable.MaximumLiftCoefficient];
         _squareLift = _mass / (half * TouchdownLift);
 
-        T angle = Math.PI / 180 * columns[11];
-        (T sine, T cosine) = LaneAngles.SinCos(angle);
-        T slope = sine / cosine;
-        T secant = T.Fused(slope, slope, T.Of(1));
-        T wind = columns[8];
-        T root = T.Sqrt(ThresholdSpeed * ThresholdSpeed * secant - wind * wind * slope * slope);
-        _sink = slope * (root - wind) / secant;
+        _sink = SinkRate(Math.PI / 180 * inputs[LandingVariable.PathAngle], ThresholdSpeed, headwind);
         FlareHeight = T.Fused(_sink, TimeConstant, _holdOffHeight);
         FlareStart = (_thresholdHeight - FlareHeight) / _sink;
-
-        // What the rates without thrust lack is the thrust that balances them.
-        ApproachStage<T> stage = new(_air, _sink, _thresholdHeight);
-        stage.Prepare(0, T.Of(0), default);
-        T balance = stage.Rates(0, new(ThresholdSpeed)).Speed;
-        _approachThrust = T.Of(0) - balance;
-        _idleThrust = columns[17] / _mass;
-        _cut = CutTime(columns[15]);
-        _ramp = columns[16];
+        T balance = Balance(gliding.WithoutGust);
+        _forces = gliding.With(new(
+            balance, inputs[LandingVariable.IdleThrust] / _mass, inputs[LandingVariable.IdleThrustSlope] / _mass,
+            inputs[LandingVariable.IdleThrustCurvature] / _mass));
+        Timetable = new(CutTime(inputs[LandingVariable.PowerCutHeight]), inputs[LandingVariable.PowerCutTime], wind);
     }
-
-    /// <summary>The sink rate of a landing's approach.</summary>
-    public static double SinkRate(in LandingInput input) =>
-        new ApproachPath<ScalarLane>(LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input)))._sink.Value;
 
     public T ThresholdSpeed { get; }
 
@@ -67,17 +54,21 @@ internal readonly struct ApproachPath<T>
 
     public T FlareStart { get; }
 
-    public ApproachStage<T> Approach => new(_air, _sink, _thresholdHeight);
+    public Timetable<T> Timetable { get; }
 
-    public HoldOffStage<T> HoldOff => new(_air, FlareStart, _sink, TimeConstant, _holdOffHeight, _squareLift);
+    public ThrustLaw<T> Thrust => _forces.Thrust;
 
-    public SettlingStage<T> Settling => new(_air, _squareLift, _sink / ThresholdSpeed, _holdOffHeight);
+    public ApproachStage<T> Approach => new(_forces, _sink, _thresholdHeight);
 
-    public PowerSchedule<T> Power => new(_approachThrust, _idleThrust, _cut, _ramp);
+    public HoldOffStage<T> HoldOff => new(_forces, FlareStart, _sink, TimeConstant, _holdOffHeight, _squareLift);
 
-    /// <summary>The schedule of one lane.</summary>
-    public PowerSchedule<ScalarLane> PowerOf(int lane) =>
-        new(_approachThrust[lane], _idleThrust[lane], _cut[lane], _ramp[lane]);
+    public SettlingStage<T> Settling => new(_forces, _squareLift, _sink / ThresholdSpeed, _holdOffHeight);
+
+    /// <summary>What acts in the air.</summary>
+    public AirForces<T> Forces => _forces;
+
+    /// <summary>s, the sink rate of the approach.</summary>
+    public T Sink => _sink;
 
     /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
     public T LiftLeftAtFlare(in PathMotion<T> motion)
@@ -88,24 +79,30 @@ internal readonly struct ApproachPath<T>
     }
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
-    public double LiftAtFlare(double speed, int lane)
-    {
-        double ratio = _sink[lane] / speed;
-        double lift = StandardConstants.Gravity * Math.Sqrt(Math.Max(0, 1 - ratio * ratio)) + _sink[lane] / TimeConstant[lane];
-        return lift * _squareLift[lane] * TouchdownLift[lane] / (speed * speed);
-    }
+    public T LiftAtFlare(T speed) => LiftCoefficient(speed, _sink, _sink / TimeConstant);
+
+    /// <summary>C_L on a path of a sink rate and a ḧ.</summary>
+    public T LiftCoefficient(T speed, T sink, T extraLift) =>
+        PathLaws.LiftOnPath(speed, sink, extraLift) * _squareLift * TouchdownLift / (speed * speed);
 
     /// <summary>The airspeed at which the touchdown lift carries the weight.</summary>
-    public double LiftSpeed(int lane) => Math.Sqrt(StandardConstants.Gravity * _squareLift[lane]);
+    public T LiftSpeed => T.Sqrt(StandardConstants.Gravity * _squareLift);
+
+    /// <summary>The roll of one lane.</summary>
+    public GroundRoll Roll(ReadOnlySpan<LandingInput> landings, int lane, double tolerance)
+    {
+        WindField<ScalarLane> wind = Forces.Wind.Lane(lane);
+        return new(landings[lane], Thrust.Lane(lane), wind, new(Timetable.Cut[lane], landings[lane].PowerCutTime, wind), tolerance);
+    }
 
     /// <summary>
     /// About how long the settling lasts: where h − s t + ½ ḧ t² − ⅙ j t³ is zero, ḧ as the hold-off left it and j from the speed
     /// that is lost. It is only the first step.
     /// </summary>
-    public T SettlingGuess(in PowerSchedule<T> power, T time, in FreeMotion<T> motion, T sink)
+    public T SettlingGuess(T time, in FreeMotion<T> motion, T sink)
     {
         SettlingStage<T> stage = Settling;
-        stage.Prepare(0, time, power.At(time));
+        stage.Prepare(0, time, Timetable.At(time));
         FreeMotion<T> rates = stage.Rates(0, motion);
         T curve = motion.Speed * rates.Angle;
         T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, T.Of(0.05));
@@ -118,7 +115,7 @@ internal readonly struct ApproachPath<T>
         }
 
         // From high up the ground effect grows from nothing to most of itself on the way: more than one step should see of it.
-        return T.Select(T.Less(2 * _air.WingHeight, motion.Height), 0.6 * guess, guess);
+        return T.Select(T.Less(2 * _forces.Wing(T.Of(0)), motion.Height), 0.6 * guess, guess);
     }
 
     /// <summary>The values before the first step, and the landings that are refused on them.</summary>
@@ -126,15 +123,16 @@ internal readonly struct ApproachPath<T>
     public T Begin(Span<LandingOutcome> outcomes)
     {
         T tooHigh = ~T.Less(FlareHeight, _thresholdHeight);
-        T tooSteep = T.Less(_approachThrust, _idleThrust);
+        T idle = Thrust.Idle(ThresholdSpeed);
+        T tooSteep = T.Less(Thrust.Approach, idle);
         for (int i = 0; i < T.Count; i++)
         {
-            outcomes[i].ApproachThrust = _approachThrust[i] * _mass[i];
+            outcomes[i].ApproachThrust = Thrust.Approach[i] * _mass[i];
             outcomes[i].FlareHeight = FlareHeight[i];
             if (double.IsNaN(tooHigh[i]))
                 outcomes[i].Refuse(LandingRefusal.RoundOutAboveThresholdHeight, FlareHeight[i], _thresholdHeight[i]);
             else if (double.IsNaN(tooSteep[i]))
-                outcomes[i].Refuse(LandingRefusal.PathSteeperThanIdleGlide, outcomes[i].ApproachThrust, _idleThrust[i] * _mass[i]);
+                outcomes[i].Refuse(LandingRefusal.PathSteeperThanIdleGlide, outcomes[i].ApproachThrust, idle[i] * _mass[i]);
         }
 
         return ~(tooHigh | tooSteep);
@@ -152,10 +150,31 @@ internal readonly struct ApproachPath<T>
         return T.Select(T.Less(T.Of(0), above), time, T.Of(double.PositiveInfinity));
     }
 
-    private readonly ref struct Columns(ReadOnlySpan<double> rows)
+    /// <summary>s = k [√(V² (1 + k²) − w² k²) − w]/(1 + k²), k the tangent of the path's angle over the ground.</summary>
+    private static T SinkRate(T angle, T speed, T headwind)
+    {
+        (T sine, T cosine) = LaneAngles.SinCos(angle);
+        T slope = sine / cosine;
+        T secant = T.Fused(slope, slope, T.Of(1));
+        T root = T.Sqrt(speed * speed * secant - headwind * headwind * slope * slope);
+        return slope * (root - headwind) / secant;
+    }
+
+    /// <summary>
+    /// What the rates without thrust lack is the thrust that balances them. A pilot on the approach has trimmed for the shear that he
+    /// flies through, and not for a gust to come.
+    /// </summary>
+    private T Balance(AirForces<T> gliding)
+    {
+        ApproachStage<T> stage = new(gliding, _sink, _thresholdHeight);
+        stage.Prepare(0, T.Of(0), default);
+        return T.Of(0) - stage.Rates(0, new(ThresholdSpeed)).Speed;
+    }
+
+    private readonly ref struct Inputs(ReadOnlySpan<double> rows)
     {
         private readonly ReadOnlySpan<double> _rows = rows;
 
-        public T this[int column] => T.Gather(_rows, column, LandingColumns.InputCount);
+        public T this[LandingVariable variable] => T.Gather(_rows, (int)variable, LandingInput.Count);
     }
 }

@@ -1,80 +1,123 @@
 namespace FlapAero.Equations;
 
-/// <summary>Stages 5 and 6, one landing at a time: integrated while the thrust still changes, in closed form after that.</summary>
-internal static class GroundRoll
+/// <summary>Stages 5 and 6, one landing at a time: integrated while throttle or wind still change, in closed form after that.</summary>
+internal readonly struct GroundRoll
 {
     private const double LongestStage = 300;
 
     /// <summary>A roll that speeds up may have the kink at the lift-off speed in a step; the estimates see only part of what it does.</summary>
     private const double KinkTolerance = 0.1;
 
-    /// <summary>Window of <see cref="Leg"/>: Newton's last steps on a roll may be this long, s.</summary>
+    /// <summary>Window of <see cref="StageIntegrator"/>: Newton's last steps on a roll may be this long, s.</summary>
     private const double Window = 0.05;
 
-    /// <summary>Rolls from the touchdown in <paramref name="outcome"/> to the stop, or to a refusal.</summary>
-    public static void Run(
-        in LandingInput input, double touchdownGroundwardSpeed, in PowerSchedule<ScalarLane> power, double tolerance,
-        ref LandingOutcome outcome)
-    {
-        double lowered = input.NoseLowerSpeedFraction * outcome.TouchdownSpeed;
-        if (!(lowered > Math.Max(input.Headwind, 0)))
-        {
-            outcome.Refuse(LandingRefusal.StopsBeforeNoseLowers, lowered, Math.Max(input.Headwind, 0));
-            return;
-        }
+    private readonly LandingInput _input;
+    private readonly ThrustLaw<ScalarLane> _thrust;
+    private readonly WindField<ScalarLane> _wind;
+    private readonly Timetable<ScalarLane> _timetable;
+    private readonly double _tolerance;
 
-        RollState state = new(outcome.TouchdownTime, touchdownGroundwardSpeed, outcome.TouchdownDistance);
-        RollStage noseHigh = Stage(input, input.NoseHighLift, input.RollingFriction, lowered);
-        if (!Slow(noseHigh, input, lowered, power, tolerance, ref state))
+    public GroundRoll(
+        in LandingInput input, ThrustLaw<ScalarLane> thrust, WindField<ScalarLane> wind, Timetable<ScalarLane> timetable, double tolerance) =>
+        (_input, _thrust, _wind, _timetable, _tolerance) = (input, thrust, wind, timetable, tolerance);
+
+    /// <summary>Stage 5, to the airspeed at which the nose comes down.</summary>
+    public RollStage NoseHigh(double? lowered) => new(_input, _input.NoseHighLift, _input.RollingFriction, _thrust, _wind, lowered);
+
+    /// <summary>Stage 6, to the stop.</summary>
+    public RollStage Braking => new(_input, _input.LevelLift, _input.BrakingFriction, _thrust, _wind, null);
+
+    /// <summary>Rolls from the touchdown in <paramref name="outcome"/> to the stop, or to a refusal.</summary>
+    /// <param name="levelSpeed">V cos γ at the touchdown.</param>
+    /// <param name="brakesFromTouchdown">Whether there is no roll with the nose held off.</param>
+    /// <param name="outcome">The landing.</param>
+    public void Run(double levelSpeed, bool brakesFromTouchdown, ref LandingOutcome outcome)
+    {
+        RollStage braking = Braking;
+        double wind = braking.Headwind(outcome.TouchdownTime);
+        RollState state = new(outcome.TouchdownTime, levelSpeed - wind, outcome.TouchdownDistance);
+        if (!brakesFromTouchdown)
         {
-            outcome.Refuse(LandingRefusal.DoesNotSlowOnTheRoll, state.Speed, lowered);
-            return;
+            double lowered = _input.NoseLowerSpeedFraction * outcome.TouchdownSpeed;
+            RollStage noseHigh = NoseHigh(lowered);
+            if (!(lowered > Math.Max(wind, 0)))
+            {
+                outcome.Refuse(LandingRefusal.StopsBeforeNoseLowers, lowered, Math.Max(wind, 0));
+                return;
+            }
+
+            if (!Slow(noseHigh, ref state))
+            {
+                double headwind = noseHigh.Headwind(state.Time);
+                if (state.Stands)
+                    outcome.Refuse(LandingRefusal.StopsBeforeNoseLowers, lowered, headwind);
+                else
+                    outcome.Refuse(LandingRefusal.DoesNotSlowOnTheRoll, state.GroundSpeed + headwind, lowered);
+                return;
+            }
         }
 
         (outcome.NoseLowerDistance, outcome.NoseLowerTime) = (state.Distance, state.Time);
-        RollStage braking = Stage(input, input.LevelLift, input.BrakingFriction, input.Headwind);
-        if (!Slow(braking, input, input.Headwind, power, tolerance, ref state))
+        if (!Slow(braking, ref state))
         {
-            outcome.Refuse(LandingRefusal.DoesNotStop, state.Speed, input.Headwind);
+            double headwind = braking.Headwind(state.Time);
+            outcome.Refuse(LandingRefusal.DoesNotStop, state.GroundSpeed + headwind, headwind);
             return;
         }
 
         (outcome.StopDistance, outcome.StopTime) = (state.Distance, state.Time);
     }
 
-    public static RollStage Stage(in LandingInput input, double lift, double friction, double endSpeed)
+    /// <summary>Rolls to the stage's end; false where it is not reached in time, no deceleration is left or the aeroplane stands before.</summary>
+    private bool Slow(RollStage stage, ref RollState state)
     {
-        double groundEffect = DragLaws.GroundEffect(input.WingHeight, input.Span);
-        double induced = DragLaws.InducedFactor(input.Oswald, input.Span * input.Span / input.WingArea);
-        double drag = DragLaws.Coefficient(input.ZeroLiftDrag, induced, lift, groundEffect);
-        double area = 0.5 * input.Density * input.WingArea / input.Mass;
-        return new RollStage(area, lift, drag, friction, input.RunwaySlope, input.Headwind, endSpeed);
+        double latest = state.Time + LongestStage, gust = _wind.Settled.Value;
+        // A throttle that is never closed changes nothing.
+        bool closes = double.IsFinite(_timetable.Settled.Value);
+        double settled = closes ? Math.Max(_timetable.Settled.Value, gust) : gust;
+        // Above the lift-off speed and below it are two laws; a step across both would see the kink between them. In a gust the airspeed
+        // may cross it again and again.
+        double target = stage.EndSpeed ?? stage.Headwind(state.Time);
+        bool slows = (state.Time < gust || WhileChanging(stage.CarriedTo(Math.Max(stage.LiftOffSpeed, target)), settled, latest, ref state))
+            && WhileChanging(stage, settled, latest, ref state);
+        return slows && InClosedForm(stage, closes ? 1 : 0, latest, ref state);
     }
 
-    /// <summary>Rolls down to an airspeed; false where it is not reached in time or no deceleration is left.</summary>
-    private static bool Slow(
-        RollStage stage, in LandingInput input, double target, in PowerSchedule<ScalarLane> power, double tolerance, ref RollState state)
+    /// <summary>Rolls to the stage's end or until nothing changes any more; false where neither comes in time.</summary>
+    private bool WhileChanging(RollStage stage, double settled, double latest, ref RollState state)
     {
-        double latest = state.Time + LongestStage;
-        // Above the lift-off speed and below it are two laws; a step across both would see the kink between them.
-        bool slows = WhileThrustChanges(stage.CarriedTo(Math.Max(stage.LiftOffSpeed, target)), power, latest, tolerance, ref state)
-            && WhileThrustChanges(stage, power, latest, tolerance, ref state);
-        if (!slows)
-            return false;
-        double thrust = power.At(state.Time).At(state.Time).Value;
+        if (HasEnded(stage, state) || !(state.Time < settled))
+            return true;
+        StageState<ScalarLane, PathMotion<ScalarLane>> flown = new()
+        {
+            Time = state.Time,
+            Motion = new(state.GroundSpeed),
+            Distance = state.Distance,
+            Open = ScalarLane.True,
+        };
+        StageIntegrator.Fly(ref stage, _timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * _tolerance, ref flown);
+        bool slowed = !ScalarLane.Any(flown.Open);
+        double time = flown.Time.Value;
+        state = new(
+            time, slowed ? EndGroundSpeed(stage, time) : flown.Motion.Speed.Value, flown.Distance.Value, ScalarLane.Any(flown.Stuck));
+        return slowed || (!state.Stands && time < latest);
+    }
+
+    private static bool InClosedForm(RollStage stage, double closed, double latest, ref RollState state)
+    {
+        double headwind = stage.Headwind(state.Time), target = stage.EndSpeed ?? headwind;
         // Where the law has a kink it is taken in pieces: the wheels take up weight, the air comes from behind.
         ReadOnlySpan<double> edges = [stage.LiftOffSpeed, 0, target];
         foreach (double edge in edges)
         {
-            double to = Math.Max(edge, target);
-            if (state.Speed <= to)
+            double from = state.GroundSpeed + headwind, to = Math.Max(edge, target);
+            if (HasEnded(stage, state) || from <= to)
                 continue;
-            (double constant, double squared) = stage.Deceleration(0.5 * (state.Speed + to), thrust);
-            if (!(constant + squared * to * to > 0 && constant + squared * state.Speed * state.Speed > 0))
+            RollLaw law = stage.Deceleration(0.5 * (from + to), closed);
+            if (!law.Slows(from, to))
                 return false;
-            double time = RollQuadrature.Time(constant, squared, state.Speed, to);
-            double distance = RollQuadrature.Distance(constant, squared, state.Speed, to) - input.Headwind * time;
-            state = new(state.Time + time, to, state.Distance + distance);
+            double time = law.Time(from, to);
+            state = new(state.Time + time, to - headwind, state.Distance + law.Distance(from, to) - headwind * time);
             if (!(state.Time < latest))
                 return false;
         }
@@ -82,25 +125,9 @@ internal static class GroundRoll
         return true;
     }
 
-    /// <summary>Rolls to the stage's airspeed or until the thrust stays what it is; false where neither comes in time.</summary>
-    private static bool WhileThrustChanges(
-        RollStage stage, in PowerSchedule<ScalarLane> power, double latest, double tolerance, ref RollState state)
-    {
-        double settled = power.Settled.Value;
-        if (state.Speed <= stage.EndSpeed || !(state.Time < settled) || double.IsPositiveInfinity(settled))
-            return true;
-        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
-        {
-            Time = state.Time,
-            Motion = new(state.Speed),
-            Distance = state.Distance,
-            Open = ScalarLane.True,
-        };
-        Leg.Fly(ref stage, power, Math.Min(settled, latest), 2, Window, KinkTolerance * tolerance, ref leg);
-        bool slowed = !ScalarLane.Any(leg.Open);
-        state = new(leg.Time.Value, slowed ? stage.EndSpeed : leg.Motion.Speed.Value, leg.Distance.Value);
-        return slowed || (!ScalarLane.Any(leg.Stuck) && state.Time < latest);
-    }
+    private static bool HasEnded(RollStage stage, in RollState state) => state.GroundSpeed <= EndGroundSpeed(stage, state.Time);
 
-    private readonly record struct RollState(double Time, double Speed, double Distance);
+    private static double EndGroundSpeed(RollStage stage, double time) => stage.EndSpeed is { } end ? end - stage.Headwind(time) : 0;
+
+    private readonly record struct RollState(double Time, double GroundSpeed, double Distance, bool Stands = false);
 }

@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace FlapAero.Equations;
 
-/// <summary>A stage in the air, or of the roll while the thrust still changes: its law, and what ends it.</summary>
+/// <summary>A stage in the air, or of the roll while throttle or wind still change: its law, and what ends it.</summary>
 internal interface IStage<T, TMotion>
     where T : unmanaged, ILanes<T>
     where TMotion : unmanaged, IMotion<TMotion, T>
@@ -14,7 +14,7 @@ internal interface IStage<T, TMotion>
     /// Makes a node ready: what depends on the time alone is worked out here, away from the chain in which each node waits for
     /// the one before, so that the hardware can overlap the costly functions.
     /// </summary>
-    void Prepare(int node, T time, in Thrust<T> thrust);
+    void Prepare(int node, T time, in Segment<T> segment);
 
     /// <summary>How the motion changes at a node that is ready.</summary>
     TMotion Rates(int node, in TMotion motion);

@@ -12,8 +12,8 @@ internal static class LandingCheck
         ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
         for (int i = 0; i < values.Length; i++)
         {
-            if (!LandingBounds.Of(i).Allow(values[i]))
-                throw Fault(values[i], i, voice, row)!;
+            if (!LandingColumn.All[i].Bounds.Allow(values[i]))
+                throw Fault(values[i], (LandingVariable)i, voice, row)!;
         }
 
         if (FaultOfWhole(input, voice, row) is { } fault)
@@ -26,7 +26,7 @@ internal static class LandingCheck
         ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
         for (int i = 0; i < values.Length; i++)
         {
-            if (!LandingBounds.Of(i).Allow(values[i]))
+            if (!LandingColumn.All[i].Bounds.Allow(values[i]))
                 return false;
         }
 
@@ -39,16 +39,16 @@ internal static class LandingCheck
         : !HasPath(input) ? NoPath(input, voice ?? LandingVoice.OfTables, At(row))
         : null;
 
-    /// <summary>What is wrong with a value of a column, without throwing it; null where nothing is.</summary>
-    public static RefusedInputException? Fault(double value, int column, LandingVoice? voice = null, int row = NoRow)
+    /// <summary>What is wrong with a value of an input, without throwing it; null where nothing is.</summary>
+    public static RefusedInputException? Fault(double value, LandingVariable variable, LandingVoice? voice = null, int row = NoRow)
     {
-        LandingBounds bounds = LandingBounds.Of(column);
+        LandingBounds bounds = LandingColumn.Of(variable).Bounds;
         if (bounds.Allow(value))
             return null;
         voice ??= LandingVoice.OfTables;
         return RefusedInputException.Of(
-            voice.Argument(column), voice.Input(column), voice.Value(column, value), bounds.Words(column, voice), bounds.Why,
-            voice.Actual(column, value), place: At(row));
+            voice.Argument(variable), voice.Input(variable), voice.Value(variable, value), bounds.Words(variable, voice), bounds.Why,
+            voice.Actual(variable, value), place: At(row));
     }
 
     /// <summary>Refuses a landing whose numbers left what can be computed: finite, but of no aeroplane.</summary>
@@ -69,10 +69,10 @@ internal static class LandingCheck
 
     private static RefusedInputException Uncomputed(in LandingInput input, int result, int row, LandingVoice voice)
     {
-        string mass = voice.Shown((int)LandingVariable.Mass, input.Mass);
-        string area = voice.Shown((int)LandingVariable.WingArea, input.WingArea);
-        string density = voice.Shown((int)LandingVariable.Density, input.Density);
-        string speed = voice.Shown((int)LandingVariable.ThresholdSpeed, input.ThresholdSpeed);
+        string mass = voice.Shown(LandingVariable.Mass, input.Mass);
+        string area = voice.Shown(LandingVariable.WingArea, input.WingArea);
+        string density = voice.Shown(LandingVariable.Density, input.Density);
+        string speed = voice.Shown(LandingVariable.ThresholdSpeed, input.ThresholdSpeed);
         return RefusedInputException.OfWhole(
             null,
             $"{voice.Result(result)} cannot be computed (mass {mass}, wing area {area}, density {density}, threshold speed "
@@ -90,21 +90,21 @@ internal static class LandingCheck
 
     private static RefusedInputException BelowWind(in LandingInput input, LandingVoice voice, string place)
     {
-        const int column = (int)LandingVariable.ThresholdSpeed;
+        const LandingVariable variable = LandingVariable.ThresholdSpeed;
         return RefusedInputException.Of(
-            voice.Argument(column), voice.Input(column), voice.Value(column, input.ThresholdSpeed),
-            $"more than the headwind, {voice.Value((int)LandingVariable.Headwind, input.Headwind)}",
-            "Against a faster wind the aeroplane flies backwards.", voice.Actual(column, input.ThresholdSpeed), place: place);
+            voice.Argument(variable), voice.Input(variable), voice.Value(variable, input.ThresholdSpeed),
+            $"more than the headwind, {voice.Value(LandingVariable.Headwind, input.Headwind)}",
+            "Against a faster wind the aeroplane flies backwards.", voice.Actual(variable, input.ThresholdSpeed), place: place);
     }
 
     private static RefusedInputException NoPath(in LandingInput input, LandingVoice voice, string place)
     {
-        const int column = (int)LandingVariable.PathAngle, speed = (int)LandingVariable.ThresholdSpeed;
-        string wind = voice.Value((int)LandingVariable.Headwind, input.Headwind);
+        const LandingVariable variable = LandingVariable.PathAngle, speed = LandingVariable.ThresholdSpeed;
+        string wind = voice.Value(LandingVariable.Headwind, input.Headwind);
         return RefusedInputException.Of(
-            voice.Argument(column), voice.Input(column), voice.Value(column, input.PathAngleDegrees),
+            voice.Argument(variable), voice.Input(variable), voice.Value(variable, input.PathAngleDegrees),
             "an angle at which the airspeed can make the path over the ground",
-            "With so much tailwind no flight path through the air does.", voice.Actual(column, input.PathAngleDegrees),
+            "With so much tailwind no flight path through the air does.", voice.Actual(variable, input.PathAngleDegrees),
             $"with headwind {wind} and {voice.Input(speed)} {voice.Value(speed, input.ThresholdSpeed)}", place);
     }
 

@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace FlapAero.Equations;
 
 /// <summary>
-/// What became of one canonical landing, SI. The first 13 fields are the columns of <see cref="LandingColumns.Results"/>; in a
+/// What became of one canonical landing, SI. The first 13 fields are the columns of <see cref="ResultColumns"/>; in a
 /// refused landing those that were not reached are NaN and none of them is a result.
 /// </summary>
 [StructLayout(LayoutKind.Sequential)]
@@ -36,14 +36,14 @@ internal record struct LandingOutcome
 
     /// <summary>The 13 results in the order of the columns.</summary>
     public static ReadOnlySpan<double> Results(in LandingOutcome outcome) =>
-        MemoryMarshal.CreateReadOnlySpan(in outcome.ApproachThrust, LandingColumns.ResultCount);
+        MemoryMarshal.CreateReadOnlySpan(in outcome.ApproachThrust, ResultColumns.Count);
 
     public static LandingOutcome Unreached
     {
         get
         {
             LandingOutcome outcome = default;
-            MemoryMarshal.CreateSpan(ref outcome.ApproachThrust, LandingColumns.ResultCount + 4).Fill(double.NaN);
+            MemoryMarshal.CreateSpan(ref outcome.ApproachThrust, ResultColumns.Count + 4).Fill(double.NaN);
             return outcome;
         }
     }

@@ -2,7 +2,7 @@ using System.Runtime.Intrinsics;
 
 namespace FlapAero.Equations;
 
-/// <summary>The canonical landing. One landing and many run the same code, in one lane or in as many as the hardware has.</summary>
+/// <summary>Landings. One landing and many run the same code, in one lane or in as many as the hardware has.</summary>
 internal static class LandingSolver
 {
     /// <summary>Share by which a step of the integrator may be wrong, by its own estimate.</summary>
@@ -15,11 +15,12 @@ internal static class LandingSolver
     /// <exception cref="RefusedInputException">
     /// The input makes no sense; it says which, as <paramref name="voice"/> calls it.
     /// </exception>
-    public static LandingOutcome Solve(in LandingInput input, double tolerance = DefaultTolerance, LandingVoice? voice = null)
+    public static LandingOutcome Solve(
+        in LandingInput input, double tolerance = DefaultTolerance, LandingVoice? voice = null, in LandingManner manner = default)
     {
         LandingCheck.Input(input, voice: voice);
         LandingOutcome outcome = LandingOutcome.Unreached;
-        LaneSolver<ScalarLane>.Solve(new ReadOnlySpan<LandingInput>(in input), new Span<LandingOutcome>(ref outcome), tolerance);
+        LaneSolver<ScalarLane>.Solve(new ReadOnlySpan<LandingInput>(in input), new Span<LandingOutcome>(ref outcome), tolerance, manner);
         LandingCheck.Computed(input, outcome, voice: voice);
         return outcome;
     }

@@ -14,9 +14,10 @@ internal static class LaneSolver<T>
     private const double RunAway = 0.2;
 
     /// <summary>Flies <see cref="ILanes{T}.Count"/> landings; those few that graze a stage's end once more by themselves, closely.</summary>
-    public static void Solve(ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance)
+    public static void Solve(
+        ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance, in LandingManner manner = default)
     {
-        T grazing = Fly(inputs, outcomes, tolerance);
+        T grazing = Fly(inputs, outcomes, tolerance, manner);
         if (!T.Any(grazing) || tolerance <= GrazingTolerance)
             return;
         for (int i = 0; i < T.Count; i++)
@@ -24,116 +25,124 @@ internal static class LaneSolver<T>
             if (!double.IsNaN(grazing[i]))
                 continue;
             outcomes[i] = LandingOutcome.Unreached;
-            LaneSolver<ScalarLane>.Fly(inputs.Slice(i, 1), outcomes.Slice(i, 1), GrazingTolerance);
+            LaneSolver<ScalarLane>.Fly(inputs.Slice(i, 1), outcomes.Slice(i, 1), GrazingTolerance, manner);
         }
     }
 
     /// <summary>Flies the landings once.</summary>
     /// <returns>The mask of those that graze.</returns>
-    internal static T Fly(ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance)
+    internal static T Fly(
+        ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance, in LandingManner manner = default)
     {
-        ApproachPath<T> path = new(LandingInput.Rows(inputs));
+        ApproachPath<T> path = new(inputs, manner.Profile);
         T open = path.Begin(outcomes);
-        LegState<T, PathMotion<T>> leg = new() { Motion = new(path.ThresholdSpeed), Open = open };
+        StageState<T, PathMotion<T>> state = new() { Motion = new(path.ThresholdSpeed), Open = open };
         if (T.Any(open))
-            Approach(path, tolerance, ref leg, outcomes);
-        if (T.Any(leg.Open))
-            HoldOff(path, tolerance, ref leg, outcomes);
-        if (T.Any(leg.Open))
-            leg.Grazing |= Settle(path, inputs, tolerance, leg, outcomes);
-        return leg.Grazing;
+            Approach(path, tolerance, ref state, outcomes);
+        if (T.Any(state.Open))
+            HoldOff(path, tolerance, ref state, outcomes);
+        if (T.Any(state.Open))
+            state.Grazing |= Land(path, inputs, tolerance, manner, state, outcomes);
+        return state.Grazing;
     }
 
-    private static void Approach(in ApproachPath<T> path, double tolerance, ref LegState<T, PathMotion<T>> leg, Span<LandingOutcome> outcomes)
+    private static void Approach(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
-        T open = leg.Open;
+        T open = state.Open;
         ApproachStage<T> stage = path.Approach;
-        Leg.Fly(ref stage, path.Power, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref leg);
+        StageIntegrator.Fly(ref stage, path.Timetable, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref state);
         for (int i = 0; i < T.Count; i++)
         {
             outcomes[i].FlareStartTime = path.FlareStart[i];
-            outcomes[i].FlareStartDistance = leg.Distance[i];
-            outcomes[i].FlareStartSpeed = leg.Motion.Speed[i];
+            outcomes[i].FlareStartDistance = state.Distance[i];
+            outcomes[i].FlareStartSpeed = state.Motion.Speed[i];
         }
 
         // Speed that collapses on the way down has passed the touchdown lift long before.
-        T limit = open & (~T.Less(path.LiftLeftAtFlare(leg.Motion), T.Of(0)) | leg.Stuck);
+        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion), T.Of(0)) | state.Stuck);
+        T lift = path.LiftAtFlare(state.Motion.Speed);
         for (int i = 0; i < T.Count; i++)
         {
-            if (!double.IsNaN(limit[i]))
-                continue;
-            double lift = path.LiftAtFlare(outcomes[i].FlareStartSpeed, i);
-            outcomes[i].Refuse(LandingRefusal.LiftLimitBeforeRoundOut, lift, path.TouchdownLift[i]);
+            if (double.IsNaN(limit[i]))
+                outcomes[i].Refuse(LandingRefusal.LiftLimitBeforeRoundOut, lift[i], path.TouchdownLift[i]);
         }
 
-        leg.Open = open & ~limit;
-        leg.Grazing |= leg.Open & T.Less(RunAway * path.ThresholdSpeed, T.Abs(leg.Motion.Speed - path.ThresholdSpeed));
-        leg.Stuck = T.Of(0);
-        leg.Spent = 0;
-        leg.Time = path.FlareStart;
+        state.Open = open & ~limit;
+        state.Grazing |= state.Open & T.Less(RunAway * path.ThresholdSpeed, T.Abs(state.Motion.Speed - path.ThresholdSpeed));
+        state.Stuck = T.Of(0);
+        state.Spent = 0;
+        state.Time = path.FlareStart;
     }
 
-    private static void HoldOff(in ApproachPath<T> path, double tolerance, ref LegState<T, PathMotion<T>> leg, Span<LandingOutcome> outcomes)
+    private static void HoldOff(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
-        T open = leg.Open;
+        T open = state.Open;
         HoldOffStage<T> stage = path.HoldOff;
-        Leg.Fly(
-            ref stage, path.Power, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.03 * path.TimeConstant,
-            tolerance, ref leg);
-        T floats = leg.Open & ~leg.Stuck;
-        T height = stage.Height(stage.Sink(leg.Time));
-        T done = open & ~leg.Open;
+        StageIntegrator.Fly(
+            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.03 * path.TimeConstant,
+            tolerance, ref state);
+        T floats = state.Open & ~state.Stuck;
+        T height = stage.Height(stage.Sink(state.Time));
+        T done = open & ~state.Open;
         for (int i = 0; i < T.Count; i++)
         {
             if (double.IsNaN(floats[i]))
-                outcomes[i].Refuse(LandingRefusal.NeverSlowsToTouchdown, leg.Motion.Speed[i], path.LiftSpeed(i));
+                outcomes[i].Refuse(LandingRefusal.NeverSlowsToTouchdown, state.Motion.Speed[i], path.LiftSpeed[i]);
             if (!double.IsNaN(done[i]))
                 continue;
-            outcomes[i].HoldOffEndTime = leg.Time[i];
+            outcomes[i].HoldOffEndTime = state.Time[i];
             outcomes[i].HoldOffEndHeight = height[i];
-            outcomes[i].HoldOffEndDistance = leg.Distance[i];
-            outcomes[i].HoldOffEndSpeed = leg.Motion.Speed[i];
+            outcomes[i].HoldOffEndDistance = state.Distance[i];
+            outcomes[i].HoldOffEndSpeed = state.Motion.Speed[i];
         }
 
-        leg.Open = done;
+        state.Open = done;
     }
 
-    private static T Settle(
-        in ApproachPath<T> path, ReadOnlySpan<LandingInput> inputs, double tolerance, in LegState<T, PathMotion<T>> before,
-        Span<LandingOutcome> outcomes)
+    /// <summary>From the end of the hold-off to the wheels on the runway, and the roll.</summary>
+    private static T Land(
+        in ApproachPath<T> path, ReadOnlySpan<LandingInput> inputs, double tolerance, in LandingManner manner,
+        in StageState<T, PathMotion<T>> before, Span<LandingOutcome> outcomes)
     {
         HoldOffStage<T> holdOff = path.HoldOff;
         T sink = holdOff.Sink(before.Time);
-        T speed = before.Motion.Speed;
-        T angle = T.Of(0) - LaneLaws.ArcSine(sink / speed);
-        LegState<T, FreeMotion<T>> leg = new()
+        T angle = T.Of(0) - LaneLaws.ArcSine(sink / before.Motion.Speed);
+        StageState<T, FreeMotion<T>> state = new()
         {
             Time = before.Time,
-            Motion = new(speed, angle, holdOff.Height(sink)),
+            Motion = new(before.Motion.Speed, angle, holdOff.Height(sink)),
             Distance = before.Distance,
             Open = before.Open,
         };
-        T until = before.Time + T.Of(LongestSettling);
-        PowerSchedule<T> power = path.Power;
-        T guess = path.SettlingGuess(power, before.Time, leg.Motion, sink);
+        if (!manner.PutsWheelsOn)
+            Settle(path, sink, tolerance, ref state, outcomes);
+        T done = manner.PutsWheelsOn ? before.Open : before.Open & ~state.Open;
+        (T sine, T cosine) = LaneAngles.SinCos(state.Motion.Angle);
+        for (int i = 0; i < T.Count; i++)
+        {
+            if (!double.IsNaN(done[i]))
+                continue;
+            outcomes[i].TouchdownTime = state.Time[i];
+            outcomes[i].TouchdownDistance = state.Distance[i];
+            outcomes[i].TouchdownSpeed = state.Motion.Speed[i];
+            outcomes[i].TouchdownSink = -state.Motion.Speed[i] * sine[i];
+            path.Roll(inputs, i, tolerance).Run(state.Motion.Speed[i] * cosine[i], manner.BrakesFromTouchdown, ref outcomes[i]);
+        }
+
+        return state.Grazing;
+    }
+
+    private static void Settle(
+        in ApproachPath<T> path, T sink, double tolerance, ref StageState<T, FreeMotion<T>> state, Span<LandingOutcome> outcomes)
+    {
+        T guess = path.SettlingGuess(state.Time, state.Motion, sink);
         SettlingStage<T> stage = path.Settling;
-        Leg.Fly(ref stage, power, until, guess, T.Of(0.1), tolerance, ref leg);
-        T hovers = leg.Open & ~leg.Stuck;
-        T done = before.Open & ~leg.Open;
-        (T sine, T cosine) = LaneAngles.SinCos(leg.Motion.Angle);
+        StageIntegrator.Fly(ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(0.1), tolerance, ref state);
+        T hovers = state.Open & ~state.Stuck;
         for (int i = 0; i < T.Count; i++)
         {
             if (double.IsNaN(hovers[i]))
-                outcomes[i].Refuse(LandingRefusal.NeverSettles, leg.Motion.Height[i], 0);
-            if (!double.IsNaN(done[i]))
-                continue;
-            outcomes[i].TouchdownTime = leg.Time[i];
-            outcomes[i].TouchdownDistance = leg.Distance[i];
-            outcomes[i].TouchdownSpeed = leg.Motion.Speed[i];
-            outcomes[i].TouchdownSink = -leg.Motion.Speed[i] * sine[i];
-            GroundRoll.Run(inputs[i], leg.Motion.Speed[i] * cosine[i], path.PowerOf(i), tolerance, ref outcomes[i]);
+                outcomes[i].Refuse(LandingRefusal.NeverSettles, state.Motion.Height[i], 0);
         }
-
-        return leg.Grazing;
     }
 }

@@ -3,10 +3,10 @@ namespace FlapAero.Equations;
 /// <summary>A refusal in a sentence, with the values that show it as whoever asked would say them.</summary>
 internal static class RefusalText
 {
-    private const int Height = (int)LandingVariable.ThresholdHeight;
-    private const int Thrust = (int)LandingVariable.IdleThrust;
-    private const int Speed = (int)LandingVariable.ThresholdSpeed;
-    private const int Lift = (int)LandingVariable.MaximumLiftCoefficient;
+    private const LandingVariable Height = LandingVariable.ThresholdHeight;
+    private const LandingVariable Thrust = LandingVariable.IdleThrust;
+    private const LandingVariable Speed = LandingVariable.ThresholdSpeed;
+    private const LandingVariable Lift = LandingVariable.MaximumLiftCoefficient;
 
     public static string Explain(in LandingOutcome outcome, LandingVoice? voice = null)
     {
@@ -36,7 +36,7 @@ internal static class RefusalText
     }
 
     /// <summary>The input whose unit the two values of a reason have.</summary>
-    private static int Column(LandingRefusal refusal) => refusal switch
+    private static LandingVariable Column(LandingRefusal refusal) => refusal switch
     {
         LandingRefusal.RoundOutAboveThresholdHeight or LandingRefusal.NeverSettles => Height,
         LandingRefusal.PathSteeperThanIdleGlide => Thrust,
@@ -46,7 +46,7 @@ internal static class RefusalText
 
     private static (string Shown, string Limit) Values(in LandingOutcome outcome, LandingVoice voice)
     {
-        int column = Column(outcome.Refusal);
-        return (voice.Shown(column, outcome.Shown), voice.Shown(column, outcome.Limit));
+        LandingVariable variable = Column(outcome.Refusal);
+        return (voice.Shown(variable, outcome.Shown), voice.Shown(variable, outcome.Limit));
     }
 }

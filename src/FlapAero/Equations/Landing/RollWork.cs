@@ -10,9 +10,9 @@ internal static class RollWork
     public static List<RollWorkState> Along(in LandingInput input, IReadOnlyList<TrajectoryState> states)
     {
         var works = new List<RollWorkState>();
-        RollStage noseHigh = GroundRoll.Stage(input, input.NoseHighLift, input.RollingFriction, 0);
-        RollStage braking = GroundRoll.Stage(input, input.LevelLift, input.BrakingFriction, 0);
-        (double headwind, double mass) = (input.Headwind, input.Mass);
+        // Of the laws only what slows is asked: neither thrust nor wind.
+        RollStage noseHigh = new(input, input.NoseHighLift, input.RollingFriction, default, default, null);
+        RollStage braking = new(input, input.LevelLift, input.BrakingFriction, default, default, null);
         double touchdown = 0, energy = 0;
         RollPowers sum = default;
         for (int i = 0; i < states.Count; i++)
@@ -20,11 +20,11 @@ internal static class RollWork
             TrajectoryState state = states[i];
             if (state.Stage is not (LandingStage.RollNoseHigh or LandingStage.RollBraking))
                 continue;
-            double ground = state.Speed - headwind;
+            double ground = state.Speed - state.Headwind;
             if (works.Count == 0)
                 (touchdown, energy) = (state.Distance, 0.5 * ground * ground);
             else if (states[i - 1].Stage == state.Stage)
-                sum += Step(state.Stage == LandingStage.RollNoseHigh ? noseHigh : braking, states[i - 1], state, headwind, mass) * (1 / energy);
+                sum += Step(state.Stage == LandingStage.RollNoseHigh ? noseHigh : braking, states[i - 1], state, input.Mass) * (1 / energy);
             works.Add(new(state.Stage, state.Distance - touchdown, ground, sum, 0.5 * ground * ground / energy));
         }
 
@@ -32,12 +32,15 @@ internal static class RollWork
     }
 
     /// <summary>Simpson's rule; the speed halfway from the speeds and the slowing at both ends, a cubic: the error goes with the fourth power.</summary>
-    private static RollPowers Step(RollStage stage, in TrajectoryState from, in TrajectoryState to, double headwind, double mass)
+    private static RollPowers Step(RollStage stage, in TrajectoryState from, in TrajectoryState to, double mass)
     {
         double lasts = to.Time - from.Time, first = from.Thrust / mass, last = to.Thrust / mass;
-        RollPowers begin = Powers(stage, from.Speed, first, headwind), end = Powers(stage, to.Speed, last, headwind);
-        double halfway = 0.5 * (from.Speed + to.Speed) + lasts / 8 * (Slowing(stage, to.Speed, last) - Slowing(stage, from.Speed, first));
-        RollPowers middle = Powers(stage, halfway, 0.5 * (first + last), headwind);
+        RollPowers begin = Powers(stage, from.Speed, first, from.Headwind), end = Powers(stage, to.Speed, last, to.Headwind);
+        // u over the ground from its values and slopes, T/m evenly between.
+        double halfway = 0.5 * (from.Speed - from.Headwind + to.Speed - to.Headwind)
+            + lasts / 8 * (Slowing(stage, to.Speed, last) - Slowing(stage, from.Speed, first));
+        double headwind = 0.5 * (from.Headwind + to.Headwind);
+        RollPowers middle = Powers(stage, halfway + headwind, 0.5 * (first + last), headwind);
         return (begin + middle * 4 + end) * (lasts / 6);
     }
 

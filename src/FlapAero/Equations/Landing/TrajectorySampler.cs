@@ -9,62 +9,56 @@ internal sealed class TrajectorySampler
     private readonly LandingInput _input;
     private readonly LandingOutcome _outcome;
     private readonly ApproachPath<ScalarLane> _path;
-    private readonly PowerSchedule<ScalarLane> _power;
+    private readonly GroundRoll _roll;
     private readonly double _interval;
     private readonly double _tolerance;
-    private readonly double _qArea;
     private readonly List<TrajectoryState> _states = [];
 
-    private TrajectorySampler(in LandingInput input, in LandingOutcome outcome, double interval, double tolerance)
+    private TrajectorySampler(
+        in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner)
     {
         (_input, _outcome, _interval, _tolerance) = (input, outcome, interval, tolerance);
-        _path = new(LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input)));
-        _power = _path.Power;
-        _qArea = 0.5 * input.Density * input.WingArea;
+        ReadOnlySpan<LandingInput> one = new(in input);
+        _path = new(one, manner.Profile);
+        _roll = _path.Roll(one, 0, tolerance);
     }
 
     /// <summary>States at most an interval apart; both ends of every stage are among them.</summary>
-    public static List<TrajectoryState> Sample(in LandingInput input, in LandingOutcome outcome, double interval, double tolerance)
+    public static List<TrajectoryState> Sample(
+        in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner = default)
     {
-        var sampler = new TrajectorySampler(input, outcome, interval, tolerance);
+        var sampler = new TrajectorySampler(input, outcome, interval, tolerance, manner);
         sampler.Approach();
         sampler.HoldOff();
         if (outcome.TouchdownTime > outcome.HoldOffEndTime)
             sampler.Settle();
+        double level = Math.Sqrt(outcome.TouchdownSpeed * outcome.TouchdownSpeed - outcome.TouchdownSink * outcome.TouchdownSink);
+        RollStage noseHigh = sampler._roll.NoseHigh(null);
+        double ground = level - noseHigh.Headwind(outcome.TouchdownTime);
+        if (!manner.BrakesFromTouchdown)
+            ground = sampler.Roll(
+                LandingStage.RollNoseHigh, noseHigh, input.NoseHighLift, outcome.TouchdownTime, ground, outcome.TouchdownDistance,
+                outcome.NoseLowerTime, outcome.NoseLowerDistance);
         sampler.Roll(
-            LandingStage.RollNoseHigh, GroundRoll.Stage(input, input.NoseHighLift, input.RollingFriction, double.NegativeInfinity),
-            input.NoseHighLift, outcome.TouchdownTime, sampler.RollStart, outcome.TouchdownDistance, outcome.NoseLowerTime, outcome.NoseLowerDistance);
-        sampler.Roll(
-            LandingStage.RollBraking, GroundRoll.Stage(input, input.LevelLift, input.BrakingFriction, double.NegativeInfinity),
-            input.LevelLift, outcome.NoseLowerTime, Math.Min(sampler.RollStart, input.NoseLowerSpeedFraction * outcome.TouchdownSpeed),
-            outcome.NoseLowerDistance, outcome.StopTime, outcome.StopDistance);
+            LandingStage.RollBraking, sampler._roll.Braking, input.LevelLift, outcome.NoseLowerTime, ground, outcome.NoseLowerDistance,
+            outcome.StopTime, outcome.StopDistance);
         return sampler._states;
-    }
-
-    private double RollStart
-    {
-        get
-        {
-            double sine = _outcome.TouchdownSink / _outcome.TouchdownSpeed;
-            return _outcome.TouchdownSpeed * Math.Sqrt(1 - sine * sine);
-        }
     }
 
     private void Approach()
     {
-        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new() { Motion = new(_path.ThresholdSpeed) };
+        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Motion = new(_path.ThresholdSpeed) };
         ApproachStage<ScalarLane> stage = _path.Approach;
-        double sink = ApproachPath<ScalarLane>.SinkRate(_input);
         foreach (double time in Moments(0, _outcome.FlareStartTime))
         {
-            FlyTo(ref stage, time, ref leg);
-            Add(LandingStage.Approach, leg, _outcome.FlareStartDistance, stage.Height(time).Value, sink, 0);
+            FlyTo(ref stage, time, ref state);
+            OnPath(LandingStage.Approach, state, _outcome.FlareStartDistance, stage.Height(time).Value, _path.Sink.Value, 0);
         }
     }
 
     private void HoldOff()
     {
-        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new()
+        StageState<ScalarLane, PathMotion<ScalarLane>> state = new()
         {
             Time = _outcome.FlareStartTime,
             Motion = new(_outcome.FlareStartSpeed),
@@ -73,9 +67,9 @@ internal sealed class TrajectorySampler
         HoldOffStage<ScalarLane> stage = _path.HoldOff;
         foreach (double time in Moments(_outcome.FlareStartTime, _outcome.HoldOffEndTime))
         {
-            FlyTo(ref stage, time, ref leg);
+            FlyTo(ref stage, time, ref state);
             double sink = stage.Sink(time).Value;
-            Add(LandingStage.HoldOff, leg, _outcome.HoldOffEndDistance, stage.Height(sink).Value, sink, sink / _input.FlareTimeConstant);
+            OnPath(LandingStage.HoldOff, state, _outcome.HoldOffEndDistance, stage.Height(sink).Value, sink, sink / _input.FlareTimeConstant);
         }
     }
 
@@ -83,7 +77,7 @@ internal sealed class TrajectorySampler
     {
         HoldOffStage<ScalarLane> holdOff = _path.HoldOff;
         double sink = holdOff.Sink(_outcome.HoldOffEndTime).Value;
-        LegState<ScalarLane, FreeMotion<ScalarLane>> leg = new()
+        StageState<ScalarLane, FreeMotion<ScalarLane>> state = new()
         {
             Time = _outcome.HoldOffEndTime,
             Motion = new(_outcome.HoldOffEndSpeed, -Math.Asin(sink / _outcome.HoldOffEndSpeed), _outcome.HoldOffEndHeight),
@@ -92,38 +86,49 @@ internal sealed class TrajectorySampler
         SettlingStage<ScalarLane> stage = _path.Settling;
         foreach (double time in Moments(_outcome.HoldOffEndTime, _outcome.TouchdownTime))
         {
-            FlyTo(ref stage, time, ref leg);
-            FreeMotion<ScalarLane> motion = leg.Motion;
+            FlyTo(ref stage, time, ref state);
+            FreeMotion<ScalarLane> motion = state.Motion;
             bool down = time >= _outcome.TouchdownTime;
-            _states.Add(new(
-                LandingStage.Settling, time, down ? _outcome.TouchdownDistance : Within(leg.Distance, _outcome.TouchdownDistance), down ? 0 : motion.Height.Value, motion.Speed.Value,
-                -motion.Speed.Value * Math.Sin(motion.Angle.Value), _path.TouchdownLift.Value, Thrust(time)));
+            Add(LandingStage.Settling, time, down ? _outcome.TouchdownDistance : Within(state.Distance, _outcome.TouchdownDistance),
+                down ? 0 : motion.Height.Value, motion.Speed.Value, -motion.Speed.Value * Math.Sin(motion.Angle.Value), _path.TouchdownLift.Value);
         }
     }
 
-    private void Roll(LandingStage name, RollStage stage, double lift, double start, double speed, double from, double end, double to)
+    /// <summary>Rolls a stage.</summary>
+    /// <returns>Speed over the ground at its end.</returns>
+    private double Roll(LandingStage name, RollStage stage, double lift, double start, double ground, double from, double end, double to)
     {
-        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new() { Time = start, Motion = new(speed), Distance = from };
+        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Time = start, Motion = new(ground), Distance = from };
         foreach (double time in Moments(start, end))
         {
-            FlyTo(ref stage, time, ref leg);
-            _states.Add(new(name, time, time >= end ? to : Within(leg.Distance, to), 0, leg.Motion.Speed.Value, 0, lift, Thrust(time)));
+            FlyTo(ref stage, time, ref state);
+            double airspeed = state.Motion.Speed.Value + stage.Headwind(time);
+            Add(name, time, time >= end ? to : Within(state.Distance, to), 0, airspeed, 0, lift);
         }
+
+        return state.Motion.Speed.Value;
     }
 
-    private void Add(
-        LandingStage name, in LegState<ScalarLane, PathMotion<ScalarLane>> leg, double to, double height, double sink, double extraLift)
+    private void OnPath(
+        LandingStage name, in StageState<ScalarLane, PathMotion<ScalarLane>> state, double to, double height, double sink, double extraLift)
     {
-        double speed = leg.Motion.Speed.Value;
-        double cosine = Math.Sqrt(1 - sink * sink / (speed * speed));
-        double lift = _input.Mass * (StandardConstants.Gravity * cosine + extraLift) / (_qArea * speed * speed);
-        _states.Add(new(name, leg.Time.Value, Within(leg.Distance, to), height, speed, sink, lift, Thrust(leg.Time.Value)));
+        double lift = _path.LiftCoefficient(state.Motion.Speed, sink, extraLift).Value;
+        Add(name, state.Time.Value, Within(state.Distance, to), height, state.Motion.Speed.Value, sink, lift);
+    }
+
+    private void Add(LandingStage name, double time, double distance, double height, double speed, double sink, double lift)
+    {
+        AirForces<ScalarLane> forces = _path.Forces;
+        double wing = forces.Wing(height).Value, area = 0.5 * _input.Density * _input.WingArea / _input.Mass;
+        double drag = Math.CopySign(forces.Drag(forces.Induced(wing), speed * speed, area * lift * speed).Value, speed);
+        double thrust = _path.Thrust.At(_path.Timetable.At(time).Closed(time), speed).Value;
+        _states.Add(new(
+            name, time, distance, height, speed, sink, lift, _input.Mass * thrust, _input.Mass * drag,
+            forces.Wind.At(wing, time).Value, forces.Wind.Rate(wing, -sink, time).Value));
     }
 
     // Flown in other steps than the outcome's, a stage's last metres differ in the last digits: none may lie beyond its end.
     private static double Within(ScalarLane distance, double end) => Math.Min(distance.Value, end);
-
-    private double Thrust(double time) => _input.Mass * _power.At(time).At(time).Value;
 
     private IEnumerable<double> Moments(double start, double end)
     {
@@ -134,11 +139,11 @@ internal sealed class TrajectorySampler
     }
 
     // Not to the stage's own end: that is the outcome's, found once.
-    private void FlyTo<TMotion, TStage>(ref TStage stage, double time, ref LegState<ScalarLane, TMotion> leg)
+    private void FlyTo<TMotion, TStage>(ref TStage stage, double time, ref StageState<ScalarLane, TMotion> state)
         where TMotion : unmanaged, IMotion<TMotion, ScalarLane>
         where TStage : struct, IStage<ScalarLane, TMotion>
     {
-        leg.Open = ScalarLane.True;
-        Leg.FlyThrough(ref stage, _power, time, _interval, _tolerance, ref leg);
+        state.Open = ScalarLane.True;
+        StageIntegrator.FlyThrough(ref stage, _path.Timetable, time, _interval, _tolerance, ref state);
     }
 }

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -9,23 +7,20 @@ namespace FlapAero.Equations;
 internal sealed class LandingSampler
 {
     private readonly LandingInput _center;
-    private readonly GustInput _centerGust;
     private readonly (int Column, DistributionLaw Law)[] _varied;
     private readonly DistributionLaw _leaderLaw;
     private readonly int _leader = -1;
     private readonly int _follower = -1;
     private readonly double _correlation;
 
-    /// <summary>A sampler of 24 laws, in the order of <see cref="LandingColumns.Inputs"/>, and 3 more where a gust may blow.</summary>
-    /// <param name="laws">One for each input, and for each number of <see cref="GustInput"/>.</param>
+    /// <summary>A sampler of one law for each input, in the order of <see cref="LandingVariable"/>.</summary>
+    /// <param name="laws">The laws.</param>
     /// <param name="leader">An input's column; the follower's own number is mixed with the leader's.</param>
     /// <param name="follower">Another input's column.</param>
     /// <param name="correlation">Of the two; 0 leaves them independent.</param>
     public LandingSampler(ReadOnlySpan<DistributionLaw> laws, int leader = 0, int follower = 1, double correlation = 0)
     {
-        Span<double> row = stackalloc double[LandingColumns.InputCount + GustInput.Count];
-        GustInput gust = GustInput.None;
-        GustInput.Row(ref gust).CopyTo(row[LandingColumns.InputCount..]);
+        Span<double> row = stackalloc double[LandingInput.Count];
         List<(int, DistributionLaw)> varied = [];
         for (int i = 0; i < laws.Length; i++)
         {
@@ -35,9 +30,7 @@ internal sealed class LandingSampler
                 varied.Add((i, laws[i]));
         }
 
-        _center = LandingInput.FromRow(row[..LandingColumns.InputCount]);
-        row[LandingColumns.InputCount..].CopyTo(GustInput.Row(ref gust));
-        _centerGust = gust;
+        _center = LandingInput.FromRow(row);
         _varied = [.. varied];
         if (correlation != 0 && !laws[leader].IsFixed && !laws[follower].IsFixed)
             (_leader, _follower, _correlation, _leaderLaw) = (leader, follower, correlation, laws[leader]);
@@ -52,26 +45,14 @@ internal sealed class LandingSampler
 
     /// <summary>One landing from the numbers of its stream.</summary>
     public void Draw<TUniforms>(TUniforms uniforms, out LandingInput landing)
-        where TUniforms : struct, IUniforms => Draw(uniforms, out landing, out _);
-
-    /// <summary>One landing from the numbers of its stream, and the gust that it meets.</summary>
-    public void Draw<TUniforms>(TUniforms uniforms, out LandingInput landing, out GustInput gust)
         where TUniforms : struct, IUniforms
     {
         landing = _center;
-        gust = _centerGust;
-        Span<double> row = MemoryMarshal.Cast<LandingInput, double>(new Span<LandingInput>(ref landing));
-        Span<double> gustRow = GustInput.Row(ref gust);
+        Span<double> row = LandingInput.Row(ref landing);
         foreach ((int column, DistributionLaw law) in _varied)
         {
             double p = uniforms[column];
-            if (column == _follower)
-                p = Together(uniforms[_leader], p);
-            double value = law.Quantile(p);
-            if (column < row.Length)
-                row[column] = value;
-            else
-                gustRow[column - row.Length] = value;
+            row[column] = law.Quantile(column == _follower ? Together(uniforms[_leader], p) : p);
         }
     }
 

@@ -16,14 +16,14 @@ internal static class ScatterRun
     /// <summary>Flies landings 0 to <paramref name="count"/> − 1 of a seed.</summary>
     /// <exception cref="RefusedInputException">A landing that cannot be computed; of several, the first.</exception>
     public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads, LandingVoice? voice = null) =>
-        Fly(count, threads, (first, inputs, gusts) =>
+        Fly(count, threads, (first, inputs) =>
         {
             for (int i = 0; i < inputs.Length; i++)
-                sampler.Draw(new RandomStream(seed, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i], out gusts[i]);
+                sampler.Draw(new RandomStream(seed, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i]);
         }, voice);
 
-    /// <summary>Fills the inputs and gusts of a block whose first landing has the given number.</summary>
-    internal delegate void Draw(int first, Span<LandingInput> inputs, Span<GustInput> gusts);
+    /// <summary>Fills the inputs of a block whose first landing has the given number.</summary>
+    internal delegate void Draw(int first, Span<LandingInput> inputs);
 
     internal static LandingOutcome[] Fly(int count, int threads, Draw draw, LandingVoice? voice = null)
     {
@@ -33,7 +33,7 @@ internal static class ScatterRun
         int blocks = (whole + BlockSize - 1) / BlockSize;
         if (threads == 1)
         {
-            Room room = new();
+            var room = new LandingInput[BlockSize];
             for (int block = 0; block < blocks; block++)
                 FlyBlock(block, room, outcomes, draw, voice);
         }
@@ -47,14 +47,13 @@ internal static class ScatterRun
         return outcomes;
     }
 
-    /// <summary>Draws and flies one block.</summary>
-    internal static void FlyBlock(int block, Room room, LandingOutcome[] outcomes, Draw draw, LandingVoice? voice = null)
+    /// <summary>Draws a block into room for one, and flies it.</summary>
+    internal static void FlyBlock(int block, LandingInput[] room, LandingOutcome[] outcomes, Draw draw, LandingVoice? voice = null)
     {
         int first = block * BlockSize;
         int length = Math.Min(BlockSize, outcomes.Length - first);
-        Span<LandingInput> inputs = room.Inputs.AsSpan(0, length);
-        Span<GustInput> gusts = room.Gusts.AsSpan(0, length);
-        draw(first, inputs, gusts);
+        Span<LandingInput> inputs = room.AsSpan(0, length);
+        draw(first, inputs);
         try
         {
             LandingSolver.Solve(inputs, outcomes.AsSpan(first, length));
@@ -68,22 +67,6 @@ internal static class ScatterRun
                 LandingCheck.Computed(inputs[i], outcomes[first + i], first + i, voice);
             throw;
         }
-
-        // After the others, not between them: a landing in still conditions lies in the lane that its number says.
-        for (int i = 0; i < length; i++)
-        {
-            if (gusts[i].Change != 0)
-                outcomes[first + i] = ConditionsSolver.Solve(
-                    inputs[i], new WindField(inputs[i].Headwind, gusts[i]), row: first + i, voice: voice).Outcome;
-        }
-    }
-
-    /// <summary>What a thread draws a block into.</summary>
-    internal sealed class Room
-    {
-        public LandingInput[] Inputs { get; } = new LandingInput[BlockSize];
-
-        public GustInput[] Gusts { get; } = new GustInput[BlockSize];
     }
 
     private static void InParallel(int blocks, int threads, LandingOutcome[] outcomes, Draw draw, LandingVoice? voice)
@@ -91,7 +74,7 @@ internal static class ScatterRun
         var faults = new Exception?[blocks];
         Parallel.For(
             0, blocks, new ParallelOptions { MaxDegreeOfParallelism = threads },
-            () => new Room(),
+            () => new LandingInput[BlockSize],
             (block, _, room) =>
             {
                 try

@@ -1,3 +1,6 @@
+using FlapAero.Equations;
+using UnitsNet;
+
 namespace FlapAero;
 
 /// <summary>
@@ -5,11 +8,10 @@ namespace FlapAero;
 /// </summary>
 public sealed record LandingConditions
 {
+    private static readonly Length HighestWing = Length.FromMeters(500);
+
     /// <summary>None: the canonical landing.</summary>
     public static LandingConditions Canonical { get; } = new();
-
-    /// <summary>T_i(V) in place of the aeroplane's constant idle thrust.</summary>
-    public IdleThrustCurve? IdleThrust { get; init; }
 
     /// <summary>Headwind by height of the wing, in place of the runway's headwind.</summary>
     public WindProfile? Wind { get; init; }
@@ -22,4 +24,34 @@ public sealed record LandingConditions
 
     /// <summary>A surface, in place of the runway's two coefficients.</summary>
     public RunwaySurface? Surface { get; init; }
+
+    /// <summary>A landing in these conditions, in plain numbers.</summary>
+    internal (LandingInput Input, LandingManner Manner) Apply(LandingSetup setup)
+    {
+        // What the conditions replace does not count, and must not refuse the landing.
+        LandingRunway runway = setup.Runway;
+        LandingSetup met = setup with
+        {
+            Runway = runway with
+            {
+                Headwind = Wind is { } wind ? AtThreshold(wind, setup) : runway.Headwind,
+                RollingFriction = Surface?.RollingFriction ?? runway.RollingFriction,
+                BrakingFriction = Surface?.BrakingFriction ?? runway.BrakingFriction,
+            },
+        };
+        LandingInput input = met.Checked();
+        if (Gust is { } gust)
+            input = input with { GustChange = gust.Change.MetersPerSecond, GustStart = gust.Start.Seconds, GustLength = gust.Length.Seconds };
+        Func<double, double>? profile = Wind is { } law ? height => law.At(Length.FromMeters(height)).MetersPerSecond : null;
+        return (input, new(profile, BrakesFromTouchdown));
+    }
+
+    private static Speed AtThreshold(WindProfile wind, LandingSetup setup)
+    {
+        Length wing = setup.Technique.ThresholdHeight + setup.Aeroplane.WingHeight;
+        Require.Between(
+            wing, Length.FromMillimeters(1), HighestWing, "height of the wing over the threshold",
+            "The profiles describe the air next to the ground.", nameof(setup));
+        return wind.At(wing);
+    }
 }

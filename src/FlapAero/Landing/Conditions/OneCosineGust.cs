@@ -10,8 +10,8 @@ namespace FlapAero;
 /// </summary>
 public sealed class OneCosineGust
 {
-    private static readonly Speed Strongest = Speed.FromMetersPerSecond(GustInput.Strongest);
-    private static readonly Duration Farthest = Duration.FromSeconds(GustInput.Farthest);
+    private static readonly Speed Strongest = Speed.FromMetersPerSecond(LandingColumn.StrongestGust);
+    private static readonly Duration Farthest = Duration.FromSeconds(LandingColumn.FarthestGust);
 
     /// <summary>A gust.</summary>
     /// <param name="change">Δw, the largest change of the headwind, to 60 kt either way; negative in a lull.</param>
@@ -24,7 +24,7 @@ public sealed class OneCosineGust
         Start = Require.Between(
             start, -Farthest, Farthest, "start of the gust", "A landing is over in minutes.");
         Length = Require.Between(
-            length, Duration.FromSeconds(GustInput.Shortest), Duration.FromSeconds(GustInput.Longest), "length of the gust", "A shorter one is smaller than the wing.");
+            length, Duration.FromSeconds(LandingColumn.ShortestGust), Farthest, "length of the gust", "A shorter one is smaller than the wing.");
     }
 
     /// <summary>Δw.</summary>
@@ -45,8 +45,8 @@ public sealed class OneCosineGust
     public Speed At(Duration time)
     {
         Require.Between(time, Duration.FromHours(-1000), Duration.FromHours(1000), "time", "A landing is over in minutes.");
-        WindField field = new(null, 0, Change.MetersPerSecond, Start.Seconds, Length.Seconds);
-        return Speed.FromMetersPerSecond(field.Gust(time.Seconds)).ToUnit(Change.Unit);
+        WindField<ScalarLane> field = new(0, Change.MetersPerSecond, Start.Seconds, Length.Seconds);
+        return Speed.FromMetersPerSecond(field.Gust(time.Seconds).Change.Value).ToUnit(Change.Unit);
     }
 
     /// <summary>Change, start and length.</summary>

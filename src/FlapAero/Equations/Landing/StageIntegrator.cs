@@ -2,8 +2,8 @@ using System.Runtime.CompilerServices;
 
 namespace FlapAero.Equations;
 
-/// <summary>Where a leg stands: time, motion and distance of every lane, and which lanes are still to be flown.</summary>
-internal ref struct LegState<T, TMotion>
+/// <summary>Where a stage stands: time, motion and distance of every lane, and which lanes are still to be flown.</summary>
+internal ref struct StageState<T, TMotion>
     where T : unmanaged, ILanes<T>
     where TMotion : unmanaged, IMotion<TMotion, T>
 {
@@ -25,7 +25,7 @@ internal ref struct LegState<T, TMotion>
 }
 
 /// <summary>Flies one stage in all lanes, each with steps of its own size, to the stage's end or to a time.</summary>
-internal static class Leg
+internal static class StageIntegrator
 {
     private const int MostSteps = 2_000;
 
@@ -36,7 +36,7 @@ internal static class Leg
     /// <summary>Longer steps may fool the estimates, s.</summary>
     private const double LongestStep = 10;
 
-    /// <summary>Of a leg that takes hours, what else a step may be.</summary>
+    /// <summary>Of a stage that takes hours, what else a step may be.</summary>
     private const double LongestShare = 0.02;
 
     /// <summary>An end is grazed where at its rate an error as large as the motion would be made up in more than this, s.</summary>
@@ -47,39 +47,39 @@ internal static class Leg
 
     [SkipLocalsInit]
     public static void Fly<T, TMotion, TStage>(
-        ref TStage stage, in PowerSchedule<T> power, T until, T step, T window, double tolerance, ref LegState<T, TMotion> leg,
+        ref TStage stage, in Timetable<T> timetable, T until, T step, T window, double tolerance, ref StageState<T, TMotion> state,
         bool through = false)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
     {
         const int last = Dop853.Nodes - 1;
-        T flying = leg.Open & T.Less(leg.Time, until);
+        T flying = state.Open & T.Less(state.Time, until);
         T ended = T.Of(0);
         T correction = T.Of(0);
-        Thrust<T> endThrust = default;
-        T longest = T.Max(T.Of(LongestStep), LongestShare * (until - leg.Time));
+        Segment<T> endSegment = default;
+        T longest = T.Max(T.Of(LongestStep), LongestShare * (until - state.Time));
         for (int count = 0; T.Any(flying); count++)
         {
-            leg.Spent += Math.Min(count, 1);
-            if (leg.Spent >= MostSteps)
+            state.Spent += Math.Min(count, 1);
+            if (state.Spent >= MostSteps)
             {
-                leg.Stuck |= flying;
+                state.Stuck |= flying;
                 break;
             }
 
-            // To the next kink of the thrust, so that no step sees one.
-            Thrust<T> thrust = power.At(leg.Time);
+            // To the next kink, so that no step sees one.
+            Segment<T> segment = timetable.At(state.Time);
             step = T.Min(step, longest);
-            T edge = T.Min(until, thrust.End);
-            T left = edge - leg.Time;
+            T edge = T.Min(until, segment.End);
+            T left = edge - state.Time;
             T whole = T.Less(left, 1.0001 * step);
             T size = T.Select(flying, T.Select(whole, left, step), T.Of(0));
             for (int node = 0; node < Dop853.Nodes; node++)
-                stage.Prepare(node, T.Fused(T.Of(Dop853.Places[node]), size, leg.Time), thrust);
-            TMotion rates = stage.Rates(0, leg.Motion);
-            TMotion trial = Dop853.Step(ref stage, size, leg.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
-            T error = Error(stage.Share(fifth, leg.Motion), stage.Share(third, leg.Motion), size, tolerance);
+                stage.Prepare(node, T.Fused(T.Of(Dop853.Places[node]), size, state.Time), segment);
+            TMotion rates = stage.Rates(0, state.Motion);
+            TMotion trial = Dop853.Step(ref stage, size, state.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
+            T error = Error(stage.Share(fifth, state.Motion), stage.Share(third, state.Motion), size, tolerance);
             T sound = stage.Sound(last, trial);
             T accepted = flying & sound & T.Less(error, T.Of(1));
             T factor = T.Select(sound, Factor(error), T.Of(0.2));
@@ -88,13 +88,13 @@ internal static class Leg
 
             if (TStage.HasEnd && !through)
             {
-                T end = stage.End(0, leg.Motion);
-                T endRate = stage.EndRate(0, leg.Motion, rates);
+                T end = stage.End(0, state.Motion);
+                T endRate = stage.EndRate(0, state.Motion, rates);
                 T nextEnd = stage.End(last, trial);
                 T nextEndRate = stage.EndRate(last, trial, stage.Rates(last, trial));
                 T rises = T.Less(T.Of(0), nextEndRate);
                 T toEnd = T.Of(0) - nextEnd / nextEndRate;
-                // On the step's own stretch of thrust: what Polish does sees no kink either.
+                // On the step's own segment: what Polish does sees no kink either.
                 T near = accepted & rises & T.Less(T.Abs(toEnd), window) & ~T.Less(left - size, toEnd) & ~T.Less(toEnd, T.Of(0) - size);
                 T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
                 // Where the end is only grazed, Newton's method has no say: the bracket itself has become the answer.
@@ -106,13 +106,13 @@ internal static class Leg
                 T aimed = rises & T.Less(T.Of(0), toEnd) & T.Less(toEnd, step);
                 if (T.Any(past))
                     step = T.Select(past, Hermite.Root(size, end, endRate, nextEnd, nextEndRate), step);
-                leg.Grazing |= near & T.Less(Slow * nextEndRate, stage.EndSize(trial));
+                state.Grazing |= near & T.Less(Slow * nextEndRate, stage.EndSize(trial));
                 if (T.Any(turned))
                 {
                     // It rose and fell within the step: see whether it reached the end in between.
                     T peak = Hermite.Above(size, end, endRate, nextEnd, nextEndRate) & turned;
                     T lift = Close * stage.EndSize(trial);
-                    leg.Grazing |= Hermite.Above(size, end + lift, endRate, nextEnd + lift, nextEndRate) & turned;
+                    state.Grazing |= Hermite.Above(size, end + lift, endRate, nextEnd + lift, nextEndRate) & turned;
                     step = T.Select(peak, 0.5 * size, step);
                     past |= peak & T.Less(T.Of(Shortest), size);
                 }
@@ -121,31 +121,31 @@ internal static class Leg
                 accepted &= ~past;
                 ended |= near;
                 correction = T.Select(near, toEnd, correction);
-                endThrust = Thrust<T>.Select(near, thrust, endThrust);
+                endSegment = Segment<T>.Select(near, segment, endSegment);
                 flying &= ~near;
             }
 
-            leg.Time = T.Select(accepted, T.Select(whole, edge, leg.Time + size), leg.Time);
-            leg.Motion = TMotion.Select(accepted, trial, leg.Motion);
-            leg.Distance = T.Select(accepted, leg.Distance + distance, leg.Distance);
-            flying &= T.Less(leg.Time, until);
-            T stuck = flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(leg.Time)));
-            leg.Stuck |= stuck;
+            state.Time = T.Select(accepted, T.Select(whole, edge, state.Time + size), state.Time);
+            state.Motion = TMotion.Select(accepted, trial, state.Motion);
+            state.Distance = T.Select(accepted, state.Distance + distance, state.Distance);
+            flying &= T.Less(state.Time, until);
+            T stuck = flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(state.Time)));
+            state.Stuck |= stuck;
             flying &= ~stuck;
         }
 
-        leg.Open &= ~ended;
+        state.Open &= ~ended;
         if (T.Any(ended))
-            Polish(ref stage, endThrust, correction, ref leg);
+            Polish(ref stage, endSegment, correction, ref state);
     }
 
     /// <summary>Flies to a time whatever the stage's own end says of it.</summary>
     public static void FlyThrough<T, TMotion, TStage>(
-        ref TStage stage, in PowerSchedule<T> power, T until, T step, double tolerance, ref LegState<T, TMotion> leg)
+        ref TStage stage, in Timetable<T> timetable, T until, T step, double tolerance, ref StageState<T, TMotion> state)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion> =>
-        Fly(ref stage, power, until, step, T.Of(0), tolerance, ref leg, through: true);
+        Fly(ref stage, timetable, until, step, T.Of(0), tolerance, ref state, through: true);
 
     /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
     private static T Error<T>(T coarse, T fine, T size, double tolerance)
@@ -170,32 +170,32 @@ internal static class Leg
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Polish<T, TMotion, TStage>(
-        ref TStage stage, in Thrust<T> thrust, T step, ref LegState<T, TMotion> leg)
+        ref TStage stage, in Segment<T> segment, T step, ref StageState<T, TMotion> state)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
     {
-        stage.Prepare(0, leg.Time, thrust);
-        stage.Prepare(1, leg.Time + 0.5 * step, thrust);
-        stage.Prepare(2, leg.Time + 0.5 * step, thrust);
-        stage.Prepare(3, leg.Time + step, thrust);
-        TMotion a = stage.Rates(0, leg.Motion);
-        TMotion b = stage.Rates(1, leg.Motion.Plus(0.5 * step, a));
-        TMotion c = stage.Rates(2, leg.Motion.Plus(0.5 * step, b));
-        TMotion d = stage.Rates(3, leg.Motion.Plus(step, c));
+        stage.Prepare(0, state.Time, segment);
+        stage.Prepare(1, state.Time + 0.5 * step, segment);
+        stage.Prepare(2, state.Time + 0.5 * step, segment);
+        stage.Prepare(3, state.Time + step, segment);
+        TMotion a = stage.Rates(0, state.Motion);
+        TMotion b = stage.Rates(1, state.Motion.Plus(0.5 * step, a));
+        TMotion c = stage.Rates(2, state.Motion.Plus(0.5 * step, b));
+        TMotion d = stage.Rates(3, state.Motion.Plus(step, c));
         T sixth = 1.0 / 6 * step;
-        leg.Motion = leg.Motion.Plus(sixth, a.Plus(2, b).Plus(2, c).Plus(1, d));
-        leg.Distance += sixth * (stage.GroundSpeed(0) + 2 * stage.GroundSpeed(1) + 2 * stage.GroundSpeed(2) + stage.GroundSpeed(3));
-        leg.Time += step;
+        state.Motion = state.Motion.Plus(sixth, a.Plus(2, b).Plus(2, c).Plus(1, d));
+        state.Distance += sixth * (stage.GroundSpeed(0) + 2 * stage.GroundSpeed(1) + 2 * stage.GroundSpeed(2) + stage.GroundSpeed(3));
+        state.Time += step;
         T polished = T.Less(T.Of(0), T.Abs(step));
-        T rest = Rest<T, TMotion, TStage>(ref stage, polished, leg.Motion, out TMotion rates);
-        stage.Prepare(4, leg.Time + 0.5 * rest, thrust);
-        rates = stage.Rates(4, leg.Motion.Plus(0.5 * rest, rates));
-        Move(rest, rates, stage.GroundSpeed(4), ref leg);
+        T rest = Rest<T, TMotion, TStage>(ref stage, polished, state.Motion, out TMotion rates);
+        stage.Prepare(4, state.Time + 0.5 * rest, segment);
+        rates = stage.Rates(4, state.Motion.Plus(0.5 * rest, rates));
+        Move(rest, rates, stage.GroundSpeed(4), ref state);
 
-        stage.Prepare(3, leg.Time, thrust);
-        rest = Rest<T, TMotion, TStage>(ref stage, polished, leg.Motion, out rates);
-        Move(rest, rates, stage.GroundSpeed(3), ref leg);
+        stage.Prepare(3, state.Time, segment);
+        rest = Rest<T, TMotion, TStage>(ref stage, polished, state.Motion, out rates);
+        Move(rest, rates, stage.GroundSpeed(3), ref state);
     }
 
     /// <summary>What Newton's method says is left to the end, at node 3.</summary>
@@ -208,12 +208,12 @@ internal static class Leg
         return T.Select(polished, T.Of(0) - stage.End(3, motion) / stage.EndRate(3, motion, rates), T.Of(0));
     }
 
-    private static void Move<T, TMotion>(T time, in TMotion rates, T groundSpeed, ref LegState<T, TMotion> leg)
+    private static void Move<T, TMotion>(T time, in TMotion rates, T groundSpeed, ref StageState<T, TMotion> state)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>
     {
-        leg.Motion = leg.Motion.Plus(time, rates);
-        leg.Distance += time * groundSpeed;
-        leg.Time += time;
+        state.Motion = state.Motion.Plus(time, rates);
+        state.Distance += time * groundSpeed;
+        state.Time += time;
     }
 }

@@ -1,0 +1,66 @@
+using System.Runtime.CompilerServices;
+
+namespace FlapAero.Equations;
+
+/// <summary>Stage 3: round-out and hold-off; the height above the hold-off height dies away exponentially.</summary>
+internal struct HoldOffStage<T>(AirForces<T> forces, T start, T sink, T timeConstant, T holdOffHeight, T squareLift)
+    : IStage<T, PathMotion<T>>
+    where T : unmanaged, ILanes<T>
+{
+    private readonly AirForces<T> _forces = forces;
+    private readonly T _start = start;
+    private readonly T _sink = sink;
+    private readonly T _perTimeConstant = T.Of(1) / timeConstant;
+    private readonly T _timeConstant = timeConstant;
+    private readonly T _holdOffHeight = holdOffHeight;
+
+    /// <summary>m/(½ρS f C_Lmax): V² at which a unit of lift per mass takes the touchdown lift.</summary>
+    private readonly T _squareLift = squareLift;
+    private AtNodes<PathNode<T>> _nodes;
+
+    public static bool HasEnd => true;
+
+    /// <summary>The sink rate −ḣ = (h − h_h)/τ; it was s when the stage began.</summary>
+    public readonly T Sink(T time) => _sink * T.Exp((_start - time) * _perTimeConstant);
+
+    public readonly T Height(T sink) => T.Fused(sink, _timeConstant, _holdOffHeight);
+
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public void Prepare(int node, T time, in Segment<T> segment)
+    {
+        T sink = Sink(time);
+        _nodes[node] = new(_forces, time, segment.Closed(time), sink, sink * _perTimeConstant, Height(sink));
+    }
+
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes[node].Rates(_forces, motion.Speed);
+
+    public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
+
+    /// <summary>C_L − f C_Lmax, scaled to a square of speed.</summary>
+    public readonly T End(int node, in PathMotion<T> motion)
+    {
+        ref readonly PathNode<T> known = ref _nodes[node];
+        T lift = PathLaws.LiftOnPath(motion.Speed, known.Sink, known.ExtraLift);
+        return T.Fused(lift, _squareLift, T.Of(0) - motion.Speed * motion.Speed);
+    }
+
+    public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates)
+    {
+        ref readonly PathNode<T> known = ref _nodes[node];
+        T sine = known.Sink / motion.Speed;
+        T cosine = T.Sqrt(T.Max(T.Of(1) - sine * sine, T.Of(double.Epsilon)));
+        T flattening = sine * sine / cosine * (_perTimeConstant + rates.Speed / motion.Speed);
+        T lift = T.Of(StandardConstants.Gravity) * flattening - known.ExtraLift * _perTimeConstant;
+        return T.Fused(lift, _squareLift, -2 * motion.Speed * rates.Speed);
+    }
+
+    public readonly T EndSize(in PathMotion<T> motion) => motion.Speed * motion.Speed;
+
+    // Past this the airspeed has collapsed: it cannot even make the sink rate.
+    public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes[node].Sink, motion.Speed);
+
+    public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
+}
