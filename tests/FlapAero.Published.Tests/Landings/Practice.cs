@@ -48,7 +48,7 @@ internal sealed class Practice(RuleLandings landings)
 
     /// <summary>Metres that holding the nose off to the canonical speed saves where the brakes stay off.</summary>
     public double NoseHighSavesWithoutBrakes =>
-        NoseLoweredAtOnce(brakes: false).Roll - NoseLowered(DemoLandings.NoseLowerSpeedFraction, brakes: false).Roll;
+        NoseLoweredAtOnce(brakes: false).Roll - NoseLowered(LandingPilot.Usual.NoseLowerSpeedFraction, brakes: false).Roll;
 
     /// <summary>Metres that it costs on a dry runway where the brakes would have been on at once.</summary>
     public double NoseHighCostsWithBrakes => Canonical.Roll - NoseLoweredAtOnce(brakes: true).Roll;
@@ -70,7 +70,7 @@ internal sealed class Practice(RuleLandings landings)
 
     /// <summary>Share of the roll's energy that drag takes.</summary>
     public double DragShareOfTheStop =>
-        DragShare(1, DemoLandings.NoseLowerSpeedFraction) + DragShare(DemoLandings.NoseLowerSpeedFraction, 0);
+        DragShare(1, LandingPilot.Usual.NoseLowerSpeedFraction) + DragShare(LandingPilot.Usual.NoseLowerSpeedFraction, 0);
 
     /// <summary>Drag's share of the slowing, nose held off, at a share of the touchdown speed.</summary>
     public double DragShareOfTheSlowing(double share)

@@ -35,7 +35,7 @@ internal sealed class WholeLanding
     private LandingOutcome Checked => Happens ? Outcome : throw new InvalidOperationException(RefusalText.Explain(Outcome));
 
     /// <summary>The canonical landing of a configuration, at standard sea level where not said otherwise.</summary>
-    public static WholeLanding Of(Configuration configuration, Air? air = null) => new(DemoLandings.SetupFor(configuration, air).Input());
+    public static WholeLanding Of(Configuration configuration, Air? air = null) => new(LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.DryPaved, air)).Input());
 
     /// <summary>The same landing with something changed.</summary>
     public WholeLanding With(Func<LandingInput, LandingInput> change) => new(change(Input));

@@ -66,7 +66,7 @@ public sealed class BriefingTests
         foreach ((BriefedSpeeds speeds, BriefedLanding landing) in new[] { (Demo.Flapless.Speeds, Demo.Flapless.Landing), (Demo.FullFlaps.Speeds!, Demo.FullFlaps.Landing!) })
         {
             Configuration configuration = speeds.Configuration;
-            LandingSetup usual = DemoLandings.SetupFor(configuration, DemoBriefings.Flight.Air);
+            LandingSetup usual = LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.FirmGrass, DemoBriefings.Flight.Air));
             LandingSetup setup = usual with
             {
                 Technique = usual.Technique with
@@ -131,14 +131,12 @@ public sealed class BriefingTests
     }
 
     [Fact]
-    public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAndSaysSo()
+    public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAsAlways()
     {
         Briefing light = Briefing.For(Flights.With(kilograms: 700, calm: true)).Made;
-        Assert.True(light.FullFlaps.Landing!.KeepsPowerToRoundOut);
-        Assert.Equal(light.FullFlaps.Landing!.Result.FlareHeight.Meters, light.FullFlaps.Landing!.Setup.Technique.PowerCutHeight.Meters, 0.001);
-        Assert.False(light.Flapless.Landing.KeepsPowerToRoundOut);
-        Assert.False(Demo.FullFlaps.Landing!.KeepsPowerToRoundOut);
-        Assert.Equal(50, Demo.FullFlaps.Landing!.Setup.Technique.PowerCutHeight.Feet, 1e-9);
+        foreach (BriefedLanding landing in new[] { light.Flapless.Landing, light.FullFlaps.Landing!, Demo.Flapless.Landing, Demo.FullFlaps.Landing! })
+            Assert.Null(landing.Setup.Technique.PowerCutHeight);
+        Assert.InRange(light.FullFlaps.Landing!.Result.TouchdownSink.FeetPerMinute, 90, 180);
     }
 
     [Fact]
