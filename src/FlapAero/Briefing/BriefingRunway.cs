@@ -67,17 +67,18 @@ public sealed class BriefingRunway
     /// <param name="configuration">Aeroplane, flap and mass.</param>
     /// <param name="air">The air over the runway.</param>
     /// <param name="wind">The mean wind.</param>
+    /// <param name="thresholdHeight">Wheels over the threshold; <see cref="ThresholdHeight"/> where none is given.</param>
     /// <returns>The landing, to be flown.</returns>
     /// <exception cref="ArgumentNullException">No configuration, air or wind.</exception>
     /// <exception cref="RefusedInputException">A wing that stalls before the nose-high attitude.</exception>
     /// <example><code>Quillmere.Runway24.LandingOf(flapsUp, Quillmere.Saturday.Air, Quillmere.Saturday.Wind.Mean).Runway.Headwind.Knots // 3.5</code></example>
-    public LandingSetup LandingOf(Configuration configuration, Air air, Wind wind)
+    public LandingSetup LandingOf(Configuration configuration, Air air, Wind wind, Length? thresholdHeight = null)
     {
         ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(wind);
         return LandingSetup.For(
             configuration, LandingRunway.On(Surface, air, LandingMargin.PlannedHeadwind(wind.Headwind(Direction)), Slope),
-            LandingPilot.Usual with { ThresholdHeight = ThresholdHeight });
+            LandingPilot.Usual with { ThresholdHeight = thresholdHeight ?? ThresholdHeight });
     }
 }

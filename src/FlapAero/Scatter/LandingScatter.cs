@@ -158,7 +158,7 @@ public sealed class LandingScatter
                 "There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
-        LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs) =>
+        LandingOutcome[] Matrix(ulong fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i]);
