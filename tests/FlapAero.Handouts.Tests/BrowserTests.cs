@@ -6,7 +6,7 @@ using PuppeteerSharp.Media;
 namespace FlapAero.Handouts.Tests;
 
 [Trait("Speed", "slow")]
-public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixture<WholePages>, IClassFixture<Browser>
+public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixture<WholePages>
 {
     public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];
 

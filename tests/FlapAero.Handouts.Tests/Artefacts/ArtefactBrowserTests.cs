@@ -9,7 +9,7 @@ namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Every page of the approach-speed lesson in a browser: quiet, readable, usable by keyboard, fit for print.</summary>
 [Trait("Speed", "slow")]
-public sealed class ArtefactBrowserTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>, IClassFixture<Browser>
+public sealed class ArtefactBrowserTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>
 {
     public static TheoryData<string> Pages =>
     [

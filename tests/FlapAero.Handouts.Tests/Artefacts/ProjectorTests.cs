@@ -7,7 +7,7 @@ namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>The instructor's page on a projector, by keyboard: in order, in large type, nothing before its time.</summary>
 [Trait("Speed", "slow")]
-public sealed class ProjectorTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>, IClassFixture<Browser>
+public sealed class ProjectorTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>
 {
     private const string Screen = "document.querySelector('.on-screen')";
     private const string Number = "location.hash";
