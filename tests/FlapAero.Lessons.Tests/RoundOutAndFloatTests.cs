@@ -1,4 +1,4 @@
-using FlapAero.Tests;
+using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -27,8 +27,7 @@ public sealed class RoundOutAndFloatTests
     {
         // The landing's equations stepped by 2 ms in another language, from the aeroplane's file alone (H4: 404.6, 14.2 %, 227.4; L2: 447.5,
         // 23.2 %, 252.4). Carried, by hand: C_L level over the C_L that just carries the weight 8 kt above the end of the float.
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named("round-out-and-float"), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync("round-out-and-float", aeroplane)).Results;
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
 
         Assert.Contains($"{later}\u00a0ft", Said("the-prediction-tested"), StringComparison.Ordinal);
