@@ -4,10 +4,11 @@ namespace FlapAero.Published.Tests.Landings;
 /// <param name="aeroplane">The aeroplane, at its maximum mass.</param>
 /// <param name="pilot">The pilot; the usual one where none is given.</param>
 /// <param name="tail">Whether the tail may end the hold-off.</param>
-internal sealed class FlapsFailed(Aeroplane aeroplane, LandingPilot? pilot = null, bool tail = true)
+/// <param name="withoutFlaps">The pilot without flaps; the same where none is given.</param>
+internal sealed class FlapsFailed(Aeroplane aeroplane, LandingPilot? pilot = null, bool tail = true, LandingPilot? withoutFlaps = null)
 {
     private readonly WholeLanding _full = Land(aeroplane.Configure(aeroplane.FullFlaps), pilot, tail);
-    private readonly WholeLanding _up = Land(aeroplane.Configure(aeroplane.FlapsUp), pilot, tail);
+    private readonly WholeLanding _up = Land(aeroplane.Configure(aeroplane.FlapsUp), withoutFlaps ?? pilot, tail);
 
     public static FlapsFailed H4 { get; } = new(DemoAeroplanes.TrainerH4);
 

@@ -54,17 +54,23 @@ internal static class HandbookBlocks
             .. Header,
             Row("10 kt too fast at the threshold", (landings, practice) => Longer(landings, practice.TenKnotsFast)),
             Row("5 kt too slow", (landings, practice) => Longer(landings, practice.FiveKnotsSlow)),
-            Row("throttle closing from the threshold on", (landings, practice) => Longer(landings, practice.ThrottleClosedFromTheThreshold)),
+            Row(
+                "throttle closing from the threshold on",
+                (landings, practice) => Longer(landings, practice.ThrottleClosedFromTheThreshold)),
             Row("the same, 5 kt too slow", (landings, practice) => Longer(landings, practice.FiveKnotsSlowThrottleClosed)),
             Row("knots too many that move the touchdown by 400 ft", (_, practice) => Text($"{practice.KnotsForTheTolerance:0.0} kt")),
             Row("shortest runway with the touchdown in its first third", (_, practice) => Metres(practice.RunwayOfThreeTimesTheAir)),
             Row("the same, threshold crossed at 30 ft", (_, practice) => Metres(3 * practice.ThirtyFeetOverTheThreshold.Air)),
-            Row("nose held off, no brakes, down to half the touchdown speed: saves", (_, practice) => Metres(practice.NoseHighSavesWithoutBrakes)),
+            Row(
+                "nose held off, no brakes, down to half the touchdown speed: saves",
+                (_, practice) => Metres(practice.NoseHighSavesWithoutBrakes)),
             Row("nose held off, brakes could be on at once: costs", (_, practice) => Metres(practice.NoseHighCostsWithBrakes)),
             Row("weight on the wing, nose down after touchdown", landings => Share(Practice.LiftWithTheNoseDown(landings.Canonical))),
             Row("the same, 10 kt too fast and forced on", (_, practice) => Share(Practice.LiftWithTheNoseDown(practice.ForcedOn))),
         ],
     };
+
+    private static LandingPilot Late => LandingPilot.Usual with { TouchdownLiftFraction = 0.9 };
 
     private static string[] Header => ["| Trainer H4 | full flaps | flaps up |", "|---|---|---|"];
 
@@ -146,23 +152,26 @@ internal static class HandbookBlocks
     private static IEnumerable<string> Pilots()
     {
         LandingPilot closing = LandingPilot.ThrottleClosedFromThreshold;
-        (string Name, LandingPilot Pilot, bool Tail)[] pilots =
+        LandingPilot lateAndClosing = closing with { PowerCutTime = Duration.FromSeconds(7), TouchdownLiftFraction = 0.9 };
+        (string Name, Func<Aeroplane, FlapsFailed> Land)[] pilots =
         [
-            ("the usual one", LandingPilot.Usual, true),
-            ("crosses the threshold at 30 ft", LandingPilot.Usual with { ThresholdHeight = Length.FromFeet(30) }, true),
-            ("holds off to 90 % of C_Lmax", LandingPilot.Usual with { TouchdownLiftFraction = 0.9 }, true),
-            ("the same, no tail in the way", LandingPilot.Usual with { TouchdownLiftFraction = 0.9 }, false),
-            ("closes the throttle from the threshold on", closing, true),
-            ("the same over 7 s, holds off to 90 % of C_Lmax, no tail in the way",
-                closing with { PowerCutTime = Duration.FromSeconds(7), TouchdownLiftFraction = 0.9 }, false),
+            ("the usual one", aeroplane => new(aeroplane)),
+            ("crosses the threshold at 30 ft",
+                aeroplane => new(aeroplane, LandingPilot.Usual with { ThresholdHeight = Length.FromFeet(30) })),
+            ("holds off to 90 % of C_Lmax", aeroplane => new(aeroplane, Late)),
+            ("the same, no tail in the way", aeroplane => new(aeroplane, Late, tail: false)),
+            ("closes the throttle from the threshold on", aeroplane => new(aeroplane, closing)),
+            ("the same without flaps only", aeroplane => new(aeroplane, withoutFlaps: closing)),
+            ("closes it from there over 7 s, holds off to 90 % of C_Lmax, no tail in the way",
+                aeroplane => new(aeroplane, lateAndClosing, tail: false)),
         ];
         yield return "| pilot | aeroplane | full flaps: touchdown, stop | flaps up: touchdown, stop | flaps up, in all |";
         yield return "|---|---|---|---|---|";
-        foreach ((string name, LandingPilot pilot, bool tail) in pilots)
+        foreach ((string name, Func<Aeroplane, FlapsFailed> land) in pilots)
         {
             foreach ((string aeroplane, FlapsFailed failed) in new[]
             {
-                ("H4", new FlapsFailed(DemoAeroplanes.TrainerH4, pilot, tail)), ("L2", new FlapsFailed(DemoAeroplanes.TrainerL2, pilot, tail)),
+                ("H4", land(DemoAeroplanes.TrainerH4)), ("L2", land(DemoAeroplanes.TrainerL2)),
             })
             {
                 string more = failed.Full.Happens && failed.Up.Happens ? Percent(failed.AgainstFull.Total) : "none";

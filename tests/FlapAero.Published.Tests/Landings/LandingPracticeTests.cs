@@ -127,7 +127,8 @@ public sealed class LandingPracticeTests
     public void Touchdown_ForcedOnWithFullFlaps_CarriesMostOfTheWeight() =>
         Assert.InRange(Practice.LiftWithTheNoseDown(Full.ForcedOn), 0.6, 0.8);
 
-    // The idling propeller brakes over the threshold and pulls at half that speed; the landing's quadratic has both within 0.2 % of the weight.
+    // The idling propeller brakes over the threshold and pulls at half that speed; the landing's quadratic has both within 0.2 % of the
+    // weight.
     [Theory, MemberData(nameof(Names))]
     public void IdleThrust_OfTheLanding_IsTheIdlingPropellers(string name)
     {

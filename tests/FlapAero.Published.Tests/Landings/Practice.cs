@@ -53,7 +53,7 @@ internal sealed class Practice(RuleLandings landings)
 
     public WholeLanding NoseLoweredAtOnce(bool brakes) => NoseLowered(AtOnce, brakes);
 
-    /// <summary>Metres that holding the nose off to the usual speed saves where the brakes stay off, down to half the touchdown speed.</summary>
+    /// <summary>Metres that holding the nose off saves where the brakes stay off, down to half the touchdown speed.</summary>
     public double NoseHighSavesWithoutBrakes =>
         UnbrakedDistance(AtOnce) - UnbrakedDistance(LandingPilot.Usual.NoseLowerSpeedFraction);
 
@@ -65,7 +65,8 @@ internal sealed class Practice(RuleLandings landings)
     {
         double touchdown = Canonical.TouchdownSpeed, lowered = share * touchdown;
         return RollForces.Distance(touchdown, lowered, speed => RollForces.NoseHigh(Canonical, speed))
-            + RollForces.Distance(lowered, Unbraked * touchdown, speed => RollForces.Level(Canonical, speed, Canonical.Input.RollingFriction));
+            + RollForces.Distance(
+                lowered, Unbraked * touchdown, speed => RollForces.Level(Canonical, speed, Canonical.Input.RollingFriction));
     }
 
     /// <summary>Metres that it costs on a dry runway where the brakes would have been on at once.</summary>
@@ -90,7 +91,7 @@ internal sealed class Practice(RuleLandings landings)
     public double DragShareOfTheStop =>
         DragShare(1, LandingPilot.Usual.NoseLowerSpeedFraction) + DragShare(LandingPilot.Usual.NoseLowerSpeedFraction, 0);
 
-    /// <summary>Drag's share of all that holds back, nose held off, at a share of the touchdown speed; the propeller's pull is not in it.</summary>
+    /// <summary>Drag's share of what holds back, nose held off, at a share of the touchdown speed: no pull of the propeller in it.</summary>
     public double DragShareOfTheSlowing(double share)
     {
         RollForces forces = RollForces.NoseHigh(Canonical, share * Canonical.TouchdownSpeed);

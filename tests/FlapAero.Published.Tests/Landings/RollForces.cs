@@ -27,7 +27,7 @@ internal readonly record struct RollForces(double Drag, double Friction, double 
             ? NoseHigh(landing, speed)
             : Level(landing, speed, landing.Input.BrakingFriction);
 
-    /// <summary>In the air close above the runway, in level flight with the throttle closed: no wheels, and the lift of the weight.</summary>
+    /// <summary>Level flight close above the runway with the throttle closed: no wheels, and the lift of the weight.</summary>
     public static RollForces Airborne(WholeLanding landing, double speed)
     {
         LandingInput input = landing.Input;

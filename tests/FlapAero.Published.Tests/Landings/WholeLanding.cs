@@ -10,7 +10,7 @@ internal sealed class WholeLanding
 
     /// <summary>A landing in plain numbers.</summary>
     /// <param name="input">The landing.</param>
-    /// <param name="powerToTheRoundOut">Whether the throttle begins to close where the round-out begins, whatever the input's cut height.</param>
+    /// <param name="powerToTheRoundOut">Whether the throttle closes from the round-out on, whatever the input's cut height.</param>
     public WholeLanding(LandingInput input, bool powerToTheRoundOut = false)
     {
         _powerToTheRoundOut = powerToTheRoundOut;
