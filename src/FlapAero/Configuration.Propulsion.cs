@@ -73,7 +73,7 @@ public sealed partial class Configuration
     /// <param name="airspeed">The airspeed.</param>
     /// <returns>The flight, or no answer where the aeroplane's file gives no full throttle.</returns>
     /// <exception cref="RefusedInputException">Stalled, or faster than the setting allows.</exception>
-    /// <example><code>flapsUp.ClimbAtFullThrottle(Airspeed.FromCalibrated(Speed.FromKnots(75), Air.StandardSeaLevel))!.SinkRate.FeetPerMinute // -1</code></example>
+    /// <example><code>flapsUp.ClimbAtFullThrottle(Airspeed.FromCalibrated(Speed.FromKnots(75), Air.StandardSeaLevel))!.SinkRate.FeetPerMinute // -650</code></example>
     public SteadyFlight? ClimbAtFullThrottle(Airspeed airspeed)
     {
         NotTooFast(airspeed);

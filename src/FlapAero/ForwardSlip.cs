@@ -38,7 +38,7 @@ public static class ForwardSlip
     /// <param name="sideslip">β.</param>
     /// <returns>The least and the most.</returns>
     /// <exception cref="RefusedInputException">A sideslip outside its range.</exception>
-    /// <example><code>ForwardSlip.Steepens(flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)), Angle.FromDegrees(15)).Most.Degrees // 2.9</code></example>
+    /// <example><code>ForwardSlip.Steepens(flapsUp.Glide(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel)), Angle.FromDegrees(15)).Most.Degrees // 2.8</code></example>
     public static (Angle Least, Angle Most) Steepens(SteadyFlight glide, Angle sideslip)
     {
         ArgumentNullException.ThrowIfNull(glide);

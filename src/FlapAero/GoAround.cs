@@ -47,7 +47,7 @@ public sealed class GoAround
     /// <param name="descent">The descent.</param>
     /// <returns>The go-around, or no answer where the aeroplane's file gives no full throttle.</returns>
     /// <exception cref="ArgumentNullException">No descent.</exception>
-    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5)))!.HeightLost!.Value.Feet // 1</code></example>
+    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5)))!.HeightLost!.Value.Feet // 22</code></example>
     public static GoAround? From(SteadyFlight descent)
     {
         ArgumentNullException.ThrowIfNull(descent);
@@ -84,7 +84,7 @@ public sealed class GoAround
     /// <param name="multiple">Of the stalling speed, 1.1 to 3; 1.3 where none is given.</param>
     /// <returns>The altitude: zero where it does not climb at sea level; no answer where the file gives no full throttle.</returns>
     /// <exception cref="RefusedInputException">A multiple outside its range.</exception>
-    /// <example><code>GoAround.Ceiling(flapsUp)!.Value.Feet // 1</code></example>
+    /// <example><code>GoAround.Ceiling(flapsUp)!.Value.Feet // 15784</code></example>
     public static Length? Ceiling(Configuration configuration, double multiple = 1.3)
     {
         ArgumentNullException.ThrowIfNull(configuration);
@@ -116,7 +116,7 @@ public sealed class GoAround
     /// <param name="time">Since the decision.</param>
     /// <returns>The height, negative below.</returns>
     /// <exception cref="RefusedInputException">A time outside its range.</exception>
-    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5)))!.HeightAfter(Duration.FromSeconds(30)).Feet // 1</code></example>
+    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5)))!.HeightAfter(Duration.FromSeconds(30)).Feet // 232</code></example>
     public Length HeightAfter(Duration time)
     {
         double seconds = Require.Between(time, Duration.Zero, Duration.FromMinutes(10), "time", "By then the aeroplane is elsewhere.").Seconds;

@@ -7,8 +7,8 @@ internal static class Scatter
 {
     /// <summary>The corners of a box that holds light aeroplanes, flaps up and down.</summary>
     public static (double[] Low, double[] High) LightAeroplanes { get; } = (
-        [650, 11, 8.5, 0.6, 0.024, 0.65, 1.4, 0.95, -3, 15.24, 26, 2.5, 1.5, 0.2, 0.75, 0.6, 0, -100, 0.8, 0.5, 0.2, 0.02, 0.15, -0.018, 0, 0, 5, -6, -0.2],
-        [1250, 18, 13, 2.3, 0.1, 0.85, 2.3, 1.24, 9, 15.24, 48, 5.5, 3, 0.8, 0.95, 24, 5, 140, 1.9, 0.8, 0.6, 0.06, 0.44, 0.018, 0, 0, 5, 0, 0]);
+        [650, 11, 8.5, 0.6, 0.024, 0.65, 1.4, 0.95, -3, 15.24, 26, 2.5, 1.5, 0.2, 0.75, 0.6, 0, -100, 0.8, 0.5, 0.2, 0.02, 0.15, -0.018, 0, 0, 5, -6, -0.2, 0],
+        [1250, 18, 13, 2.3, 0.1, 0.85, 2.3, 1.24, 9, 15.24, 48, 5.5, 3, 0.8, 0.95, 24, 5, 140, 1.9, 0.8, 0.6, 0.06, 0.44, 0.018, 0, 0, 5, 0, 0, 0]);
 
     /// <summary>The box of a table's own lowest and highest values.</summary>
     public static (double[] Low, double[] High) Around(IReadOnlyList<LandingInput> landings)

@@ -92,6 +92,19 @@ internal sealed class BriefingMaker
             return other.Speeds(flaps) is { } at && other.Try("", () => other.AimedLanding(at, "")) is { Fit: RunwayFit.Fits };
         }
 
+        Length? Longer()
+        {
+            if (lowest is null) return null;
+            BriefingRunway here = _request.Runway;
+            for (Length length = BriefedLanding.RoundedUp(lowest.RunwayNeeded); length < BriefingRunway.Longest; length += BriefingTechnique.DistanceStep)
+            {
+                BriefingRunway longer = new(here.Name, here.Direction, length, here.Surface, here.Slope, here.Elevation, here.ThresholdHeight);
+                if (Fits(_request.With(runway: longer), aeroplane.FlapsUp)) return length;
+            }
+
+            return null;
+        }
+
         Mass? Lighter()
         {
             for (double kilograms = 10 * Math.Floor(_request.Mass.Kilograms / 10 - 1e-9); kilograms >= aeroplane.MinimumMass.Kilograms; kilograms -= 10)
@@ -114,7 +127,7 @@ internal sealed class BriefingMaker
         }
 
         return new(
-            lowest is null ? null : BriefedLanding.RoundedUp(lowest.RunwayNeeded), Lighter(), Headwind(),
+            Longer(), Lighter(), Headwind(),
             speeds.Skip(1).OfType<BriefedSpeeds>().Select(at => at.Configuration.Flaps).FirstOrDefault(flaps => Fits(_request, flaps)));
     }
 

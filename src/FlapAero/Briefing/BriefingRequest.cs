@@ -61,9 +61,9 @@ public sealed class BriefingRequest
         LowestThresholdHeight = lowest < runway.ThresholdHeight ? lowest : runway.ThresholdHeight;
     }
 
-    /// <summary>The same flight with another mass or wind.</summary>
-    internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null) => new(
-        Aeroplane, mass ?? Mass, Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit, LowestThresholdHeight);
+    /// <summary>The same flight with another mass, wind or runway.</summary>
+    internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null, BriefingRunway? runway = null) => new(
+        Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit, LowestThresholdHeight);
 
     /// <summary>The aeroplane.</summary>
     public Aeroplane Aeroplane { get; }

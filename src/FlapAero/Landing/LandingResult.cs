@@ -83,7 +83,7 @@ public sealed class LandingResult
     /// <param name="crosswind">w_c, from either side.</param>
     /// <returns>β.</returns>
     /// <exception cref="RefusedInputException">A crosswind as fast as the aeroplane.</exception>
-    /// <example><code>Landing.Fly(landing).Result!.CrabAtTouchdown(Speed.FromKnots(10)).Degrees // 1</code></example>
+    /// <example><code>Landing.Fly(landing).Result!.CrabAtTouchdown(Speed.FromKnots(10)).Degrees // 12.7</code></example>
     public Angle CrabAtTouchdown(Speed crosswind)
     {
         double across = Require.Headwind(crosswind, "crosswind");
@@ -102,7 +102,7 @@ public sealed class LandingResult
     /// <param name="crosswind">w_c.</param>
     /// <returns>The drift, with the crosswind's sign.</returns>
     /// <exception cref="RefusedInputException">A wind that nobody lands in.</exception>
-    /// <example><code>Landing.Fly(landing).Result!.DriftInFloat(Speed.FromKnots(10)).Meters // 1</code></example>
+    /// <example><code>Landing.Fly(landing).Result!.DriftInFloat(Speed.FromKnots(10)).Meters // 39.4</code></example>
     public Length DriftInFloat(Speed crosswind) =>
         Length.FromMeters(Require.Headwind(crosswind, "crosswind") * (_outcome.TouchdownTime - _outcome.FlareStartTime));
 

@@ -145,7 +145,7 @@ public sealed class Propeller
     /// <param name="engine">The engine.</param>
     /// <returns>The state.</returns>
     /// <exception cref="RefusedInputException">An airspeed so high that the highest engine speed lies beyond the table.</exception>
-    /// <example><code>propeller.AtFullThrottle(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new FullThrottleEngine(Torque.FromNewtonMeters(300))).Thrust.Newtons // 1</code></example>
+    /// <example><code>propeller.AtFullThrottle(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new FullThrottleEngine(Torque.FromNewtonMeters(300))).Thrust.Newtons // 1378</code></example>
     public PropellerState AtFullThrottle(Airspeed airspeed, FullThrottleEngine engine)
     {
         ArgumentNullException.ThrowIfNull(airspeed);
@@ -159,7 +159,7 @@ public sealed class Propeller
     /// <param name="engine">The engine.</param>
     /// <returns>The state.</returns>
     /// <exception cref="ArgumentNullException">No air or no engine.</exception>
-    /// <example><code>propeller.FullThrottleAtRest(Air.StandardSeaLevel, new FullThrottleEngine(Torque.FromNewtonMeters(300))).EngineSpeed.RevolutionsPerMinute // 1</code></example>
+    /// <example><code>propeller.FullThrottleAtRest(Air.StandardSeaLevel, new FullThrottleEngine(Torque.FromNewtonMeters(300))).EngineSpeed.RevolutionsPerMinute // 1861</code></example>
     public PropellerState FullThrottleAtRest(Air air, FullThrottleEngine engine)
     {
         ArgumentNullException.ThrowIfNull(air);

@@ -17,8 +17,8 @@ public sealed class LandingScatter
 
     /// <summary>A scatter of landings.</summary>
     /// <param name="inputs">
-    /// How each of the 29 inputs is spread; fixed where it is not. The three of the gust may be left out, and then none blows; and the two by
-    /// which the idle thrust changes with airspeed, and then it does not.
+    /// How each of the 30 inputs is spread; fixed where it is not. Those of the gust, of a slip and of the idle thrust's change with airspeed
+    /// may be left out: then there is none.
     /// </param>
     /// <param name="speedHeightCorrelation">
     /// Correlation ρ of threshold speed and height, −1 to 1: of the normals of a Gaussian copula. Where both inputs are normals it is

@@ -189,7 +189,7 @@ public sealed class LandingScatterTests
         Assert.Throws<RefusedInputException>(() => scatter.Fly(0));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(1_000_001));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10, threads: 0));
-        Assert.Throws<RefusedInputException>(() => scatter.Draws((LandingVariable)29, 10));
+        Assert.Throws<RefusedInputException>(() => scatter.Draws((LandingVariable)30, 10));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10).StoppedWithin(Length.Zero));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10).Stop(10));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10).Landed.Interval(1));
@@ -198,8 +198,8 @@ public sealed class LandingScatterTests
         Assert.Contains(
             "runway slope", Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs)).Message, StringComparison.Ordinal);
         // The scatter took a copy.
-        Assert.Equal(29, scatter.Inputs.Count);
-        inputs[(LandingVariable)29] = Distribution.Fixed(1);
+        Assert.Equal(30, scatter.Inputs.Count);
+        inputs[(LandingVariable)30] = Distribution.Fixed(1);
         Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
     }
 
