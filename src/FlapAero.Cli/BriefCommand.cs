@@ -15,7 +15,7 @@ namespace FlapAero.Cli;
 internal sealed class BriefCommand
 {
     private const string Example =
-        "brief --weight \"1050 kg\" --runway 24 --length \"900 m\" --surface grass --elevation \"450 ft\" --qnh \"1018 hPa\" --temperature \"22 C\" --wind 210/12G20";
+        "brief --weight \"1050 kg\" --runway 24 --length \"1400 m\" --surface grass --elevation \"450 ft\" --qnh \"1018 hPa\" --temperature \"22 C\" --wind 210/12G20";
 
     private readonly Option<string?> _aeroplane = Given("--aeroplane", "FILE", "The aeroplane's file. Without it: the invented Trainer H4.");
     private readonly Option<string?> _weight = Needed("--weight", "MASS", "Mass at the landing, such as \"1050 kg\" or \"2300 lb\".");

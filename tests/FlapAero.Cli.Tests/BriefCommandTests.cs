@@ -181,7 +181,7 @@ public sealed class BriefCommandTests : IDisposable
     [Fact]
     public async Task Brief_FlightThatCannotBe_GivesReasonsAndThree()
     {
-        Assert.Equal(3, await RunAsync(With("--wind", "060/30")));
+        Assert.Equal(3, await RunAsync(With("--wind", "060/45")));
         Assert.Contains("This flight cannot be briefed, and nothing was written", _error.ToString(), StringComparison.Ordinal);
         Assert.Contains("Landing without flaps: path-steeper-than-idle-glide", _error.ToString(), StringComparison.Ordinal);
     }

@@ -47,7 +47,10 @@ public sealed class LandingsCommandTests : IDisposable
     {
         await RunAsync("landings", Reference("landing-cases.csv"), "--out", "results.csv");
         string[] first = Rows(File.ReadAllText(Reference("landing-cases.csv")))[1];
-        var input = LandingInput.FromRow([.. first[1..25].Select(c => double.Parse(c, CultureInfo.InvariantCulture))]);
+        var input = LandingInput.FromRow(
+        [
+            .. first[1..25].Select(c => double.Parse(c, CultureInfo.InvariantCulture)), .. LandingColumn.All.Skip(24).Select(column => column.LeftOut!.Value),
+        ]);
         var outcomes = new LandingOutcome[4];
         LandingSolver.Solve([input, input, input, input], outcomes);
         double written = double.Parse(Rows(Read("results.csv"))[1][12], CultureInfo.InvariantCulture);

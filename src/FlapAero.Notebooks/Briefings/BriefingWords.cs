@@ -35,7 +35,7 @@ internal static class BriefingWords
     {
         BriefedLanding landing = briefing.Flapless.Landing;
         return landing.Fit == RunwayFit.Fits
-            ? $"the wheels are not down by {Available(briefing.Request.Runway.EndOfFirstThird)} (first third; expected at {Metres(landing.Result.TouchdownDistance)}); landmark: ____________"
+            ? $"the wheels are not down by {Available(briefing.Request.Runway.EndOfFirstThird)} (first third; expected at {Metres(landing.Result.TouchdownDistance)}); landmark: ______"
             : $"always, on this runway: by these numbers the wheels touch at {Metres(landing.Result.TouchdownDistance)} and the landing does not fit;";
     }
 
@@ -44,7 +44,7 @@ internal static class BriefingWords
         if (briefing.GoAround is not { } goAround) return "What it then climbs the manual says: ____ ft/min.";
         string altitude = Height(briefing.Request.Air.DensityAltitude);
         return goAround.HeightLost is { } lost
-            ? $"By this model it loses about {QuantityText.Of(Tens(lost), "ft 0")} and then climbs about {QuantityText.Of(Speed.FromFeetPerMinute(10 * Math.Floor(goAround.RateOfClimb.FeetPerMinute / 10)), "ft/min 0")} at a density altitude of {altitude}; the manual: ____."
+            ? $"By this model it loses about {QuantityText.Of(Tens(lost), "ft 0")}, then climbs about {QuantityText.Of(Speed.FromFeetPerMinute(10 * Math.Floor(goAround.RateOfClimb.FeetPerMinute / 10)), "ft/min 0")} here; the manual: ____."
             : $"By this model full power does not climb at a density altitude of {altitude}: decide early, or go elsewhere.";
     }
 
@@ -70,8 +70,8 @@ internal static class BriefingWords
         LandingResult landing = briefing.Flapless.Landing.Result;
         if (across.Knots < 1) yield break;
         string flapped = briefing.FullFlaps.Landing is { } with ? $", with flaps {QuantityText.Of(with.Result.DriftInFloat(across), "m 0")}" : "";
-        yield return $"Crosswind: “Wing down, straight with the rudder.” The crab is {QuantityText.Of(landing.CrabAtTouchdown(across), "0")}; taken off at the round-out, wings level, "
-            + $"it drifts up to {QuantityText.Of(landing.DriftInFloat(across), "m 0")} in the float{flapped}.";
+        yield return $"Crosswind: “Wing down, then straight.” The crab is {QuantityText.Of(landing.CrabAtTouchdown(across), "0")}; taken off at the round-out, wings level, "
+            + $"it drifts up to {QuantityText.Of(landing.DriftInFloat(across), "m 0")}{flapped}.";
     }
 
     private static NotePart Assumptions(Briefing briefing)
