@@ -15,6 +15,7 @@ internal readonly struct ApproachPath<T>
     private readonly AirForces<T> _forces;
 
     [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ApproachPath(ReadOnlySpan<LandingInput> landings, Func<double, double>? profile = null)
     {
         Inputs inputs = new(LandingInput.Rows(landings));
@@ -102,6 +103,7 @@ internal readonly struct ApproachPath<T>
     /// About how long the settling lasts: where h − s t + ½ ḧ t² − ⅙ j t³ is zero, ḧ as the hold-off left it and j from the speed
     /// that is lost. It is only the first step.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public T SettlingGuess(T time, in FreeMotion<T> motion, T sink)
     {
         SettlingStage<T> stage = Settling;
@@ -123,6 +125,7 @@ internal readonly struct ApproachPath<T>
 
     /// <summary>The values before the first step, and the landings that are refused on them.</summary>
     /// <returns>The mask of lanes to fly.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public T Begin(Span<LandingOutcome> outcomes)
     {
         T tooHigh = ~T.Less(FlareHeight, _thresholdHeight);

@@ -16,12 +16,12 @@ internal struct ApproachStage<T>(AirForces<T> forces, T sink, T thresholdHeight)
     public readonly T Height(T time) => _thresholdHeight - _sink * time;
 
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public void Prepare(int node, T time, in Segment<T> segment) =>
         _nodes[node] = new(_forces, time, segment.Closed(time), _sink, T.Of(0), Height(time));
 
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes[node].Rates(_forces, motion.Speed);
 
     public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;

@@ -26,7 +26,7 @@ internal static class Dop853
     /// coefficients are constants of the code, and those that are zero cost nothing.
     /// </summary>
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public static TMotion Step<T, TMotion, TStage>(
         ref TStage law, T step, in TMotion y, in TMotion k1, out TMotion fifth, out TMotion third, out T distance)
         where T : unmanaged, ILanes<T>

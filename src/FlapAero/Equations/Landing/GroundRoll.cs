@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>Stages 5 and 6, one landing at a time: integrated while throttle or wind still change, in closed form after that.</summary>
@@ -31,6 +33,7 @@ internal readonly struct GroundRoll
     /// <param name="levelSpeed">V cos γ at the touchdown.</param>
     /// <param name="brakesFromTouchdown">Whether there is no roll with the nose held off.</param>
     /// <param name="outcome">The landing.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Run(double levelSpeed, bool brakesFromTouchdown, ref LandingOutcome outcome)
     {
         RollStage braking = Braking;
@@ -69,6 +72,7 @@ internal readonly struct GroundRoll
     }
 
     /// <summary>Rolls to the stage's end; false where it is not reached in time, no deceleration is left or the aeroplane stands before.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Slow(RollStage stage, ref RollState state)
     {
         double latest = state.Time + LongestStage, gust = _wind.Settled.Value;
@@ -84,6 +88,7 @@ internal readonly struct GroundRoll
     }
 
     /// <summary>Rolls to the stage's end or until nothing changes any more; false where neither comes in time.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool WhileChanging(RollStage stage, double settled, double latest, ref RollState state)
     {
         if (HasEnded(stage, state) || !(state.Time < settled))
@@ -103,6 +108,7 @@ internal readonly struct GroundRoll
         return slowed || (!state.Stands && time < latest);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool InClosedForm(RollStage stage, double closed, double latest, ref RollState state)
     {
         double headwind = stage.Headwind(state.Time), target = stage.EndSpeed ?? headwind;

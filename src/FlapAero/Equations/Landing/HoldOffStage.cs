@@ -26,7 +26,7 @@ internal struct HoldOffStage<T>(AirForces<T> forces, T start, T sink, T timeCons
     public readonly T Height(T sink) => T.Fused(sink, _timeConstant, _holdOffHeight);
 
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public void Prepare(int node, T time, in Segment<T> segment)
     {
         T sink = Sink(time);
@@ -34,12 +34,13 @@ internal struct HoldOffStage<T>(AirForces<T> forces, T start, T sink, T timeCons
     }
 
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes[node].Rates(_forces, motion.Speed);
 
     public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
     /// <summary>C_L − f C_Lmax, scaled to a square of speed.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public readonly T End(int node, in PathMotion<T> motion)
     {
         ref readonly PathNode<T> known = ref _nodes[node];
@@ -47,6 +48,7 @@ internal struct HoldOffStage<T>(AirForces<T> forces, T start, T sink, T timeCons
         return T.Fused(lift, _squareLift, T.Of(0) - motion.Speed * motion.Speed);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates)
     {
         ref readonly PathNode<T> known = ref _nodes[node];

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>Which landings make sense at all. What physics refuses is not here: that is an outcome.</summary>
@@ -7,6 +9,7 @@ internal static class LandingCheck
 
     /// <summary>Refuses an input that makes no sense; <paramref name="row"/> is its place among many, from 0.</summary>
     /// <exception cref="RefusedInputException">It names the input, its value, what is allowed and why.</exception>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Input(in LandingInput input, int row = NoRow, LandingVoice? voice = null)
     {
         ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
@@ -55,6 +58,7 @@ internal static class LandingCheck
     /// <exception cref="RefusedInputException">
     /// A result is not a finite number although nothing refused the landing.
     /// </exception>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Computed(in LandingInput input, in LandingOutcome outcome, int row = NoRow, LandingVoice? voice = null)
     {
         if (outcome.Refusal != LandingRefusal.None)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>The stages in the air, in lanes; the roll after them is a matter of closed forms, landing by landing.</summary>
@@ -14,6 +16,7 @@ internal static class LaneSolver<T>
     private const double RunAway = 0.2;
 
     /// <summary>Flies <see cref="ILanes{T}.Count"/> landings; those few that graze a stage's end once more by themselves, closely.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Solve(
         ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance, in LandingManner manner = default)
     {
@@ -31,6 +34,7 @@ internal static class LaneSolver<T>
 
     /// <summary>Flies the landings once.</summary>
     /// <returns>The mask of those that graze.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static T Fly(
         ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance, in LandingManner manner = default)
     {
@@ -46,6 +50,7 @@ internal static class LaneSolver<T>
         return state.Grazing;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Approach(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
@@ -74,6 +79,7 @@ internal static class LaneSolver<T>
         state.Time = path.FlareStart;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void HoldOff(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
@@ -100,6 +106,7 @@ internal static class LaneSolver<T>
     }
 
     /// <summary>From the end of the hold-off to the wheels on the runway, and the roll.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static T Land(
         in ApproachPath<T> path, ReadOnlySpan<LandingInput> inputs, double tolerance, in LandingManner manner,
         in StageState<T, PathMotion<T>> before, Span<LandingOutcome> outcomes)
@@ -132,6 +139,7 @@ internal static class LaneSolver<T>
         return state.Grazing;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Settle(
         in ApproachPath<T> path, T sink, double tolerance, ref StageState<T, FreeMotion<T>> state, Span<LandingOutcome> outcomes)
     {

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using MathNet.Numerics.Integration;
 
 namespace FlapAero.Equations;
@@ -22,6 +23,7 @@ internal readonly record struct RollLaw(double Constant, double Linear, double S
     public double At(double speed) => Constant + speed * (Linear + Squared * speed);
 
     /// <summary>Whether it slows at every airspeed between two.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Slows(double from, double to)
     {
         double lowest = -Linear / (2 * Squared);
@@ -29,6 +31,7 @@ internal readonly record struct RollLaw(double Constant, double Linear, double S
     }
 
     /// <summary>∫ dV/(C + B V + E V²): √(CE − B²/4) turned into one arc tangent of a difference.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Time(double from, double to)
     {
         double linear = (from - to) / (Constant + 0.5 * Linear * (from + to) + Squared * from * to);
@@ -36,6 +39,7 @@ internal readonly record struct RollLaw(double Constant, double Linear, double S
     }
 
     /// <summary>∫ V dV/(C + B V + E V²), the distance through the air.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Distance(double from, double to)
     {
         if (Linear == 0 || Math.Abs(Squared) * Math.Max(Math.Abs(from), Math.Abs(to)) > SmallSquare * Math.Abs(Linear))

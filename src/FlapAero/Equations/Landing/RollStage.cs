@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -29,6 +31,7 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     /// <param name="thrust">Thrust per mass.</param>
     /// <param name="wind">The wind.</param>
     /// <param name="endSpeed">The airspeed that ends the stage; none where it ends with the stop.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public RollStage(
         in LandingInput input, double lift, double friction, ThrustLaw<ScalarLane> thrust, WindField<ScalarLane> wind, double? endSpeed)
     {
@@ -63,6 +66,7 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     /// Deceleration = constant + linear · V + squared · V² with the throttle as far closed as it stays, on the side of the lift-off speed and
     /// of V = 0 where <paramref name="speed"/> is.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public readonly RollLaw Deceleration(double speed, double closed)
     {
         double drag = Math.CopySign(_drag, speed);
@@ -81,9 +85,11 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
         return (_area * Math.CopySign(_drag, airspeed) * square, friction, _down);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment) => (_nodes[node].Time, _nodes[node].Closed, _nodes[node].Headwind) =
         (time.Value, segment.Closed(time).Value, Headwind(time.Value));
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion)
     {
         ref (double Time, double Closed, double Headwind, double GroundSpeed) at = ref _nodes[node];

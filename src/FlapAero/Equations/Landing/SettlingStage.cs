@@ -18,11 +18,12 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
 
     public static bool HasEnd => true;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Prepare(int node, T time, in Segment<T> segment) =>
         (_nodes[node].Time, _nodes[node].Closed) = (time, segment.Closed(time));
 
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public FreeMotion<T> Rates(int node, in FreeMotion<T> motion)
     {
         ref (T Time, T Closed, T GroundSpeed) at = ref _nodes[node];

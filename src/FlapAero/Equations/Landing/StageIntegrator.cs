@@ -46,6 +46,7 @@ internal static class StageIntegrator
     private const double Close = 1e-3;
 
     [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Fly<T, TMotion, TStage>(
         ref TStage stage, in Timetable<T> timetable, T until, T step, T window, double tolerance, ref StageState<T, TMotion> state,
         bool through = false)
@@ -168,7 +169,7 @@ internal static class StageIntegrator
     /// midpoint over what is left then, and Euler's over the rest. Each is as long as the square of the one before, or shorter.
     /// </summary>
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     private static void Polish<T, TMotion, TStage>(
         ref TStage stage, in Segment<T> segment, T step, ref StageState<T, TMotion> state)
         where T : unmanaged, ILanes<T>
@@ -199,6 +200,7 @@ internal static class StageIntegrator
     }
 
     /// <summary>What Newton's method says is left to the end, at node 3.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static T Rest<T, TMotion, TStage>(ref TStage stage, T polished, in TMotion motion, out TMotion rates)
         where T : unmanaged, ILanes<T>
         where TMotion : unmanaged, IMotion<TMotion, T>

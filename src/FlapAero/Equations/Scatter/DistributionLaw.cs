@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -81,6 +83,7 @@ internal readonly struct DistributionLaw
     }
 
     /// <summary>The value below which a share p of all values lies, 0 &lt; p &lt; 1.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Quantile(double p)
     {
         if (IsFixed)

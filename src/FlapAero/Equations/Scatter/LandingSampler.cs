@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -44,6 +46,7 @@ internal sealed class LandingSampler
     ];
 
     /// <summary>One landing from the numbers of its stream.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Draw<TUniforms>(TUniforms uniforms, out LandingInput landing)
         where TUniforms : struct, IUniforms
     {

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -15,6 +17,7 @@ internal static class Philox
     private const uint SecondWeyl = 0xBB67AE85;
 
     /// <summary>128 random bits as four words.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static (uint A, uint B, uint C, uint D) Block(uint c0, uint c1, uint c2, uint c3, uint k0, uint k1)
     {
         for (int round = 0; round < Rounds; round++)
