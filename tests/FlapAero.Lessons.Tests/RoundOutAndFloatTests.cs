@@ -21,12 +21,12 @@ public sealed class RoundOutAndFloatTests
         LessonRun.RefusesAsync("round-out-and-float", answer, written, check, words);
 
     [Theory]
-    [InlineData("TrainerH4", "404", "14.2", "76.5", "227")]
-    [InlineData("TrainerL2", "448", "23.2", "78.6", "252")]
+    [InlineData("TrainerH4", "338", "11.9", "84.2", "195")]
+    [InlineData("TrainerL2", "358", "19.4", "86.4", "208")]
     public async Task Page_Numbers_AreThoseOfAnotherIntegration(string aeroplane, string later, string ground, string carried, string laterFull)
     {
-        // The landing's equations stepped by 2 ms in another language, from the aeroplane's file alone (H4: 404.6, 14.2 %, 227.4; L2: 447.5,
-        // 23.2 %, 252.4). Carried, by hand: C_L level over the C_L that just carries the weight 8 kt above the end of the float.
+        // The landing's equations stepped by 0.5 ms in another language, from the aeroplane's file alone (H4: 337.9, 11.86 %, 84.15 %, 194.5; L2:
+        // 358.0, 19.43 %, 86.43 %, 208.4). Carried: C_L level over the C_L that just carries the weight 8 kt above the end of the float.
         var results = await LessonCopies.RunAsync(
             LessonCopies.Named("round-out-and-float"), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
