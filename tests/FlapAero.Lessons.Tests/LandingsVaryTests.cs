@@ -26,8 +26,8 @@ public sealed partial class LandingsVaryTests
         LessonRun.RefusesAsync("how-much-landings-vary", answer, written, check, words);
 
     [Theory]
-    [InlineData("TrainerH4", "trainer-h4.json", 1694, 737, 540, 46.9, 0.0, 361, 737, 6039, 495)]
-    [InlineData("TrainerL2", "trainer-l2.json", 1706, 801, 559, 48.1, 0.0, 377, 799, 6150, 525)]
+    [InlineData("TrainerH4", "trainer-h4.json", 1543, 670, 470, 43.8, 0.0, 390, 644, 5514, 502)]
+    [InlineData("TrainerL2", "trainer-l2.json", 1563, 709, 498, 41.7, 0.0, 394, 673, 5619, 503)]
     public async Task Page_Numbers_AreThoseOfAnotherProgram(
         string aeroplane, string file, double mean, double stretch, double stretchFull, double stops, double third, double speedExact, double roundOutExact, double runway, double closer)
     {
