@@ -29,6 +29,9 @@ internal sealed class BriefCommand
     private readonly Option<string?> _temperature = Needed("--temperature", "TEMPERATURE", "Outside air, such as \"22 C\" or \"72 F\".");
     private readonly Option<string?> _wind = Needed("--wind", "WIND", "As reported, in the runway's north: 210/12, 210/12G20, 21012G20KT or calm.");
     private readonly Option<string?> _overThreshold = Given("--over-threshold", "HEIGHT", "Wheels over the threshold. Without it: 50 ft.");
+    private readonly Option<string?> _lowestOverThreshold = Given(
+        "--lowest-over-threshold", "HEIGHT", "How low the school lets a student aim, where the float needs it. Without it: 30 ft.");
+
     private readonly Option<string?> _circuit = Given("--circuit", "HEIGHT", "Circuit height above the runway. Without it: 1000 ft.");
     private readonly Option<string?> _spacing = Given("--spacing", "LENGTH", "Downwind from the runway. Without it: 0.9 nmi.");
     private readonly Option<bool> _rightHand = new("--right-hand") { Description = "A right-hand circuit. Without it: left-hand." };
@@ -61,7 +64,7 @@ internal sealed class BriefCommand
             + "1: a file could not be written. A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
         {
             _aeroplane, _weight, _runway, _length, _surface, _slope, _elevation, _qnh, _pressureAltitude, _temperature, _wind,
-            _overThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _out, _pdf, _paper,
+            _overThreshold, _lowestOverThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _out, _pdf, _paper,
         };
         PathText.NotEmpty(_aeroplane, _out, _pdf);
         command.SetAction(RunAsync);
@@ -121,7 +124,7 @@ internal sealed class BriefCommand
         Mass? mass = read.Mass(_weight.Name, Text(_weight));
         (string Name, Angle Direction)? runway = read.Runway(_runway.Name, Text(_runway));
         Length? available = LengthOf(_length), elevation = LengthOf(_elevation), pressureAltitude = LengthOf(_pressureAltitude);
-        Length? overThreshold = LengthOf(_overThreshold), circuit = LengthOf(_circuit), spacing = LengthOf(_spacing);
+        Length? overThreshold = LengthOf(_overThreshold), lowestOver = LengthOf(_lowestOverThreshold), circuit = LengthOf(_circuit), spacing = LengthOf(_spacing);
         RunwaySurface? surface = read.Surface(_surface.Name, Text(_surface));
         double? slope = read.Slope(_slope.Name, Text(_slope));
         if (Text(_qnh) is null == Text(_pressureAltitude) is null)
@@ -136,9 +139,9 @@ internal sealed class BriefCommand
         if (aeroplane is not null && mass is { } weight) read.Made(_weight.Name, () => aeroplane.Configure(aeroplane.FlapsUp, weight));
         // Parts that are there make a flight; what it then says is not said yet.
         BriefingRequest? request = read.Faults.Count == 0 && aeroplane is not null && mass is { } m && strip is not null && air is not null && wind is not null
-            ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit", () => new BriefingRequest(
+            ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit, --lowest-over-threshold", () => new BriefingRequest(
                 aeroplane, m, strip, air, wind, circuit, spacing, parsed.GetValue(_rightHand) ? CircuitHand.Right : CircuitHand.Left, margin,
-                crosswind))
+                crosswind, lowestOver))
             : null;
         return read.Faults.Count == 0 ? request : null;
     }

@@ -21,13 +21,14 @@ public sealed class Aeroplane
     /// <param name="tailLimitAttitude">
     /// The highest pitch attitude on the wheels that keeps the tail clear with a margin, 3° to 25°; none where it is not known.
     /// </param>
+    /// <param name="fullThrottle">The engine at full throttle; none where the file gives none.</param>
     /// <exception cref="RefusedInputException">
     /// No name, no flap setting, or settings out of order; masses that make no light aeroplane, or an engine that idles too fast.
     /// </exception>
     public Aeroplane(
         string name, string description, Wing wing, Mass minimumMass, Mass maximumMass, Propeller propeller,
         ClosedThrottleEngine engine, IEnumerable<FlapSetting> flapSettings, Speed? crosswindLimit = null,
-        Angle? tailLimitAttitude = null)
+        Angle? tailLimitAttitude = null, FullThrottleEngine? fullThrottle = null)
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(description);
@@ -45,6 +46,7 @@ public sealed class Aeroplane
             minimumMass, Mass.FromKilograms(100), maximumMass, "minimum mass", "It lies below the maximum.");
         Propeller = propeller;
         Engine = engine;
+        FullThrottle = fullThrottle;
         if (engine.FreeSpeed >= propeller.MaximumSpeed)
             throw Require.Refused(
                 nameof(engine), "idle speed without a propeller", engine.FreeSpeed,
@@ -95,6 +97,9 @@ public sealed class Aeroplane
 
     /// <summary>The propeller's engine with its throttle closed.</summary>
     public ClosedThrottleEngine Engine { get; }
+
+    /// <summary>The engine with its throttle wide open; none where the file gives none.</summary>
+    public FullThrottleEngine? FullThrottle { get; }
 
     /// <summary>The manual's crosswind, demonstrated or limiting; none where the manual or the file gives none.</summary>
     public Speed? CrosswindLimit { get; }

@@ -11,7 +11,7 @@ public sealed partial class Configuration
     /// <summary>The engine speed that a wanted path through the air needs.</summary>
     /// <remarks>
     /// Formula: the highest N whose propeller gives T = D + W sin γ at V. Range: |γ| to 30°, from the stall to the setting's
-    /// maximum speed; N from the closed throttle's to the engine's highest. Power at full throttle is no part of the model.
+    /// maximum speed; N from the closed throttle's to the engine's highest; whether full throttle gives that much is <see cref="ClimbAtFullThrottle"/>'s.
     /// Source: [anderson-itf] for the thrust, [uiuc-propellers] for the propeller's coefficients.
     /// </remarks>
     /// <param name="airspeed">The airspeed.</param>
@@ -64,6 +64,21 @@ public sealed partial class Configuration
     /// <exception cref="RefusedInputException">Stalled, faster than the setting allows, or no steady path.</exception>
     /// <example><code>flapsUp.GlideIdling(Airspeed.FromCalibrated(Speed.FromKnots(70), Air.StandardSeaLevel))!.GlideAngle.Degrees // 6.1</code></example>
     public SteadyFlight? GlideIdling(Airspeed airspeed) => IdleThrust(airspeed) is { } thrust ? Glide(airspeed, thrust) : null;
+
+    /// <summary>The climb, or what is left of a descent, at full throttle.</summary>
+    /// <remarks>
+    /// Formula: sin γ = (T − D)/W with the thrust of <see cref="Propeller.AtFullThrottle(Airspeed, FullThrottleEngine)"/>. Range: from the
+    /// stall to the setting's maximum speed. Source: [anderson-itf], [gagg-farrar] for the torque.
+    /// </remarks>
+    /// <param name="airspeed">The airspeed.</param>
+    /// <returns>The flight, or no answer where the aeroplane's file gives no full throttle.</returns>
+    /// <exception cref="RefusedInputException">Stalled, or faster than the setting allows.</exception>
+    /// <example><code>flapsUp.ClimbAtFullThrottle(Airspeed.FromCalibrated(Speed.FromKnots(75), Air.StandardSeaLevel))!.SinkRate.FeetPerMinute // -650</code></example>
+    public SteadyFlight? ClimbAtFullThrottle(Airspeed airspeed)
+    {
+        NotTooFast(airspeed);
+        return Aeroplane.FullThrottle is { } engine ? Glide(airspeed, Aeroplane.Propeller.AtFullThrottle(airspeed, engine).Thrust) : null;
+    }
 
     private RotationalSpeed? EngineSpeed(SteadyFlight flight) =>
         Aeroplane.Propeller.EngineSpeedFor(flight.Airspeed, flight.Thrust) is { } found && CanThrottleTo(flight.Airspeed, found)

@@ -80,12 +80,17 @@ internal static class LandingTimes
     private static (LandingInput[] Inputs, double[][] Expected) Read(string path)
     {
         using SepReader reader = Sep.Reader(o => o with { CultureInfo = CultureInfo.InvariantCulture }).FromFile(path);
-        string[] inputColumns = [.. LandingColumns.Inputs], resultColumns = [.. LandingColumns.Results];
+        SepReaderHeader header = reader.Header;
+        string[] resultColumns = [.. ResultColumns.Names];
         List<LandingInput> inputs = [];
         List<double[]> expected = [];
         foreach (SepReader.Row row in reader)
         {
-            inputs.Add(LandingInput.FromRow(row[inputColumns].Parse<double>()));
+            double[] values = [.. row[..].ToStringsArray().Select(cell => double.Parse(cell, CultureInfo.InvariantCulture))];
+            inputs.Add(LandingInput.FromRow(
+            [
+                .. LandingColumn.All.Select(column => header.TryIndexOf(column.Name, out int place) ? values[place] : column.LeftOut!.Value),
+            ]));
             expected.Add(row[resultColumns].ParseToArray<double>());
         }
 

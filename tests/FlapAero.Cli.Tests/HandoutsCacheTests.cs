@@ -12,7 +12,7 @@ public sealed class HandoutsCacheTests : IDisposable
     public async Task Handouts_NothingChanged_RunsAndWritesNothing()
     {
         PutBoth();
-        await _folder.RunAsync();
+        await _folder.BeginAsync();
         Dictionary<string, DateTime> times = Directory.GetFiles(_folder.Pages).ToDictionary(f => f, File.GetLastWriteTimeUtc);
 
         Assert.Equal(0, await _folder.RunAsync());
@@ -43,7 +43,7 @@ public sealed class HandoutsCacheTests : IDisposable
     public async Task Handouts_CacheCorruptOrCutShort_IsNotBelieved(bool cutShort)
     {
         _folder.Put("01-turn.ipynb", 1, "A turn", "HTML(\"<p>fine</p>\")");
-        await _folder.RunAsync();
+        await _folder.BeginAsync();
         Dictionary<string, string> first = _folder.Hashes();
         string entry = Assert.Single(Directory.GetFiles(_folder.Cache));
         byte[] bytes = File.ReadAllBytes(entry);
@@ -60,7 +60,7 @@ public sealed class HandoutsCacheTests : IDisposable
     public async Task Handouts_PageOverwrittenByHand_IsMadeAgain()
     {
         _folder.Put("01-turn.ipynb", 1, "A turn", "1");
-        await _folder.RunAsync();
+        await _folder.BeginAsync();
         Dictionary<string, string> first = _folder.Hashes();
         File.WriteAllText(Path.Combine(_folder.Pages, "01-turn.html"), "half a page of FlapAero");
 
@@ -72,7 +72,7 @@ public sealed class HandoutsCacheTests : IDisposable
     public async Task Handouts_CodeChanged_RunsAgainThatLessonAlone()
     {
         PutBoth();
-        await _folder.RunAsync();
+        await _folder.BeginAsync();
         _folder.Put("02-lull.ipynb", 2, "A lull", "HTML(\"<p>new</p>\")");
 
         Assert.Equal(0, await _folder.RunAsync());

@@ -98,7 +98,7 @@ public sealed partial class HandoutsChoiceTests : IDisposable
         try
         {
             Environment.SetEnvironmentVariable("FLAPAERO_BROWSER", "/no/such/browser");
-            Assert.Equal(1, await _folder.RunAsync("--pdf"));
+            Assert.Equal(1, await _folder.BeginAsync("--pdf"));
         }
         finally
         {
@@ -114,7 +114,7 @@ public sealed partial class HandoutsChoiceTests : IDisposable
     public async Task Handouts_PdfTwice_GivesTheSameBytesBesideEachPage()
     {
         _folder.Put("01-turn.ipynb", 1, "A turn", "1");
-        int code = await _folder.RunAsync("--pdf");
+        int code = await _folder.BeginAsync("--pdf");
         if (code != 0 && Environment.GetEnvironmentVariable("CI") != "true")
             Assert.Skip(_folder.Error.ToString());
 

@@ -12,6 +12,9 @@ internal sealed class HandoutsFolder : IDisposable
     private const string Setup = "#r \"../artifacts/lessons/FlapAero.Notebooks.dll\"\n"
         + "using FlapAero; using FlapAero.Charts; using FlapAero.Notebooks; using UnitsNet; var lesson = Lesson.Begin(); lesson";
 
+    /// <summary>What the lessons of a folder put out when a test began with them, by the texts of their notebooks.</summary>
+    private static readonly Dictionary<string, IReadOnlyDictionary<string, byte[]>> Begun = [];
+
     public HandoutsFolder()
     {
         Directory.CreateDirectory(Path.Combine(Root, "notebooks"));
@@ -41,6 +44,21 @@ internal sealed class HandoutsFolder : IDisposable
         Output.GetStringBuilder().Clear();
         Error.GetStringBuilder().Clear();
         return CommandLine.RunAsync(["handouts", .. arguments], Output, Error, Root, TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>
+    /// As <see cref="RunAsync"/>, for the pages that a test begins with: lessons that another test began with are in the cache already.
+    /// A cold kernel takes two seconds, and what it puts out is not what such a test is about.
+    /// </summary>
+    public async Task<int> BeginAsync(params string[] arguments)
+    {
+        string notebooks = string.Join('\n', Directory.GetFiles(Path.Combine(Root, "notebooks")).Order(StringComparer.Ordinal).Select(File.ReadAllText));
+        Directory.CreateDirectory(Cache);
+        foreach ((string name, byte[] run) in Begun.GetValueOrDefault(notebooks, new Dictionary<string, byte[]>()))
+            await File.WriteAllBytesAsync(Path.Combine(Cache, name), run, TestContext.Current.CancellationToken);
+        int code = await RunAsync(arguments);
+        Begun[notebooks] = Directory.GetFiles(Cache, "*.run").ToDictionary(file => Path.GetFileName(file), File.ReadAllBytes);
+        return code;
     }
 
     /// <summary>Starts the command in a process of its own, behind a shell's or a tool's own words where there are any.</summary>

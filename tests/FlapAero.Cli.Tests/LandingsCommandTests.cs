@@ -25,13 +25,13 @@ public sealed class LandingsCommandTests : IDisposable
 
         string[][] expected = Rows(File.ReadAllText(Reference("landing-cases.csv")));
         string[][] actual = Rows(Read("results.csv"));
-        Assert.Equal([.. LandingColumns.Results.Prepend("case"), "error"], actual[0]);
+        Assert.Equal([.. ResultColumns.Names.Prepend("case"), "error"], actual[0]);
         Assert.Equal(expected.Length, actual.Length);
         for (int i = 1; i < expected.Length; i++)
         {
             Assert.Equal(expected[i][0], actual[i][0]);
             Assert.Equal("", actual[i][14]);
-            for (int j = 0; j < LandingColumns.ResultCount; j++)
+            for (int j = 0; j < ResultColumns.Count; j++)
             {
                 double wanted = double.Parse(expected[i][25 + j], CultureInfo.InvariantCulture);
                 Assert.Equal(wanted, double.Parse(actual[i][1 + j], CultureInfo.InvariantCulture), 2e-4 * Math.Abs(wanted));
@@ -144,7 +144,7 @@ public sealed class LandingsCommandTests : IDisposable
     [Fact]
     public async Task Landings_NamesOnly_SaysThatNoLandingIsThere()
     {
-        Assert.Equal(2, await RunAsync("landings", Put("bad.csv", string.Join(',', LandingColumns.Inputs)), "--out", "results.csv"));
+        Assert.Equal(2, await RunAsync("landings", Put("bad.csv", string.Join(',', LandingsTable.Needed)), "--out", "results.csv"));
         Assert.Contains("no landing under it", _error.ToString(), StringComparison.Ordinal);
     }
 

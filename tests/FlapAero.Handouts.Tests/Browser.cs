@@ -2,48 +2,49 @@ using PuppeteerSharp;
 
 namespace FlapAero.Handouts.Tests;
 
-/// <summary>An installed Chromium, Chrome or Edge, started once; tests are skipped where there is none, except in CI.</summary>
-public sealed class Browser : IAsyncLifetime
+/// <summary>An installed Chromium, Chrome or Edge, started once, when the first page is opened; tests are skipped where there is none, except in CI.</summary>
+public sealed class Browser : IAsyncDisposable
 {
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "msedge", "chrome"];
 
-    private IBrowser? _browser;
-
-    public async ValueTask InitializeAsync()
-    {
-        if (Find() is not { } path)
-            return;
-        _browser = await Puppeteer.LaunchAsync(new LaunchOptions
-        {
-            ExecutablePath = path,
-            Headless = true,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--no-first-run",
-                "--proxy-server=127.0.0.1:9"],
-        });
-    }
+    private readonly Lazy<Task<IBrowser?>> _browser = new(StartAsync);
 
     public async ValueTask DisposeAsync()
     {
-        if (_browser is not null)
-            await _browser.DisposeAsync();
+        if (_browser.IsValueCreated && await _browser.Value is { } browser)
+            await browser.DisposeAsync();
     }
 
     /// <summary>A fresh tab that is offline, but for loopback if asked, and keeps a list of everything that went wrong or out.</summary>
     public async Task<Tab> OpenAsync(string address, int width, int height = 720, bool isOnLoopback = false)
     {
-        if (_browser is null)
+        IBrowser? browser = await _browser.Value;
+        if (browser is null)
         {
             const string Missing = "no Chromium, Chrome or Edge found";
             if (Environment.GetEnvironmentVariable("CI") == "true")
                 Assert.Fail(Missing + "; CI needs one");
             Assert.Skip(Missing);
         }
-        IPage page = await _browser.NewPageAsync();
+        IPage page = await browser.NewPageAsync();
         var tab = new Tab(page);
         await page.SetOfflineModeAsync(!isOnLoopback);
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
         await page.GoToAsync(address);
         return tab;
+    }
+
+    private static async Task<IBrowser?> StartAsync()
+    {
+        if (Find() is not { } path)
+            return null;
+        return await Puppeteer.LaunchAsync(new LaunchOptions
+        {
+            ExecutablePath = path,
+            Headless = true,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--no-first-run",
+                "--proxy-server=127.0.0.1:9"],
+        });
     }
 
     private static string? Find()

@@ -5,8 +5,9 @@ using PuppeteerSharp.Media;
 
 namespace FlapAero.Handouts.Tests;
 
+[Collection<TestsOfWholePages>]
 [Trait("Speed", "slow")]
-public sealed class BrowserTests(WholePages pages, Browser browser) : IClassFixture<WholePages>, IClassFixture<Browser>
+public sealed class BrowserTests(WholePages pages, Browser browser)
 {
     public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];
 

@@ -5,8 +5,9 @@ using PuppeteerSharp.Media;
 namespace FlapAero.Handouts.Tests;
 
 /// <summary>A figure far below the reader costs nothing: it is drawn when it is about to be seen, and lacks nothing before.</summary>
+[Collection<TestsOfMovingPages>]
 [Trait("Speed", "slow")]
-public sealed class ComingAliveTests(MovingPages pages, Browser browser) : IClassFixture<MovingPages>, IClassFixture<Browser>
+public sealed class ComingAliveTests(MovingPages pages, Browser browser)
 {
     private const string Figure = MovingPages.Figure;
 

@@ -7,8 +7,9 @@ using PuppeteerSharp.Media;
 namespace FlapAero.Handouts.Tests;
 
 /// <summary>A figure that moves, by keyboard, on paper, without scripts, and in a notebook's outputs.</summary>
+[Collection<TestsOfMovingPages>]
 [Trait("Speed", "slow")]
-public sealed class MovingFigureTests(MovingPages pages, Browser browser) : IClassFixture<MovingPages>, IClassFixture<Browser>
+public sealed class MovingFigureTests(MovingPages pages, Browser browser)
 {
     private const string Figure = MovingPages.Figure;
 

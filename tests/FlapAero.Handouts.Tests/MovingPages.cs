@@ -2,6 +2,10 @@ using FlapAero.Charts;
 
 namespace FlapAero.Handouts.Tests;
 
+/// <summary>The tests that share these pages.</summary>
+[CollectionDefinition]
+public sealed class TestsOfMovingPages : ICollectionFixture<MovingPages>;
+
 /// <summary>A page, and what a notebook shows without Jupyter round it, each with a figure that moves.</summary>
 public sealed class MovingPages : IAsyncLifetime
 {

@@ -8,8 +8,9 @@ using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Tests;
 
+[Collection<TestsOfWholePages>]
 [Trait("Speed", "slow")]
-public sealed partial class PageTests(WholePages pages) : IClassFixture<WholePages>
+public sealed partial class PageTests(WholePages pages)
 {
     public static TheoryData<string> All => [WholePages.Student, WholePages.Instructor, WholePages.Index];
 

@@ -3,6 +3,10 @@ using AngleSharp.Html.Parser;
 
 namespace FlapAero.Handouts.Tests;
 
+/// <summary>The tests that share these pages.</summary>
+[CollectionDefinition]
+public sealed class TestsOfWholePages : ICollectionFixture<WholePages>;
+
 /// <summary>The pages of the whole lesson, built once for all tests that only read them.</summary>
 public sealed class WholePages : IAsyncLifetime
 {

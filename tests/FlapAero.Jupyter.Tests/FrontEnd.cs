@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using PuppeteerSharp;
 using Browser = FlapAero.Handouts.Tests.Browser;
+using Tab = FlapAero.Handouts.Tests.Tab;
 
 namespace FlapAero.Jupyter.Tests;
 
@@ -10,11 +11,18 @@ namespace FlapAero.Jupyter.Tests;
 /// </summary>
 public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsyncDisposable
 {
+    /// <summary>Where this is 1 in the environment, each figure is photographed for a person's eyes.</summary>
+    private const string Photographs = "FLAPAERO_PHOTOGRAPHS";
+
     private readonly ConcurrentDictionary<string, Lazy<Task<FrontEndRun>>> _runs = new();
     private readonly ConcurrentDictionary<string, Lazy<Task<JupyterServer>>> _servers = new();
+    private readonly Lazy<string> _lessons = new(() => jupyter.CopyOfTheLessons("saved lessons"));
 
     /// <summary>A lesson opened, run from its first cell to its last, its controls moved, and saved.</summary>
     internal Task<FrontEndRun> RunAsync(string file) => _runs.GetOrAdd(file, f => new(() => RunOnceAsync(f))).Value;
+
+    /// <summary>The folder that the servers show: copies of the lessons, which are saved with their outputs.</summary>
+    internal string Lessons => _lessons.Value;
 
     /// <summary>The server that runs lessons.</summary>
     internal Task<JupyterServer> ServerAsync() => ServerAsync(jupyter.Data);
@@ -28,6 +36,9 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
     /// <summary>A server of a user whose Jupyter knows neither our kernel nor any notebook.</summary>
     internal Task<JupyterServer> OfSomeoneElseAsync() => ServerAsync(jupyter.DataOf("of someone else"));
 
+    /// <summary>A server's list of files.</summary>
+    internal Task<Tab> OpenTabAsync(JupyterServer server) => browser.OpenAsync(new Uri(server.Address, "tree").ToString(), 1280, 900, isOnLoopback: true);
+
     internal Task<NotebookPage> OpenAsync(JupyterServer server, string file) => NotebookPage.OpenAsync(browser, server, file);
 
     public async ValueTask DisposeAsync()
@@ -37,7 +48,7 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
     }
 
     private Task<JupyterServer> ServerAsync(string data, params string[] options) =>
-        _servers.GetOrAdd(data, d => new(() => JupyterServer.StartAsync(jupyter, jupyter.Notebooks, d, options))).Value;
+        _servers.GetOrAdd(data, d => new(() => JupyterServer.StartAsync(jupyter, Lessons, d, options))).Value;
 
     private async Task<FrontEndRun> RunOnceAsync(string file)
     {
@@ -52,10 +63,11 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
         bool triangles = await page.AskAsync<bool>("[...document.querySelectorAll('.rendered_html summary')].every(s => getComputedStyle(s).display === 'list-item')");
         int figures = await page.FiguresAsync();
         IReadOnlyList<string> still = await StillControlsAsync(page);
-        await PhotographAsync(page, file);
+        if (Environment.GetEnvironmentVariable(Photographs) == "1")
+            await PhotographAsync(page, file);
         await page.SaveAsync();
         await page.EndKernelAsync();
-        return new FrontEndRun(errors, passed, triangles, figures, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(jupyter.Notebooks, file)));
+        return new FrontEndRun(errors, passed, triangles, figures, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(Lessons, file)));
     }
 
     /// <summary>Each control is moved by its arrow key; what it does not say or draw anew is listed.</summary>
@@ -78,7 +90,7 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
         return still;
     }
 
-    /// <summary>For a person's eyes: each figure of the lesson, its control moved by one, in artifacts.</summary>
+    /// <summary>Each figure of the lesson, its control moved by one, in artifacts/jupyter.</summary>
     private static async Task PhotographAsync(NotebookPage page, string file)
     {
         string folder = Directory.CreateDirectory(FlapAero.Tests.RepositoryRoot.Path("artifacts/jupyter")).FullName;

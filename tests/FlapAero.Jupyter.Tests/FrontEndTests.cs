@@ -1,3 +1,5 @@
+using System.Globalization;
+using FlapAero.Cli;
 using FlapAero.Tests;
 
 namespace FlapAero.Jupyter.Tests;
@@ -29,19 +31,22 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
         await AssertIsPutRightAsync(file);
 
         // Later, where the kernel is gone: for the one who ran it, and for one who got the file and does not trust it.
-        await AssertShowsWithoutKernelAsync(file, await frontEnd.WithoutKernelAsync(), FrontEndRun.AllDrawn, run.Figures);
-        await AssertShowsWithoutKernelAsync(file, await frontEnd.OfSomeoneElseAsync(), AllPictured, run.Figures);
+        await Task.WhenAll(
+            AssertShowsWithoutKernelAsync(file, await frontEnd.WithoutKernelAsync(), FrontEndRun.AllDrawn, run.Figures),
+            AssertShowsWithoutKernelAsync(file, await frontEnd.OfSomeoneElseAsync(), AllPictured, run.Figures));
     }
 
     /// <summary>An author who ran and saved a lesson gets back, by the command check, what the repository stores.</summary>
     private async Task AssertIsPutRightAsync(string file)
     {
         string copy = Path.Combine(Directory.CreateDirectory(Path.Combine(jupyter.Checkout, "put right")).FullName, file);
-        File.Copy(Path.Combine(jupyter.Notebooks, file), copy);
+        File.Copy(Path.Combine(frontEnd.Lessons, file), copy);
+        using StringWriter output = new(), error = new();
+        CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
 
-        ProgramRun run = await InstalledJupyter.RunCommandAsync(jupyter.Checkout, jupyter.German, ["check", "--fix", copy]);
+        int code = await CommandLine.RunAsync(["check", "--fix", copy], output, error, jupyter.Checkout, TestContext.Current.CancellationToken);
 
-        run.Succeeded();
+        Assert.True(code == ExitCode.Done, error.ToString());
         Assert.Equal(await File.ReadAllTextAsync(RepositoryRoot.Path("notebooks/" + file)), await File.ReadAllTextAsync(copy));
     }
 

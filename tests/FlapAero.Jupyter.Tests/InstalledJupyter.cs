@@ -66,6 +66,13 @@ public sealed class InstalledJupyter : IAsyncLifetime
         return SavedNotebook.Read(ran);
     }
 
+    /// <summary>A folder of the copied checkout, as deep as that of the lessons, that holds them too.</summary>
+    internal string CopyOfTheLessons(string folder)
+    {
+        Copy("notebooks", "*.ipynb", folder);
+        return Path.Combine(Checkout, folder);
+    }
+
     internal static Task<ProgramRun> RunCommandAsync(string folder, IReadOnlyDictionary<string, string?> environment, params string[] arguments) =>
         ProgramRun.OfAsync("dotnet", folder, environment, [Command, .. arguments], TestContext.Current.CancellationToken);
 
@@ -95,10 +102,10 @@ public sealed class InstalledJupyter : IAsyncLifetime
         Assert.Skip(Missing);
     }
 
-    private void Copy(string folder, string pattern)
+    private void Copy(string folder, string pattern, string? toFolder = null)
     {
         string from = RepositoryRoot.Path(folder);
-        string to = Path.Combine(Checkout, folder);
+        string to = Path.Combine(Checkout, toFolder ?? folder);
         Directory.CreateDirectory(to);
         foreach (string file in Directory.GetFiles(from, pattern))
             File.Copy(file, Path.Combine(to, Path.GetFileName(file)));

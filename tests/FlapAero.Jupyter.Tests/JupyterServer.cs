@@ -8,6 +8,9 @@ namespace FlapAero.Jupyter.Tests;
 /// <summary>Jupyter Notebook on loopback, as a user starts it in a folder of lessons.</summary>
 internal sealed class JupyterServer : IAsyncDisposable
 {
+    /// <summary>What the installed Jupyter Notebook says its version is.</summary>
+    private static ProgramRun? _version;
+
     private readonly Process _process;
     private readonly Task _output;
 
@@ -59,8 +62,8 @@ internal sealed class JupyterServer : IAsyncDisposable
     /// <summary>The tests speak to the page of Notebook 6, the one in Debian; a later one has another page.</summary>
     private static async Task SkipWithoutNotebook6Async(IReadOnlyDictionary<string, string?> environment, CancellationToken cancellationToken)
     {
-        ProgramRun run = await ProgramRun.OfAsync("jupyter", AppContext.BaseDirectory, environment, ["notebook", "--version"], cancellationToken);
-        if (run.ExitCode == 0 && run.Output.StartsWith("6.", StringComparison.Ordinal))
+        _version ??= await ProgramRun.OfAsync("jupyter", AppContext.BaseDirectory, environment, ["notebook", "--version"], cancellationToken);
+        if (_version.ExitCode == 0 && _version.Output.StartsWith("6.", StringComparison.Ordinal))
             return;
         const string Missing = "no Jupyter Notebook 6 found";
         if (Environment.GetEnvironmentVariable("CI") == "true")

@@ -1,26 +1,25 @@
 using System.Diagnostics;
 using System.Globalization;
-using FlapAero.Handouts.Tests;
 
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A kernel that dies in the middle of a run: the front end says so, and a restart is a fresh start.</summary>
+[Collection<LessonsInTheFrontEnd>]
 [Trait("Speed", "slow")]
-public sealed class KernelDeathTests(InstalledJupyter jupyter, Browser browser)
+public sealed class KernelDeathTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 {
     [Fact]
     public async Task Kernel_KilledInTheMiddleOfARun_IsTellingAndStartsAgain()
     {
         await jupyter.SetUpAsync();
-        await File.WriteAllTextAsync(Path.Combine(jupyter.Notebooks, "killed.ipynb"), Notebooks.Of(
+        await File.WriteAllTextAsync(Path.Combine(frontEnd.Lessons, "killed.ipynb"), Notebooks.Of(
             ("who", "var kept = 5;\nEnvironment.ProcessId.ToString()"),
             ("long", "System.Threading.Thread.Sleep(600_000);"),
             ("after", "1.5.ToString()"),
             ("forgotten", "kept")), TestContext.Current.CancellationToken);
         try
         {
-            await using JupyterServer server = await JupyterServer.StartAsync(jupyter, jupyter.Notebooks, jupyter.Data);
-            await using NotebookPage page = await NotebookPage.OpenAsync(browser, server, "killed.ipynb");
+            await using NotebookPage page = await frontEnd.OpenAsync(await frontEnd.ServerAsync(), "killed.ipynb");
             await page.WaitForKernelAsync();
             await page.AskAsync<object>("Jupyter.notebook.execute_all_cells()");
             await page.WaitAsync("Jupyter.notebook.get_cell(0).output_area.outputs.length > 0");
@@ -36,10 +35,11 @@ public sealed class KernelDeathTests(InstalledJupyter jupyter, Browser browser)
             Assert.Equal("1.5", await page.AskAsync<string>("Jupyter.notebook.get_cell(2).output_area.outputs[0].data['text/plain']"));
             Assert.StartsWith("What: The name 'kept' does not exist",
                 await page.AskAsync<string>("Jupyter.notebook.get_cell(3).output_area.outputs[0].traceback[0]"), StringComparison.Ordinal);
+            await page.EndKernelAsync();
         }
         finally
         {
-            File.Delete(Path.Combine(jupyter.Notebooks, "killed.ipynb"));
+            File.Delete(Path.Combine(frontEnd.Lessons, "killed.ipynb"));
         }
     }
 }

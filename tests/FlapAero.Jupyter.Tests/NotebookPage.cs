@@ -8,7 +8,7 @@ namespace FlapAero.Jupyter.Tests;
 internal sealed class NotebookPage : IAsyncDisposable
 {
     // The first cell of a kernel compiles for seconds; a shared machine makes that a minute.
-    private static readonly WaitForFunctionOptions Patient = new() { Timeout = 300_000, PollingInterval = 200 };
+    private static readonly WaitForFunctionOptions Patient = new() { Timeout = 300_000, PollingInterval = 50 };
 
     private readonly Tab _tab;
 

@@ -1,4 +1,4 @@
-using FlapAero.Tests;
+using FlapAero.Handouts.Kernels;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -35,7 +35,7 @@ public sealed class CircuitTests
         // table read along straight lines, in the air of 600 ft and 12 °C; R = V² cos γ/(g tan φ), drift w t; legs summed from abeam.
         // H4, 1 650 rpm: 125.2 ft, 1 212 ft; 1 366 and 1 583 ft; 28.7°, 3.25 s. L2, 1 730 rpm: 306.7 ft, 3 465 ft; 1 157 and 1 357 ft;
         // 30.4°, 2.55 s. A difference of two slopes shows the curve between the propeller table's rows most: half a per cent.
-        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
 
         Assert.Contains($"{high}\u00a0ft", Said("flown-as-always"), StringComparison.Ordinal);

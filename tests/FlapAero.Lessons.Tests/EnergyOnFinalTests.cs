@@ -1,3 +1,4 @@
+using FlapAero.Handouts.Kernels;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -38,8 +39,7 @@ public sealed class EnergyOnFinalTests
         // By hand, H4: V = 69.27 kt = 35.64 m/s; √(35.64² + 2 × 9.80665 × 30.48) = 43.22 m/s, 14.7 kt more. Flaps up C_D/C_L = 0.0909, the
         // idling propeller 0.0157: 0.1066 a foot, less tan 3.5° = 0.0612: 0.0454, so 100 ft take 2 200 ft. The dive and the landing stepped in
         // another language (20 000 steps; 0.5 ms), from the aeroplane's file alone, the propeller's table read along straight lines.
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
         double[] Said(string id, string unit) => KeyProblems.Numbers(
             string.Concat(results[id].Outputs.Select(output => output.Text)).Replace("\u202F", "", StringComparison.Ordinal), $"\u00a0?{unit}");
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
-using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -44,8 +43,7 @@ public sealed class FlapsStayUpTests
         // 14 kt · cos of the angle to the runway, 12 °C at 600 ft, stop over 0.7 against 620 m and 1 400 m. H4, runway 24: 3 357.6 ft with the
         // margin at 95 % of the maximum, 3 317.4 ft at 93 %; runway 33: 2 123.3 ft to the stop with dry asphalt's braking, and 81.9 ft more
         // with the grass's own. L2: 3 397.0, 3 358.8 and 2 110.7 ft and 68.5 ft more: 171.1 and 145.0 ft more than the 620 m.
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
         string Said(string id) => Plain(results, id);
 
         Assert.Equal(left, Feet(Said("the-runway-tested"), "the model gives"), 2.5);

@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
 
@@ -15,24 +14,14 @@ internal static partial class KeyProblems
     /// <summary>The problem cells as functions of a lesson, called for every seed in one cell: question and options, and the answer.</summary>
     private static async Task<Dictionary<string, List<(string Question, string Answer)>>> DrawAsync(string slug, string aeroplane)
     {
-        LessonNotebook lesson = LessonCopies.Named(slug);
-        using var kernel = new InteractiveKernel();
-        async Task<CellResult> Run(string code)
-        {
-            CellResult result = await kernel.RunAsync(code, TestContext.Current.CancellationToken);
-            Assert.True(result.Failure is null, result.Failure);
-            return result;
-        }
-        foreach (LessonCell cell in lesson.Cells.Where(c => c.IsCode && c.Role is not (CellRole.Problem or CellRole.Instructor)))
-            await Run(LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        LessonRun run = await LessonRun.OfAsync(slug, aeroplane);
         var drawn = new Dictionary<string, List<(string, string)>>();
-        foreach (LessonCell cell in lesson.Cells.Where(c => c.Role == CellRole.Problem))
+        foreach (LessonCell cell in run.Lesson.Cells.Where(c => c.Role == CellRole.Problem))
         {
-            string body = Regex.Replace(cell.Source, "^lesson\\.", "return lesson.", RegexOptions.Multiline) + ";";
-            CellResult result = await Run($$"""
+            CellResult result = await run.RunAsync($$"""
                 Problem Drawn(Lesson lesson)
                 {
-                {{body}}
+                {{LessonRun.Returned(cell)}}
                 }
                 Console.Write(System.Text.Json.JsonSerializer.Serialize(Enumerable.Range(1, {{Seeds}}).Select(seed => Drawn(Lesson.Begin(seed, aeroplane)))
                     .Select(p => new[] { p.ToString().Split("\nHint")[0], p.Answer })));

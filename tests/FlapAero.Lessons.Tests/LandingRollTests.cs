@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using FlapAero.Handouts.Kernels;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -34,8 +35,7 @@ public sealed class LandingRollTests
     {
         // Newton's law stepped through the whole landing from the aeroplane's file; see HandLanding.
         var hand = new HandLanding(RepositoryRoot.Path("data/aeroplanes/" + file));
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named("the-landing-roll"), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync("the-landing-roll", aeroplane)).Results;
         double Said(string id, string after, string unit) => double.Parse(
             Regex.Match(
                 string.Concat(results[id].Outputs.Select(output => output.Text)).Replace("\u202F", "", StringComparison.Ordinal),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using FlapAero.Handouts.Kernels;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -33,8 +34,7 @@ public sealed partial class LandingsVaryTests
     {
         // Twenty thousand landings (with an input exact, ten thousand; ±2.5 kt, five thousand) drawn in C++ by a generator of its own, each stepped by 2 ms
         // from the aeroplane's file alone. Two thousand know a mean to 13 ft, a stretch to 35 ft, a share to 3 points, three times its error.
-        var results = await LessonCopies.RunAsync(
-            LessonCopies.Named("how-much-landings-vary"), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync("how-much-landings-vary", aeroplane)).Results;
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.ForInstructor));
         double[][] counted = Rows(Said("counted")), parts = Rows(Said("what-to-practise-first"));
 

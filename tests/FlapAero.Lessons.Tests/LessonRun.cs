@@ -1,14 +1,18 @@
 using System.Collections.Concurrent;
+using System.Text.RegularExpressions;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
 
-/// <summary>A lesson as it is, run once for all tests: what its cells said, and its kernel for further cells.</summary>
-internal sealed class LessonRun
+/// <summary>A lesson as it is, with one or the other aeroplane, run once for all tests: what its cells said, and its kernel for further cells.</summary>
+internal sealed partial class LessonRun
 {
-    private static readonly ConcurrentDictionary<string, Lazy<Task<LessonRun>>> Runs = new();
+    /// <summary>The aeroplane that a lesson takes where none is named.</summary>
+    private const string Usual = nameof(DemoAeroplanes.TrainerH4);
+
+    private static readonly ConcurrentDictionary<(string, string), Lazy<Task<LessonRun>>> Runs = new();
 
     private readonly InteractiveKernel _kernel = new();
 
@@ -18,7 +22,8 @@ internal sealed class LessonRun
 
     public IReadOnlyDictionary<string, CellResult> Results { get; private set; } = new Dictionary<string, CellResult>();
 
-    public static Task<LessonRun> OfAsync(string slug) => Runs.GetOrAdd(slug, s => new(() => StartAsync(s))).Value;
+    public static Task<LessonRun> OfAsync(string slug, string aeroplane = Usual) =>
+        Runs.GetOrAdd((slug, aeroplane), _ => new(() => StartAsync(slug, aeroplane))).Value;
 
     /// <summary>All that a cell said.</summary>
     public string Said(string cell) => string.Concat(Results[cell].Outputs.Select(output => output.ForInstructor));
@@ -49,13 +54,37 @@ internal sealed class LessonRun
         Assert.Contains(words, said, StringComparison.Ordinal);
     }
 
-    private static async Task<LessonRun> StartAsync(string slug)
+    /// <summary>A problem for each seed, all in one cell: compiling a cell takes longer than working it.</summary>
+    public static async Task<IReadOnlyList<CellOutput>> DrawAsync(LessonCell problem, Func<string, Task<CellResult>> run, IReadOnlyList<int> seeds)
+    {
+        CellResult result = await run($$"""
+            Problem DrawnFor(Lesson lesson)
+            {
+            {{Returned(problem)}}
+            }
+            foreach (int seed in new[] { {{string.Join(", ", seeds)}} })
+                display(DrawnFor(Lesson.Begin(seed, lesson.Aeroplane)));
+            """);
+        Assert.True(result.Failure is null, result.Failure);
+        Assert.Equal(seeds.Count, result.Outputs.Count(output => output.Kept?.Key is not null));
+        return result.Outputs;
+    }
+
+    /// <summary>The cell of a problem as the body of a function that returns it.</summary>
+    public static string Returned(LessonCell problem) => Statement().Replace(problem.Source, "return lesson.") + ";";
+
+    private static async Task<LessonRun> StartAsync(string slug, string aeroplane)
     {
         var run = new LessonRun(LessonCopies.Named(slug));
         var results = new Dictionary<string, CellResult>();
         foreach (LessonCell cell in run.Lesson.Cells.Where(cell => cell.IsCode))
-            results.Add(cell.Id, await run.RunAsync(cell.Source));
+            results.Add(cell.Id, await run.RunAsync(aeroplane == Usual ? cell.Source : LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}")));
         run.Results = results;
+        string name = aeroplane == Usual ? DemoAeroplanes.TrainerH4.Name : DemoAeroplanes.TrainerL2.Name;
+        Assert.Contains($"Lesson ready: {name},", run.Said(run.Lesson.Cells.Single(cell => cell.Role == CellRole.Setup).Id), StringComparison.Ordinal);
         return run;
     }
+
+    [GeneratedRegex(@"^lesson\.", RegexOptions.Multiline)]
+    private static partial Regex Statement();
 }

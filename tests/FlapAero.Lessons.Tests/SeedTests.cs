@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using FlapAero.Handouts;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
@@ -15,10 +14,13 @@ namespace FlapAero.Lessons.Tests;
 /// one.
 /// </summary>
 [Trait("Speed", "slow")]
-public sealed partial class SeedTests
+public sealed class SeedTests
 {
     /// <summary>Seeds that were refused once, and the second sheets of a class's first four.</summary>
     private static readonly int[] Few = [2, 5, 11];
+
+    /// <summary>One for all lessons: reading what sets the maths takes longer than a lesson's formulas.</summary>
+    private static readonly Mathematics Maths = new();
 
     private static readonly int Sweep = int.Parse(Environment.GetEnvironmentVariable("SweepSeeds") ?? "0", CultureInfo.InvariantCulture);
 
@@ -48,10 +50,9 @@ public sealed partial class SeedTests
     {
         var problems = new Dictionary<string, IReadOnlyList<CellOutput>>();
         foreach (LessonCell cell in lesson.Cells.Where(c => c.Role == CellRole.Problem))
-            problems.Add(cell.Id, await DrawAsync(cell, run, seeds));
+            problems.Add(cell.Id, await LessonRun.DrawAsync(cell, run, seeds));
         Dictionary<string, IReadOnlyList<CellOutput>> ofLesson = lesson.Cells.Where(c => c.IsCode && c.Role != CellRole.Setup)
             .ToDictionary(c => c.Id, c => results[c.Id].Outputs);
-        using var mathematics = new Mathematics();
         // A sweep leaves out the whole page: what it has besides the sheet is the same for every seed.
         var choice = new ArtefactChoice(new HashSet<Edition> { Sweep > 0 ? Edition.Sheets : Edition.Student, Edition.Notebook });
         var refused = new List<string>();
@@ -68,7 +69,7 @@ public sealed partial class SeedTests
                 .Select(_ => $"seed {seed}: going around is called wrong"));
             try
             {
-                _ = LessonArtefacts.Of(new RanLesson(lesson, outputs) { Sheets = [sheet] }, mathematics, choice);
+                _ = LessonArtefacts.Of(new RanLesson(lesson, outputs) { Sheets = [sheet] }, Maths, choice);
             }
             catch (HandoutException e)
             {
@@ -77,23 +78,4 @@ public sealed partial class SeedTests
         }
         return refused;
     }
-
-    /// <summary>A problem for each seed, all in one cell: compiling a cell takes longer than working it.</summary>
-    private static async Task<IReadOnlyList<CellOutput>> DrawAsync(LessonCell cell, Func<string, Task<CellResult>> run, int[] seeds)
-    {
-        CellResult result = await run($$"""
-            Problem DrawnFor(Lesson lesson)
-            {
-            {{Statement().Replace(cell.Source, "return lesson.")}};
-            }
-            foreach (int seed in new[] { {{string.Join(", ", seeds)}} })
-                display(DrawnFor(Lesson.Begin(seed, lesson.Aeroplane)));
-            """);
-        Assert.True(result.Failure is null, result.Failure);
-        Assert.Equal(seeds.Length, result.Outputs.Count(output => output.Kept?.Key is not null));
-        return result.Outputs;
-    }
-
-    [GeneratedRegex(@"^lesson\.", RegexOptions.Multiline)]
-    private static partial Regex Statement();
 }

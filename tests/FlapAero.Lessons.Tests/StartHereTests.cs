@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using FlapAero.Handouts.Kernels;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -45,7 +46,7 @@ public sealed class StartHereTests
         // tan 3° = 0.05241: 367 ft/min; 5 × 69.18 = 346. L2: 63.7, 55.4; 63.68 kt over the ground: 338 and 318. 5/(101.27 × 0.05241) = 0.942 for any.
         double stall = new HandAeroplane(RepositoryRoot.Path("data/aeroplanes/" + file)).Stall("up");
         Assert.Equal(double.Parse(meant, System.Globalization.CultureInfo.InvariantCulture), 1.3 * stall, 0.06);
-        var results = await LessonCopies.RunAsync(LessonCopies.Named(Slug), cell => LessonCopies.Begun(cell, $"aeroplane: DemoAeroplanes.{aeroplane}"));
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
 
         Assert.Contains($"{meant}\u00a0kt", Said("the-aeroplane-and-its-speeds"), StringComparison.Ordinal);

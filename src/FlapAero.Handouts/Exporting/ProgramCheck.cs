@@ -17,14 +17,17 @@ internal static class ProgramCheck
     ]);
 
     /// <summary>The errors, each with its line in the program, from 1.</summary>
-    public static IEnumerable<(int Line, string Words)> Faults(string program)
+    public static IEnumerable<(int Line, string Words)> Faults(string program) => Compiled(program).GetDiagnostics()
+        .Where(found => found.Severity == DiagnosticSeverity.Error)
+        .Select(found => (found.Location.GetLineSpan().StartLinePosition.Line + 1, found.GetMessage(CultureInfo.InvariantCulture)));
+
+    /// <summary>The program as a build would compile it.</summary>
+    public static CSharpCompilation Compiled(string program)
     {
         // The lines that only the build reads; as comments they keep the others' numbers.
         string text = program.Replace("\n#:", "\n//", StringComparison.Ordinal);
         var options = new CSharpCompilationOptions(OutputKind.ConsoleApplication);
         SyntaxTree tree = CSharpSyntaxTree.ParseText(text, new CSharpParseOptions(LanguageVersion.Latest));
-        return CSharpCompilation.Create("lesson", [tree], References.Value, options).GetDiagnostics()
-            .Where(found => found.Severity == DiagnosticSeverity.Error)
-            .Select(found => (found.Location.GetLineSpan().StartLinePosition.Line + 1, found.GetMessage(CultureInfo.InvariantCulture)));
+        return CSharpCompilation.Create("lesson", [tree], References.Value, options);
     }
 }

@@ -21,13 +21,18 @@ internal static class BriefingFacts
         BriefedCase up = briefing.Flapless;
         BriefedCircuit circuit = up.Circuit;
         string band = $"{Knots(Whole(up.Speeds.ApproachIndicated) - BriefingTechnique.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + BriefingTechnique.FastBy)}";
-        yield return new GlancePart("glance", "Without flaps, on the needle",
+        (string Label, string Number, string With)[] numbers =
         [
             ("Downwind, level", Knots(circuit.Level.Indicated), Engine(circuit.Level.EngineSpeed)),
             ("Power reduced, to base", Knots(circuit.Downwind.Indicated), Engine(circuit.Downwind.EngineSpeed)),
             ("Final", Knots(up.Speeds.ApproachIndicated), $"{Engine(circuit.Final.EngineSpeed)}; {band}"),
             ("Wheels down by", MetresAvailable(runway.EndOfFirstThird), $"{FeetAvailable(runway.EndOfFirstThird)}, past the threshold"),
-        ]);
+        ];
+        // Nothing of a landing that must not be flown stands in large type.
+        yield return briefing.Fits
+            ? new GlancePart("glance", "Without flaps, on the needle", numbers)
+            : new FactsPart("glance", "Without flaps, on the needle, for another day",
+                [.. numbers.SkipLast(1).Select(number => (number.Label, $"{number.Number}, {number.With}"))]);
     }
 
     private static string Reported(BriefingWind wind)

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FlapAero.Notebooks;
 
-/// <summary>Numbers as a briefing sheet prints them: whole, and rounded against the pilot.</summary>
+/// <summary>Numbers as a briefing sheet prints them: whole or in tens, and rounded against the pilot.</summary>
 internal static class BriefingNumbers
 {
     // A value that is whole but for the last bits of a double is that whole.
@@ -15,17 +15,17 @@ internal static class BriefingNumbers
     /// <summary>A highest speed, rounded down to whole knots.</summary>
     public static Speed WholeAtMost(Speed speed) => Speed.FromKnots(Down(speed.Knots));
 
-    /// <summary>A distance that is used up, rounded up to whole metres.</summary>
-    public static Length WholeMetres(Length distance) => Length.FromMeters(Up(distance.Meters));
+    /// <summary>A distance that is used up, rounded up to tens of metres.</summary>
+    public static Length TensOfMetres(Length distance) => BriefedLanding.RoundedUp(distance);
 
-    /// <summary>The same to whole feet.</summary>
-    public static Length WholeFeet(Length distance) => Length.FromFeet(Up(distance.Feet));
+    /// <summary>The same to tens of feet.</summary>
+    public static Length TensOfFeet(Length distance) => Length.FromFeet(10 * Up(distance.Feet / 10));
 
-    /// <summary>A distance that is there, rounded down to whole metres.</summary>
-    public static Length WholeMetresAvailable(Length distance) => Length.FromMeters(Down(distance.Meters));
+    /// <summary>A distance that is there, rounded down to tens of metres.</summary>
+    public static Length TensOfMetresAvailable(Length distance) => BriefedLanding.RoundedDown(distance);
 
-    /// <summary>The same to whole feet.</summary>
-    public static Length WholeFeetAvailable(Length distance) => Length.FromFeet(Down(distance.Feet));
+    /// <summary>The same to tens of feet.</summary>
+    public static Length TensOfFeetAvailable(Length distance) => Length.FromFeet(10 * Down(distance.Feet / 10));
 
     /// <summary>A height or altitude to the nearest ten feet, as an altimeter is read.</summary>
     public static Length Tens(Length height) => Length.FromFeet(Tens(height.Feet));
@@ -43,19 +43,19 @@ internal static class BriefingNumbers
     public static string KnotsAtMost(Speed speed) => QuantityText.Of(WholeAtMost(speed), "kt 0");
 
     /// <summary>A distance that is used up, with feet beside.</summary>
-    public static string Distance(Length distance) => Both(WholeMetres(distance), WholeFeet(distance));
+    public static string Distance(Length distance) => Both(TensOfMetres(distance), TensOfFeet(distance));
 
     /// <summary>The same in metres alone.</summary>
-    public static string Metres(Length distance) => QuantityText.Of(WholeMetres(distance), "m 0");
+    public static string Metres(Length distance) => QuantityText.Of(TensOfMetres(distance), "m 0");
 
     /// <summary>A distance that is there, with feet beside.</summary>
-    public static string Available(Length distance) => Both(WholeMetresAvailable(distance), WholeFeetAvailable(distance));
+    public static string Available(Length distance) => Both(TensOfMetresAvailable(distance), TensOfFeetAvailable(distance));
 
     /// <summary>The same in metres alone.</summary>
-    public static string MetresAvailable(Length distance) => QuantityText.Of(WholeMetresAvailable(distance), "m 0");
+    public static string MetresAvailable(Length distance) => QuantityText.Of(TensOfMetresAvailable(distance), "m 0");
 
     /// <summary>The same in feet alone.</summary>
-    public static string FeetAvailable(Length distance) => QuantityText.Of(WholeFeetAvailable(distance), "ft 0");
+    public static string FeetAvailable(Length distance) => QuantityText.Of(TensOfFeetAvailable(distance), "ft 0");
 
     /// <summary>A height or altitude in words.</summary>
     public static string Height(Length height) => QuantityText.Of(Tens(height), "ft 0");
@@ -69,6 +69,9 @@ internal static class BriefingNumbers
         string miles = QuantityText.Of(Length.FromNauticalMiles(Math.Abs(past.NauticalMiles)), "nmi 0.0");
         return Math.Abs(past.NauticalMiles) < 0.05 ? "abeam" : miles + (past.Meters > 0 ? " past abeam" : " before");
     }
+
+    /// <summary>Height of the wheels over the threshold.</summary>
+    public static string Over(Briefing briefing) => QuantityText.Of(briefing.Flapless.Landing.ThresholdHeight, "ft 0");
 
     /// <summary>A direction in three digits.</summary>
     public static string Direction(Angle angle)

@@ -3,9 +3,11 @@ using static FlapAero.Notebooks.BriefingNumbers;
 
 namespace FlapAero.Notebooks;
 
-/// <summary>The tables of a sheet: speeds, circuits, landings.</summary>
+/// <summary>The tables of a sheet: speeds, circuits, landings, with room for the manual's own number.</summary>
 internal static class BriefingTables
 {
+    private const string Blank = "____";
+
     public static IEnumerable<SheetPart> Of(Briefing briefing)
     {
         yield return Speeds(briefing);
@@ -23,13 +25,13 @@ internal static class BriefingTables
             ? $"Speeds at this weight, kt; final has {additive} added for the gusts"
             : "Speeds at this weight, kt; no gusts, nothing added on final";
         return new("speeds", caption,
-            ["Flaps", "Stall, needle", "Stall, CAS", "1.3 × stall, CAS", "Final, needle", "Limit, needle"],
+            ["Flaps", "Stall, needle", "Stall, CAS", "1.3 × stall, CAS", "Final, needle", "Limit, needle", "Manual, final"],
             [
                 .. briefing.Speeds.Select(speeds => (IReadOnlyList<string>)
                 [
                     speeds.Configuration.Flaps.Name, Bare(Whole(speeds.StallIndicated).Knots), Bare(Whole(speeds.Stall.Calibrated).Knots),
                     Bare(Whole(speeds.Reference.Calibrated).Knots), Bare(Whole(speeds.ApproachIndicated).Knots),
-                    Bare(WholeAtMost(speeds.Configuration.Flaps.MaximumSpeed).Knots),
+                    Bare(WholeAtMost(speeds.Configuration.Flaps.MaximumSpeed).Knots), Blank,
                 ]),
             ]);
     }
@@ -74,16 +76,16 @@ internal static class BriefingTables
         Length available = flight.Runway.LengthAvailable;
         string margin = QuantityText.Of(flight.Margin.Factor, "0.00"), full = flight.Aeroplane.FullFlaps.Name;
         IReadOnlyList<string> Cells(string name, Func<BriefedLanding, string[]> cells) =>
-            [name, .. landings.SelectMany(landing => landing is null ? ["–", "–"] : cells(landing))];
+            [name, .. landings.SelectMany(landing => landing is null ? ["–", "–"] : cells(landing)), Blank];
         IReadOnlyList<string> Row(string name, Func<BriefedLanding, Length> used) =>
-            Cells(name, landing => [Bare(WholeMetres(used(landing)).Meters), Bare(WholeFeet(used(landing)).Feet)]);
+            Cells(name, landing => [Bare(TensOfMetres(used(landing)).Meters), Bare(TensOfFeet(used(landing)).Feet)]);
         IReadOnlyList<string>[] ruled = surface.Rule is { } rule
             ? [Row($"By the rule, × {QuantityText.Of(rule.Factor, "0.00")}", landing => landing.Planned.ByRule!.Value)] : [];
         IReadOnlyList<string>[] counted = surface.Better is null ? [] : [Row("Counted: the longer", landing => landing.Planned.Length)];
-        Length metresThere = WholeMetresAvailable(available), feetThere = WholeFeetAvailable(available);
+        Length metresThere = TensOfMetresAvailable(available), feetThere = TensOfFeetAvailable(available);
         string[] there = [Bare(metresThere.Meters), Bare(feetThere.Feet)];
-        return new("landings", $"{QuantityText.Of(flight.Runway.ThresholdHeight, "ft 0")} over the threshold, aiming {Metres(briefing.AimingPoint)} past it",
-            ["Distance", "Flaps up, m", "Flaps up, ft", $"Flaps {full}, m", $"Flaps {full}, ft"],
+        return new("landings", $"{Over(briefing)} over the threshold, aiming {Metres(briefing.AimingPoint)} past it",
+            ["Distance", "Flaps up, m", "Flaps up, ft", $"Flaps {full}, m", $"Flaps {full}, ft", "Manual"],
             [
                 Row("To the round-out", landing => landing.ToRoundOut),
                 Row("Float", landing => landing.Float),
@@ -93,11 +95,11 @@ internal static class BriefingTables
                 .. ruled,
                 .. counted,
                 Row($"Margin, × {margin}", landing => landing.WithMargin),
-                ["Runway", .. there, .. there],
+                ["Runway", .. there, .. there, Blank],
                 // Of what is printed, so that it can be subtracted by hand.
                 Cells("Left over", landing =>
                 [
-                    Bare((metresThere - WholeMetres(landing.WithMargin)).Meters), Bare((feetThere - WholeFeet(landing.WithMargin)).Feet),
+                    Bare((metresThere - TensOfMetres(landing.WithMargin)).Meters), Bare((feetThere - TensOfFeet(landing.WithMargin)).Feet),
                 ]),
             ]);
     }

@@ -45,10 +45,10 @@ internal static class BriefingVerdict
             RunwayFit.DoesNotStop or RunwayFit.NotWithMargin => new("does-not-fit", "Do not land here without flaps.", Length(briefing)),
             RunwayFit.TouchesPastFirstThird => new(
                 "does-not-fit", "As briefed, this ends in a go-around.",
-                $"The distance fits ({margin} with the margin, the runway has {there}), but the wheels touch at {touch}, past the first third, which ends at {third}. {Needed(landing)}"),
+                $"The distance fits ({margin} with the margin, the runway has {there}), but the wheels touch at {touch}, past the first third, which ends at {third}, and aiming as low as {Lowest(briefing)} over the threshold does not help. {Helps(briefing)}"),
             _ => new(
                 "fits", "Fits, by this model.",
-                $"It is {margin} with the margin, the runway has {there}; the wheels touch at {touch}, within the first third, which ends at {third}. The manual decides."),
+                $"It is {margin} with the margin, the runway has {there}; the wheels touch at {touch}, within the first third, which ends at {third}. {Aim(briefing)} The manual decides."),
         };
     }
 
@@ -56,13 +56,35 @@ internal static class BriefingVerdict
     {
         BriefedLanding landing = briefing.Flapless.Landing;
         string stop = Metres(landing.Planned.Length), there = MetresAvailable(briefing.Request.Runway.LengthAvailable);
-        string from = QuantityText.Of(briefing.Request.Runway.ThresholdHeight, "ft 0");
+        string from = Over(briefing);
         return landing.Fit == RunwayFit.DoesNotStop
-            ? $"{Basis(landing.Planned)} it stops {stop} after passing {from} over the threshold; the runway has {there}. {Needed(landing)}"
-            : $"{Basis(landing.Planned)} it is {stop} from {from} to the stop, {Metres(landing.WithMargin)} with the margin; the runway has {there}. {Needed(landing)}";
+            ? $"{Basis(landing.Planned)} it stops {stop} after passing {from} over the threshold; the runway has {there}. {Helps(briefing)}"
+            : $"{Basis(landing.Planned)} it is {stop} from {from} to the stop, {Metres(landing.WithMargin)} with the margin; the runway has {there}. {Helps(briefing)}";
     }
 
-    private static string Needed(BriefedLanding landing) => $"It takes a runway of {Distance(landing.RunwayNeeded)}. The manual decides.";
+    private static string Aim(Briefing briefing)
+    {
+        BriefedLanding landing = briefing.Flapless.Landing;
+        string point = $"{Metres(landing.AimingPoint)} past the threshold, {Over(briefing)} over it";
+        return landing.ThresholdHeight < briefing.Request.Runway.ThresholdHeight
+            ? $"Aim {point}, not {QuantityText.Of(briefing.Request.Runway.ThresholdHeight, "ft 0")}: so the long float ends in the first third."
+            : $"Aim {point}.";
+    }
+
+    private static string Lowest(Briefing briefing) => QuantityText.Of(briefing.Request.LowestThresholdHeight, "ft 0");
+
+    private static string Helps(Briefing briefing)
+    {
+        if (briefing.Remedies is not { } remedies) return "The manual decides.";
+        string[] helps =
+        [
+            .. remedies.Runway is { } runway ? [$"a runway of {Distance(runway)}"] : Array.Empty<string>(),
+            .. remedies.Headwind is { } wind ? [$"{QuantityText.Of(wind, "kt 0")} straight down the runway without gusts"] : Array.Empty<string>(),
+            .. remedies.Mass is { } mass ? [$"a mass of {QuantityText.Of(mass, "kg 0")}"] : Array.Empty<string>(),
+            .. remedies.Flaps is { } flaps ? [$"flaps {flaps.Name}, if they come down after all"] : Array.Empty<string>(),
+        ];
+        return helps.Length == 0 ? "Nothing that this sheet knows would help. The manual decides." : $"What would help, each alone: {string.Join("; ", helps)}. The manual decides.";
+    }
 
     private static string Across(Briefing briefing)
     {

@@ -25,9 +25,27 @@ internal static class BriefingWords
         [
             $"at {Height(BriefingTechnique.StabilisedBy)} ({Height(BriefingTechnique.StabilisedBy + runway.Elevation)} on QNH) not on centreline, on path and steady at {Knots(approach)};",
             $"on final the needle leaves {Knots(approach - BriefingTechnique.SlowBy)} to {Knots(approach + BriefingTechnique.FastBy)} and does not come back;",
-            $"the wheels are not down by {Available(runway.EndOfFirstThird)} (first third); landmark: ____________",
-            "it bounces, it drifts, or anyone doubts. Full power; no flaps to raise.",
+            Touchdown(briefing),
+            $"it bounces, it drifts, or anyone doubts. Full power; no flaps to raise. {Climb(briefing)}".TrimEnd(),
         ]);
+    }
+
+    /// <summary>Never a gate that the sheet's own numbers fail.</summary>
+    private static string Touchdown(Briefing briefing)
+    {
+        BriefedLanding landing = briefing.Flapless.Landing;
+        return landing.Fit == RunwayFit.Fits
+            ? $"the wheels are not down by {Available(briefing.Request.Runway.EndOfFirstThird)} (first third; expected at {Metres(landing.Result.TouchdownDistance)}); landmark: ____________"
+            : $"always, on this runway: by these numbers the wheels touch at {Metres(landing.Result.TouchdownDistance)} and the landing does not fit;";
+    }
+
+    private static string Climb(Briefing briefing)
+    {
+        if (briefing.GoAround is not { } goAround) return "What it then climbs the manual says: ____ ft/min.";
+        string altitude = Height(briefing.Request.Air.DensityAltitude);
+        return goAround.HeightLost is { } lost
+            ? $"By this model it loses about {QuantityText.Of(Tens(lost), "ft 0")} and then climbs about {QuantityText.Of(Speed.FromFeetPerMinute(10 * Math.Floor(goAround.RateOfClimb.FeetPerMinute / 10)), "ft/min 0")} at a density altitude of {altitude}; the manual: ____."
+            : $"By this model full power does not climb at a density altitude of {altitude}: decide early, or go elsewhere.";
     }
 
     private static ListPart Calls(Briefing briefing)
@@ -42,7 +60,18 @@ internal static class BriefingWords
             $"Lined up: “Speed {Number(circuit.Final.Indicated)}, flat path, no diving for it.”",
             $"At {Height(BriefingTechnique.StabilisedBy)}: “stable” or “going around” (radio too).",
             "Round-out: “Power off smoothly. Hold it off, let it float.”",
+            .. Drift(briefing),
         ]);
+    }
+
+    private static IEnumerable<string> Drift(Briefing briefing)
+    {
+        Speed across = briefing.Crosswind.Abs();
+        LandingResult landing = briefing.Flapless.Landing.Result;
+        if (across.Knots < 1) yield break;
+        string flapped = briefing.FullFlaps.Landing is { } with ? $", with flaps {QuantityText.Of(with.Result.DriftInFloat(across), "m 0")}" : "";
+        yield return $"Crosswind: “Wing down, straight with the rudder.” The crab is {QuantityText.Of(landing.CrabAtTouchdown(across), "0")}; taken off at the round-out, wings level, "
+            + $"it drifts up to {QuantityText.Of(landing.DriftInFloat(across), "m 0")} in the float{flapped}.";
     }
 
     private static NotePart Assumptions(Briefing briefing)

@@ -79,7 +79,7 @@ internal static class AeroplaneReader
         Aeroplane Make() => new(
             name.Value, description.Value, wing.Wing!, masses.Minimum!.Value, masses.Maximum!.Value, propeller.Propeller, propeller.Engine,
             settings.Select(setting => setting.Build(wing.Wing!, wing.Slope!.Value, zeroLiftDrag.Value)), limits.Crosswind?.Value,
-            limits.Tail?.Value);
+            limits.Tail?.Value, propeller.FullThrottle);
         if (Refusal.Of(Make) is not { } refusal) return Make();
         faults.Add(line, "", refusal.Problem, refusal.Expected);
         return null;

@@ -41,6 +41,7 @@ internal static partial class FileKeys
         new("diameter", Quantity("m")),
         new("maximumSpeed", Quantity("rpm")),
         new("closedThrottle", "an object { … }"),
+        new("fullThrottleTorque", Quantity("N.m"), Optional: true),
         new("table", "an object { … }"),
     ];
 

@@ -13,10 +13,12 @@ internal static class PropellerReader
         ClosedThrottleEngine? engine = part.Object("closedThrottle", FileKeys.ClosedThrottle) is { } closed
             ? ReadEngine(closed, fastest, faults)
             : null;
+        Given<Torque>? wideOpen = part.Quantity(
+            "fullThrottleTorque", UnitSets.Torques, value => StandIn.FullThrottle(value), "torqueAtSeaLevel");
         PropellerTable? table = part.Object("table", FileKeys.PropellerTable) is { } rows ? PropellerTableReader.Read(rows, faults) : null;
         return diameter is null || fastest is null || engine is null || table is null
             ? null
-            : new PropellerValues(new Propeller(diameter.Value, table, fastest.Value), engine);
+            : new PropellerValues(new Propeller(diameter.Value, table, fastest.Value), engine, wideOpen is null ? null : new FullThrottleEngine(wideOpen.Value));
     }
 
     private static ClosedThrottleEngine? ReadEngine(ObjectPart part, Given<RotationalSpeed>? fastest, FaultList faults)
@@ -38,4 +40,4 @@ internal static class PropellerReader
 }
 
 /// <summary>What the file says of the propeller and its engine. Immutable.</summary>
-internal sealed record PropellerValues(Propeller Propeller, ClosedThrottleEngine Engine);
+internal sealed record PropellerValues(Propeller Propeller, ClosedThrottleEngine Engine, FullThrottleEngine? FullThrottle);

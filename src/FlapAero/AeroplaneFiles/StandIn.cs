@@ -34,6 +34,8 @@ internal static class StandIn
     public static ClosedThrottleEngine Engine(Torque? torqueAtStandstill = null, RotationalSpeed? freeSpeed = null) => new(
         torqueAtStandstill ?? Torque.FromNewtonMeters(100), freeSpeed ?? RotationalSpeed.FromRevolutionsPerMinute(900));
 
+    public static FullThrottleEngine FullThrottle(Torque torqueAtSeaLevel) => new(torqueAtSeaLevel);
+
     public static Aeroplane Aeroplane(
         Wing? wing = null, Mass? minimumMass = null, Mass? maximumMass = null, double maximumLiftCoefficient = 1.4,
         Speed? crosswindLimit = null, Angle? tailLimitAttitude = null)

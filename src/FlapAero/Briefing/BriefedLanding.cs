@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace FlapAero;
 
-/// <summary>How a landing stands to its runway, judged in whole metres: distances rounded up, the runway down, as a sheet prints them.</summary>
+/// <summary>How a landing stands to its runway, judged in tens of metres: distances rounded up, the runway down, as a sheet prints them.</summary>
 public enum RunwayFit
 {
     /// <summary>The distance with its margin fits, and the wheels touch within the first third.</summary>
@@ -28,16 +28,22 @@ public sealed class BriefedLanding
         Result = result;
         Planned = planned;
         WithMargin = planned.Length * request.Margin.Factor;
-        double available = Math.Floor(request.Runway.LengthAvailable.Meters), third = Math.Floor(request.Runway.EndOfFirstThird.Meters);
-        Fit = Math.Ceiling(planned.Length.Meters) > available ? RunwayFit.DoesNotStop
-            : Math.Ceiling(WithMargin.Meters) > available ? RunwayFit.NotWithMargin
-            : Math.Ceiling(result.TouchdownDistance.Meters) > third ? RunwayFit.TouchesPastFirstThird
+        Length available = RoundedDown(request.Runway.LengthAvailable), third = RoundedDown(request.Runway.EndOfFirstThird);
+        Fit = RoundedUp(planned.Length) > available ? RunwayFit.DoesNotStop
+            : RoundedUp(WithMargin) > available ? RunwayFit.NotWithMargin
+            : RoundedUp(result.TouchdownDistance) > third ? RunwayFit.TouchesPastFirstThird
             : RunwayFit.Fits;
         RunwayNeeded = Length.FromMeters(Math.Max(WithMargin.Meters, result.TouchdownDistance.Meters * 3));
     }
 
     /// <summary>The landing as flown: the gust additive carried over the threshold, the wind as planned with.</summary>
     public LandingSetup Setup { get; }
+
+    /// <summary>h_t, wheels over the threshold: how a pilot answers the float. The lower, the nearer the wheels touch.</summary>
+    public Length ThresholdHeight => Setup.Technique.ThresholdHeight;
+
+    /// <summary>Where that path meets the runway, past the threshold: the point to aim at.</summary>
+    public Length AimingPoint => ThresholdHeight / Math.Tan(Setup.Technique.PathAngle.Radians);
 
     /// <summary>What the model makes of it on the runway's surface.</summary>
     public LandingResult Result { get; }
@@ -59,4 +65,26 @@ public sealed class BriefedLanding
 
     /// <summary>The shortest runway on which the margin is kept and the wheels touch within the first third.</summary>
     public Length RunwayNeeded { get; }
+
+    /// <summary>A distance that is used up, to the next step of <see cref="BriefingTechnique.DistanceStep"/>.</summary>
+    /// <remarks>Formula: up; a value that is a step but for its last bits is that step. Range: any. Source: [common-practice].</remarks>
+    /// <param name="distance">The distance.</param>
+    /// <returns>The rounded distance.</returns>
+    /// <exception cref="RefusedInputException">A distance that is not finite.</exception>
+    /// <example><code>BriefedLanding.RoundedUp(Length.FromMeters(461)).Meters // 470.0</code></example>
+    public static Length RoundedUp(Length distance) => Rounded(distance, step => Math.Ceiling(step - 1e-6));
+
+    /// <summary>A distance that is there, to the step before.</summary>
+    /// <remarks>Formula: down, as <see cref="RoundedUp"/>. Range: any. Source: [common-practice].</remarks>
+    /// <param name="distance">The distance.</param>
+    /// <returns>The rounded distance.</returns>
+    /// <exception cref="RefusedInputException">A distance that is not finite.</exception>
+    /// <example><code>BriefedLanding.RoundedDown(Length.FromMeters(469)).Meters // 460.0</code></example>
+    public static Length RoundedDown(Length distance) => Rounded(distance, step => Math.Floor(step + 1e-6));
+
+    private static Length Rounded(Length distance, Func<double, double> round)
+    {
+        double step = BriefingTechnique.DistanceStep.Meters;
+        return Length.FromMeters(step * round(Require.In(distance, UnitsNet.Units.LengthUnit.Meter, "distance") / step));
+    }
 }

@@ -53,12 +53,15 @@ public sealed class BriefedComparison
 /// </summary>
 public sealed class Briefing
 {
-    internal Briefing(BriefingRequest request, IReadOnlyList<BriefedSpeeds> speeds, BriefedCase flapless, BriefedComparison fullFlaps)
+    internal Briefing(BriefingRequest request, IReadOnlyList<BriefedSpeeds> speeds, BriefedCase flapless, BriefedComparison fullFlaps,
+        LandingRemedies? remedies)
     {
         Request = request;
         Speeds = speeds;
         Flapless = flapless;
         FullFlaps = fullFlaps;
+        Remedies = remedies;
+        GoAround = FlapAero.GoAround.From(flapless.Circuit.Final.Flight);
     }
 
     /// <summary>The flight.</summary>
@@ -111,6 +114,15 @@ public sealed class Briefing
 
     /// <summary>With full flaps on final, to compare with.</summary>
     public BriefedComparison FullFlaps { get; }
+
+    /// <summary>What would help where the landing without flaps does not fit; none where it does.</summary>
+    public LandingRemedies? Remedies { get; }
+
+    /// <summary>A go-around from final without flaps; none where the aeroplane's file gives no full throttle.</summary>
+    public GoAround? GoAround { get; }
+
+    /// <summary>Whether the landing without flaps fits the runway, and the wind across is within its limit: what a sheet may say in large type.</summary>
+    public bool Fits => Flapless.Landing.Fit == RunwayFit.Fits && CrosswindFit == CrosswindFit.Within;
 
     /// <summary>Computes a briefing.</summary>
     /// <remarks>

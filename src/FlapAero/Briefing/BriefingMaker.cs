@@ -18,33 +18,55 @@ internal sealed class BriefingMaker
         Aeroplane aeroplane = request.Aeroplane;
         if (flight.Speeds(aeroplane.FlapsUp) is not { } up) return new(null, flight._refusals);
         const string name = "without flaps";
-        BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit(up, [up, up, up], name));
-        BriefedLanding? landing = flight.Try($"Landing {name}", () => flight.Landing(up, name));
+        BriefedLanding? landing = flight.Try($"Landing {name}", () => flight.AimedLanding(up, name));
+        Length over = landing?.ThresholdHeight ?? request.Runway.ThresholdHeight;
+        BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit(up, [up, up, up], over, name));
         if (circuit is null || landing is null) return new(null, flight._refusals);
         BriefedSpeeds?[] speeds = [up, .. aeroplane.FlapSettings.Skip(1).Select(comparison.Speeds)];
         return new(
-            new Briefing(request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(up, speeds)), []);
+            new Briefing(
+                request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(up, speeds, over),
+                landing.Fit == RunwayFit.Fits ? null : flight.Remedies(up, speeds)), []);
     }
 
     /// <summary>The same with flaps: what of it cannot be is missing with its reason and stops nobody.</summary>
-    private BriefedComparison Compare(BriefedSpeeds up, BriefedSpeeds?[] speeds)
+    private BriefedComparison Compare(BriefedSpeeds up, BriefedSpeeds?[] speeds, Length over)
     {
         const string name = "with flaps";
         int full = speeds.Length - 1;
         BriefedSpeeds? onFinal = speeds[full];
         // A circuit or landing at speeds that were refused would only say so again.
         BriefedCircuit? circuit = speeds[Math.Min(1, full)] is { } downwind && speeds[Math.Min(2, full)] is { } onBase && onFinal is not null
-            ? Try($"Circuit {name}", () => Circuit(up, [downwind, onBase, onFinal], name)) : null;
-        BriefedLanding? landing = onFinal is null ? null : Try($"Landing {name}", () => Landing(onFinal, name));
+            ? Try($"Circuit {name}", () => Circuit(up, [downwind, onBase, onFinal], over, name)) : null;
+        BriefedLanding? landing = onFinal is null ? null : Try($"Landing {name}", () => Landing(onFinal, over, name));
         return new(onFinal, circuit, landing, _refusals);
     }
 
     private BriefedSpeeds? Speeds(FlapSetting flaps) => Try(
         $"Speeds with flaps {flaps}", () => new BriefedSpeeds(_request.Aeroplane.Configure(flaps, _request.Mass), _request.Air, _additive));
 
-    private BriefedLanding? Landing(BriefedSpeeds speeds, string name)
+    /// <summary>
+    /// Aimed so that the wheels touch within the first third with the margin kept: the runway's own height over the threshold if that does it,
+    /// or the highest below it that does; the runway's own where none does.
+    /// </summary>
+    private BriefedLanding? AimedLanding(BriefedSpeeds speeds, string name)
     {
-        LandingSetup usual = _request.Runway.LandingOf(speeds.Configuration, _request.Air, _request.Wind.Mean);
+        Length lowest = _request.LowestThresholdHeight;
+        BriefedLanding? usual = Landing(speeds, _request.Runway.ThresholdHeight, name);
+        BriefedLanding? landing = usual;
+        while (landing is not null && landing.Fit != RunwayFit.Fits && landing.ThresholdHeight > lowest)
+        {
+            Length lower = landing.ThresholdHeight - BriefingTechnique.ThresholdHeightStep;
+            // The flight does not hang on a height that is only tried.
+            landing = new BriefingMaker(_request).Landing(speeds, lower < lowest ? lowest : lower, name);
+        }
+
+        return landing is { Fit: RunwayFit.Fits } ? landing : usual;
+    }
+
+    private BriefedLanding? Landing(BriefedSpeeds speeds, Length over, string name)
+    {
+        LandingSetup usual = _request.Runway.LandingOf(speeds.Configuration, _request.Air, _request.Wind.Mean, over);
         LandingSetup setup = usual with { Technique = usual.Technique with { ThresholdSpeed = speeds.Approach.True } };
         LandingReport report = FlapAero.Landing.Fly(setup);
         if (report.Result is { } result)
@@ -59,8 +81,58 @@ internal sealed class BriefingMaker
         return null;
     }
 
+    /// <summary>What would help, each alone: found by trying, to the step that a sheet prints.</summary>
+    private LandingRemedies Remedies(BriefedSpeeds up, BriefedSpeeds?[] speeds)
+    {
+        Aeroplane aeroplane = _request.Aeroplane;
+        BriefedLanding? lowest = new BriefingMaker(_request).Landing(up, _request.LowestThresholdHeight, "");
+        bool Fits(BriefingRequest request, FlapSetting flaps)
+        {
+            BriefingMaker other = new(request);
+            return other.Speeds(flaps) is { } at && other.Try("", () => other.AimedLanding(at, "")) is { Fit: RunwayFit.Fits };
+        }
+
+        Length? Longer()
+        {
+            if (lowest is null) return null;
+            BriefingRunway here = _request.Runway;
+            for (Length length = BriefedLanding.RoundedUp(lowest.RunwayNeeded); length < BriefingRunway.Longest; length += BriefingTechnique.DistanceStep)
+            {
+                BriefingRunway longer = new(here.Name, here.Direction, length, here.Surface, here.Slope, here.Elevation, here.ThresholdHeight);
+                if (Fits(_request.With(runway: longer), aeroplane.FlapsUp)) return length;
+            }
+
+            return null;
+        }
+
+        Mass? Lighter()
+        {
+            for (double kilograms = 10 * Math.Floor(_request.Mass.Kilograms / 10 - 1e-9); kilograms >= aeroplane.MinimumMass.Kilograms; kilograms -= 10)
+            {
+                if (Fits(_request.With(mass: Mass.FromKilograms(kilograms)), aeroplane.FlapsUp)) return Mass.FromKilograms(kilograms);
+            }
+
+            return null;
+        }
+
+        Speed? Headwind()
+        {
+            for (int knots = 1; knots <= 30; knots++)
+            {
+                Wind along = new(_request.Runway.Direction, Speed.FromKnots(knots));
+                if (Fits(_request.With(wind: new BriefingWind(along)), aeroplane.FlapsUp)) return Speed.FromKnots(knots);
+            }
+
+            return null;
+        }
+
+        return new(
+            Longer(), Lighter(), Headwind(),
+            speeds.Skip(1).OfType<BriefedSpeeds>().Select(at => at.Configuration.Flaps).FirstOrDefault(flaps => Fits(_request, flaps)));
+    }
+
     /// <summary>The first flap comes when power is reduced, and nobody slows down before it: downwind has the speeds of flaps up.</summary>
-    private BriefedCircuit? Circuit(BriefedSpeeds up, BriefedSpeeds[] onLegs, string name)
+    private BriefedCircuit? Circuit(BriefedSpeeds up, BriefedSpeeds[] onLegs, Length over, string name)
     {
         Airspeed final = onLegs[2].Approach;
         // No leg is flown slower than the one after it: a large gust additive lifts them all.
@@ -75,7 +147,7 @@ internal sealed class BriefingMaker
             new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
             new(onLegs[2].Configuration, final, LandingPilot.Usual.PathAngle));
         CircuitOutcome outcome = FlapAero.Circuit.Backwards(new(
-            new(_request.Runway.Direction, _request.Runway.ThresholdHeight), _request.Wind.Mean, _request.Hand, _request.CircuitHeight,
+            new(_request.Runway.Direction, over), _request.Wind.Mean, _request.Hand, _request.CircuitHeight,
             _request.Spacing, legs, Thrusts(legs), bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut)));
         if (outcome.Circuit is not { } circuit)
         {

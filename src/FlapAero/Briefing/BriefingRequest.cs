@@ -16,12 +16,16 @@ public sealed class BriefingRequest
     /// <param name="hand">To which side the circuit turns.</param>
     /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
     /// <param name="crosswindLimit">The instructor's own limit, 1 kt to 60 kt; the lower of it and the aeroplane's counts.</param>
+    /// <param name="lowestThresholdHeight">
+    /// How low over the threshold the school lets a student aim, 5 m to 60 m; 30 ft where none is given, and never above the runway's own.
+    /// </param>
     /// <exception cref="RefusedInputException">
     /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's.
     /// </exception>
     public BriefingRequest(
         Aeroplane aeroplane, Mass mass, BriefingRunway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
-        Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null, Speed? crosswindLimit = null)
+        Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null, Speed? crosswindLimit = null,
+        Length? lowestThresholdHeight = null)
     {
         ArgumentNullException.ThrowIfNull(aeroplane);
         ArgumentNullException.ThrowIfNull(runway);
@@ -49,7 +53,17 @@ public sealed class BriefingRequest
         Hand = hand;
         Margin = margin ?? LandingMargin.SeventyPercent;
         CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
+        Length lowest = lowestThresholdHeight is { } low
+            ? Require.Between(
+                low, Length.FromMeters(5), Length.FromMeters(60), "lowest height over the threshold",
+                "Lower leaves no height to round out from.", nameof(lowestThresholdHeight))
+            : Length.FromFeet(30);
+        LowestThresholdHeight = lowest < runway.ThresholdHeight ? lowest : runway.ThresholdHeight;
     }
+
+    /// <summary>The same flight with another mass, wind or runway.</summary>
+    internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null, BriefingRunway? runway = null) => new(
+        Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit, LowestThresholdHeight);
 
     /// <summary>The aeroplane.</summary>
     public Aeroplane Aeroplane { get; }
@@ -77,6 +91,9 @@ public sealed class BriefingRequest
 
     /// <summary>The margin on the landing distance.</summary>
     public LandingMargin Margin { get; }
+
+    /// <summary>How low over the threshold the school lets a student aim.</summary>
+    public Length LowestThresholdHeight { get; }
 
     /// <summary>The instructor's own limit for the crosswind, if there is one.</summary>
     public Speed? CrosswindLimit { get; }

@@ -24,16 +24,17 @@ public sealed class BriefingRunway
         Surface = surface;
         Direction = Require.Between(direction, Angle.Zero, Angle.FromDegrees(360), "runway direction", "Directions run from 0° to 360°.");
         LengthAvailable = Require.Between(
-            lengthAvailable, Length.FromMeters(100), Length.FromMeters(6000), "landing distance available",
+            lengthAvailable, Length.FromMeters(100), Longest, "landing distance available",
             "No aeroplane of this kind stops on less, and no runway is longer.");
         Slope = Require.Between(slope, -0.1, 0.1, "runway slope", "Steeper is no runway.");
         Elevation = Require.Between(
             elevation, Length.FromMeters(-500), Length.FromMeters(5000), "elevation", "Aerodromes lie between them.");
         Length height = thresholdHeight ?? LandingPilot.Usual.ThresholdHeight;
-        ThresholdHeight = Require.Between(
-            height, Length.FromMeters(5), Length.FromMeters(60), "height over the threshold",
-            "Lower leaves no height to round out from; higher flies past the runway.", nameof(thresholdHeight));
+        ThresholdHeight = Over(height, nameof(thresholdHeight));
     }
+
+    /// <summary>No runway is longer.</summary>
+    internal static Length Longest { get; } = Length.FromMeters(6000);
 
     /// <summary>What it is called.</summary>
     public string Name { get; }
@@ -67,17 +68,22 @@ public sealed class BriefingRunway
     /// <param name="configuration">Aeroplane, flap and mass.</param>
     /// <param name="air">The air over the runway.</param>
     /// <param name="wind">The mean wind.</param>
+    /// <param name="thresholdHeight">Wheels over the threshold; <see cref="ThresholdHeight"/> where none is given.</param>
     /// <returns>The landing, to be flown.</returns>
     /// <exception cref="ArgumentNullException">No configuration, air or wind.</exception>
-    /// <exception cref="RefusedInputException">A wing that stalls before the nose-high attitude.</exception>
+    /// <exception cref="RefusedInputException">A height outside 5 m to 60 m; otherwise as <see cref="LandingSetup.For"/>.</exception>
     /// <example><code>Quillmere.Runway24.LandingOf(flapsUp, Quillmere.Saturday.Air, Quillmere.Saturday.Wind.Mean).Runway.Headwind.Knots // 3.5</code></example>
-    public LandingSetup LandingOf(Configuration configuration, Air air, Wind wind)
+    public LandingSetup LandingOf(Configuration configuration, Air air, Wind wind, Length? thresholdHeight = null)
     {
         ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(wind);
         return LandingSetup.For(
             configuration, LandingRunway.On(Surface, air, LandingMargin.PlannedHeadwind(wind.Headwind(Direction)), Slope),
-            LandingPilot.Usual with { ThresholdHeight = ThresholdHeight });
+            LandingPilot.Usual with { ThresholdHeight = Over(thresholdHeight ?? ThresholdHeight, nameof(thresholdHeight)) });
     }
+
+    private static Length Over(Length height, string argument) => Require.Between(
+        height, Length.FromMeters(5), Length.FromMeters(60), "height over the threshold",
+        "Lower leaves no height to round out from; higher flies past the runway.", argument);
 }

@@ -32,6 +32,12 @@ public static class BriefingTechnique
     /// <summary>By when the aeroplane is stabilised or goes around: common practice.</summary>
     public static Length StabilisedBy { get; } = Length.FromFeet(300);
 
+    /// <summary>Between two heights over the threshold that are tried: finer nobody aims.</summary>
+    public static Length ThresholdHeightStep { get; } = Length.FromFeet(5);
+
+    /// <summary>To what a distance is rounded, used up upwards and available downwards: finer the model is not.</summary>
+    public static Length DistanceStep { get; } = Length.FromMeters(10);
+
     /// <summary>How much faster than briefed final may be: 10 kt [faa-other].</summary>
     public static Speed FastBy { get; } = Speed.FromKnots(10);
 

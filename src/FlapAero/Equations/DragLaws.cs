@@ -24,4 +24,7 @@ internal static class DragLaws
     /// <summary>C_L of the least power in level flight, √(3 C_D0/K).</summary>
     public static double MinimumPowerLift(double zeroLift, double inducedFactor) =>
         Math.Sqrt(3 * zeroLift / inducedFactor);
+
+    /// <summary>ΔC_D = |C_Yβ| β sin β: the part along the path of the side force in a sideslip. Source: [side-force].</summary>
+    public static double Slip(double sideForcePerRadian, double sideslip) => sideForcePerRadian * sideslip * Math.Sin(sideslip);
 }

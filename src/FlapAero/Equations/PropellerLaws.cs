@@ -23,4 +23,7 @@ internal static class PropellerLaws
 
     /// <summary>η = J C_T/C_P.</summary>
     public static double Efficiency(double advanceRatio, double thrust, double power) => advanceRatio * thrust / power;
+
+    /// <summary>(σ − c)/(1 − c): the share of an unsupercharged engine's full torque that is left in thinner air. Source: [gagg-farrar].</summary>
+    public static double FullThrottleShare(double densityRatio) => Math.Max(0, (densityRatio - 0.12) / (1 - 0.12));
 }

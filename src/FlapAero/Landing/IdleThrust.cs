@@ -1,7 +1,6 @@
 using System.Globalization;
 using MathNet.Numerics;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace FlapAero;
 
@@ -13,6 +12,11 @@ public sealed record IdleThrust
 {
     private const int RowsOfConfiguration = 25;
     private const double FastestOfConfiguration = 1.5;
+    private const double Steepest = 1e6;
+    private const string NoSuchEngine = "No engine of a light aeroplane does that.";
+
+    private static readonly Force Strongest = Force.FromMeganewtons(1);
+    private static readonly Speed Fastest = Speed.FromMetersPerSecond(1000);
 
     private IdleThrust(Force atRest, double slope, double curvature) => (AtRest, Slope, Curvature) = (atRest, slope, curvature);
 
@@ -29,16 +33,25 @@ public sealed record IdleThrust
     public double Curvature { get; }
 
     /// <summary>The same thrust at every airspeed.</summary>
+    /// <remarks>Formula: T_1 = T_2 = 0. Range: to 1 MN either way. Source: [canonical-landing].</remarks>
     /// <param name="thrust">T_i.</param>
-    /// <returns>The constant. Values that make no sense are refused when a landing is flown.</returns>
-    public static IdleThrust Constant(Force thrust) => new(thrust, 0, 0);
+    /// <returns>The constant.</returns>
+    /// <exception cref="RefusedInputException">A thrust outside the range.</exception>
+    /// <example><code>IdleThrust.Constant(Force.FromNewtons(-50)).At(Speed.FromKnots(70)).Newtons // -50.0</code></example>
+    public static IdleThrust Constant(Force thrust) => Quadratic(thrust, 0, 0);
 
     /// <summary>A thrust by its three numbers.</summary>
+    /// <remarks>Formula: T_0 + T_1 V + T_2 V². Range: each to a million of its unit either way. Source: [canonical-landing].</remarks>
     /// <param name="atRest">T_0.</param>
     /// <param name="slope">T_1, N s/m.</param>
     /// <param name="curvature">T_2, N s²/m².</param>
-    /// <returns>The thrust. Values that make no sense are refused when a landing is flown.</returns>
-    public static IdleThrust Quadratic(Force atRest, double slope, double curvature) => new(atRest, slope, curvature);
+    /// <returns>The thrust.</returns>
+    /// <exception cref="RefusedInputException">A number outside its range.</exception>
+    /// <example><code>IdleThrust.Quadratic(Force.FromNewtons(200), -2, -0.1).At(Speed.FromMetersPerSecond(10)).Newtons // 170.0</code></example>
+    public static IdleThrust Quadratic(Force atRest, double slope, double curvature) => new(
+        Require.Between(atRest, -Strongest, Strongest, "idle thrust at rest", NoSuchEngine),
+        Require.Between(slope, -Steepest, Steepest, "change of the idle thrust with airspeed", NoSuchEngine),
+        Require.Between(curvature, -Steepest, Steepest, "curvature of the idle thrust", NoSuchEngine));
 
     /// <summary>The quadratic nearest to a table.</summary>
     /// <remarks>Formula: least squares over the rows. Range: three airspeeds or more, to 1 000 m/s. Source: [landing-conditions].</remarks>
@@ -51,8 +64,8 @@ public sealed record IdleThrust
         ArgumentNullException.ThrowIfNull(rows);
         (Speed Airspeed, Force Thrust)[] table = [.. rows];
         double[] speeds = [.. table.Select(row => Require.Between(
-            row.Airspeed, Speed.Zero, Speed.FromMetersPerSecond(1000), "airspeed of a row", "An aeroplane flies forwards.", nameof(rows)).MetersPerSecond)];
-        double[] thrusts = [.. table.Select(row => Require.In(row.Thrust, ForceUnit.Newton, "thrust of a row", nameof(rows)))];
+            row.Airspeed, Speed.Zero, Fastest, "airspeed of a row", "An aeroplane flies forwards.", nameof(rows)).MetersPerSecond)];
+        double[] thrusts = [.. table.Select(row => Require.Between(row.Thrust, -Strongest, Strongest, "thrust of a row", NoSuchEngine, nameof(rows)).Newtons)];
         int different = speeds.Distinct().Count();
         if (different < 3)
             throw Require.Refused(
@@ -72,7 +85,7 @@ public sealed record IdleThrust
     /// <param name="air">The air.</param>
     /// <returns>The thrust.</returns>
     /// <exception cref="RefusedInputException">A propeller that does not idle from rest over three airspeeds at least.</exception>
-    /// <example><code>IdleThrust.FromConfiguration(flapsUp, Air.StandardSeaLevel).At(Speed.FromKnots(70)).Newtons // -175</code></example>
+    /// <example><code>IdleThrust.FromConfiguration(flapsUp, Air.StandardSeaLevel).At(Speed.FromKnots(70)).Newtons // -174</code></example>
     public static IdleThrust FromConfiguration(Configuration configuration, Air air)
     {
         ArgumentNullException.ThrowIfNull(configuration);
@@ -98,14 +111,14 @@ public sealed record IdleThrust
     public static implicit operator IdleThrust(Force thrust) => Constant(thrust);
 
     /// <summary>Thrust at an airspeed.</summary>
-    /// <remarks>Formula: T_0 + T_1 V + T_2 V². Range: any airspeed that is a number. Source: [canonical-landing].</remarks>
+    /// <remarks>Formula: T_0 + T_1 V + T_2 V². Range: to 1 000 m/s, also backwards, as in a tailwind at the stop. Source: [canonical-landing].</remarks>
     /// <param name="airspeed">V, true airspeed.</param>
     /// <returns>T_i.</returns>
-    /// <exception cref="RefusedInputException">An airspeed that is not finite.</exception>
+    /// <exception cref="RefusedInputException">An airspeed outside the range.</exception>
     /// <example><code>IdleThrust.Quadratic(Force.FromNewtons(200), -2, -0.1).At(Speed.FromMetersPerSecond(30)).Newtons // 50.0</code></example>
     public Force At(Speed airspeed)
     {
-        double speed = Require.In(airspeed, SpeedUnit.MeterPerSecond, "airspeed");
+        double speed = Require.Between(airspeed, -Fastest, Fastest, "airspeed", "No light aeroplane rolls or flies faster.").MetersPerSecond;
         return Force.FromNewtons(AtRest.Newtons + speed * (Slope + speed * Curvature)).ToUnit(AtRest.Unit);
     }
 

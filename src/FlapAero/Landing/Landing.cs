@@ -44,15 +44,14 @@ public static class Landing
     /// <returns>A report for each, in their order.</returns>
     /// <exception cref="RefusedInputException">An input that makes no sense; of several, the first.</exception>
     /// <example><code>Landing.FlyMany([landing, landing])[1].Result!.StopDistance.Meters // 550.4</code></example>
-    public static IReadOnlyList<LandingReport> FlyMany(IEnumerable<LandingSetup> setups, Duration? interval = null)
+    public static IReadOnlyList<LandingReport> FlyMany(IReadOnlyList<LandingSetup> setups, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setups);
         double seconds = Interval(interval);
-        LandingSetup[] all = [.. setups];
-        LandingInput[] inputs = [.. all.Select(setup => setup.Checked())];
+        LandingInput[] inputs = [.. setups.Select(setup => setup.Checked())];
         var outcomes = new LandingOutcome[inputs.Length];
         LandingSolver.SolveInParallel(inputs, outcomes);
-        return [.. all.Select((setup, i) => Report(setup, inputs[i], default, outcomes[i], seconds))];
+        return [.. setups.Select((setup, i) => Report(setup, inputs[i], default, outcomes[i], seconds))];
     }
 
     /// <summary>Flies a landing whose pilot puts the wheels on before the wing has done flying.</summary>

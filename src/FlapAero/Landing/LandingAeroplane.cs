@@ -62,7 +62,7 @@ public sealed record LandingAeroplane
     /// <exception cref="RefusedInputException">
     /// A share outside its range; a wing that stalls with the nose level; a propeller that does not idle from rest.
     /// </exception>
-    /// <example><code>LandingAeroplane.FromConfiguration(flapsUp, Air.StandardSeaLevel, 0.8).NoseHighLiftCoefficient // 0.80</code></example>
+    /// <example><code>LandingAeroplane.FromConfiguration(flapsUp, Air.StandardSeaLevel, 0.8).NoseHighLiftCoefficient // 1.10</code></example>
     public static LandingAeroplane FromConfiguration(Configuration configuration, Air air, double touchdownLiftFraction)
     {
         ArgumentNullException.ThrowIfNull(configuration);

@@ -68,9 +68,16 @@ public sealed record LandingPilot
     public double NoseLowerSpeedFraction { get; init; } = 0.85;
 
     /// <summary>Too fast, or slower where negative.</summary>
+    /// <remarks>Formula: added to <see cref="SpeedAdditive"/>. Range: to 100 kt either way. Source: [common-practice].</remarks>
     /// <param name="by">By how much, in calibrated airspeed.</param>
     /// <returns>The pilot.</returns>
-    public LandingPilot Fast(Speed by) => this with { SpeedAdditive = SpeedAdditive + by };
+    /// <exception cref="RefusedInputException">A speed outside the range.</exception>
+    /// <example><code>LandingPilot.Usual.Fast(Speed.FromKnots(10)).SpeedAdditive.Knots // 10.0</code></example>
+    public LandingPilot Fast(Speed by) => this with
+    {
+        SpeedAdditive = SpeedAdditive
+            + Require.Between(by, Speed.FromKnots(-100), Speed.FromKnots(100), "speed to add", "More is another aeroplane's approach."),
+    };
 
     /// <summary>Multiple, path and height.</summary>
     public override string ToString() => string.Create(

@@ -78,6 +78,34 @@ public sealed class LandingResult
     /// <summary>From the touchdown to the stop.</summary>
     public Length GroundRoll => Length.FromMeters(_outcome.StopDistance - _outcome.TouchdownDistance);
 
+    /// <summary>The crab angle that holds the centreline at the touchdown.</summary>
+    /// <remarks>Formula: sin β = w_c/V_td. Range: crosswinds below the touchdown's airspeed. Source: [phak].</remarks>
+    /// <param name="crosswind">w_c, from either side.</param>
+    /// <returns>β.</returns>
+    /// <exception cref="RefusedInputException">A crosswind as fast as the aeroplane.</exception>
+    /// <example><code>Landing.Fly(landing).Result!.CrabAtTouchdown(Speed.FromKnots(10)).Degrees // 12.7</code></example>
+    public Angle CrabAtTouchdown(Speed crosswind)
+    {
+        double across = Require.Headwind(crosswind, "crosswind");
+        return TrackLaws.Crab(across, _outcome.TouchdownSpeed) is { } crab
+            ? Angle.FromRadians(crab).ToUnit(UnitsNet.Units.AngleUnit.Degree)
+            : throw Require.Refused(
+                nameof(crosswind), "crosswind", crosswind, $"less than the airspeed at the touchdown, {Require.Text(TouchdownAirspeed, crosswind)}",
+                "No crab holds the centreline in more.");
+    }
+
+    /// <summary>How far the wind carries an aeroplane sideways that is pointed down the runway where the round-out begins, its wings level.</summary>
+    /// <remarks>
+    /// Formula: ∫ w_c dt over round-out, float and settling, the wind the same at every height. Range: to 100 kt. Source: [landing-conditions]. A real
+    /// aeroplane takes a moment to drift with the air: it is the most, and why the wing is lowered into the wind.
+    /// </remarks>
+    /// <param name="crosswind">w_c.</param>
+    /// <returns>The drift, with the crosswind's sign.</returns>
+    /// <exception cref="RefusedInputException">A wind that nobody lands in.</exception>
+    /// <example><code>Landing.Fly(landing).Result!.DriftInFloat(Speed.FromKnots(10)).Meters // 39.4</code></example>
+    public Length DriftInFloat(Speed crosswind) =>
+        Length.FromMeters(Require.Headwind(crosswind, "crosswind") * (_outcome.TouchdownTime - _outcome.FlareStartTime));
+
     /// <summary>What ended the hold-off.</summary>
     public HoldOffEnd HoldOffEnd { get; }
 

@@ -33,8 +33,8 @@ public sealed record LandingRunway
 
     /// <summary>A runway by its surface.</summary>
     /// <remarks>
-    /// Formula: the surface's rolling coefficient; the share of its braking one, and not less than the rolling one. Range: shares from 0
-    /// to 1. Source: as <see cref="RunwaySurface"/>.
+    /// Formula: the surface's rolling coefficient; the share of its braking one, and not less than the rolling one. Range: winds to 100 kt, slopes to
+    /// ±0.3, shares from 0 to 1. Source: [anderson-itf], [raymer-ground].
     /// </remarks>
     /// <param name="surface">The surface.</param>
     /// <param name="air">The air; standard sea level where none is given.</param>
@@ -42,7 +42,7 @@ public sealed record LandingRunway
     /// <param name="slope">tan ε, positive uphill.</param>
     /// <param name="brakingShare">What the pilot takes of the surface's braking; <see cref="UsualBrakingShare"/> where none is given.</param>
     /// <returns>The runway.</returns>
-    /// <exception cref="RefusedInputException">A share outside its range.</exception>
+    /// <exception cref="RefusedInputException">A wind, slope or share outside its range.</exception>
     /// <example><code>LandingRunway.On(RunwaySurface.DryPaved).BrakingFriction // 0.30</code></example>
     public static LandingRunway On(
         RunwaySurface surface, Air? air = null, Speed? headwind = null, double slope = 0, double? brakingShare = null)
@@ -50,10 +50,13 @@ public sealed record LandingRunway
         ArgumentNullException.ThrowIfNull(surface);
         double share = Require.Between(
             brakingShare ?? UsualBrakingShare, 0, 1, "share of the surface's braking", "More than all of it there is not.", nameof(brakingShare));
+        Speed wind = headwind ?? Speed.Zero;
+        Require.Headwind(wind, argument: nameof(headwind));
+        Require.Between(slope, -0.3, 0.3, "runway slope", "Steeper is no runway.");
         return new()
         {
             Air = air ?? Air.StandardSeaLevel,
-            Headwind = headwind ?? Speed.Zero,
+            Headwind = wind,
             RollingFriction = surface.RollingFriction,
             BrakingFriction = surface.Braking(share),
             Slope = slope,

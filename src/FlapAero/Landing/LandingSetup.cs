@@ -201,6 +201,7 @@ public sealed record LandingSetup
         PowerCutHeight = Technique.PowerCutHeight?.Meters ?? 0,
         PowerCutTime = Technique.PowerCutTime.Seconds,
         IdleThrust = Aeroplane.IdleThrust.AtRest.Newtons,
+        SlipDrag = Technique.SlipDragCoefficient,
         IdleThrustSlope = Aeroplane.IdleThrust.Slope,
         IdleThrustCurvature = Aeroplane.IdleThrust.Curvature,
         NoseHighLift = Aeroplane.NoseHighLiftCoefficient,

@@ -33,6 +33,9 @@ public sealed record LandingTechnique
     /// <summary>t_c, how long closing it takes.</summary>
     public required Duration PowerCutTime { get; init; }
 
+    /// <summary>What a forward slip adds to C_D until the round-out begins, <see cref="ForwardSlip.DragOf"/>; none where it is zero.</summary>
+    public double SlipDragCoefficient { get; init; }
+
     /// <summary>f_n, the share of the touchdown speed at which the nose comes down.</summary>
     public required double NoseLowerSpeedFraction { get; init; }
 

@@ -136,6 +136,45 @@ public sealed class Propeller
         return IdlingAt(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
     }
 
+    /// <summary>The propeller with its engine's throttle wide open.</summary>
+    /// <remarks>
+    /// Formula: N where C_P(V/(N D)) ρ N² D⁵/2π = Q(σ), and not above the engine's highest speed: past it the pilot takes the throttle back.
+    /// Range: from rest to the table's last J. Source: [uiuc-propellers] for the coefficients, [gagg-farrar] for the torque.
+    /// </remarks>
+    /// <param name="airspeed">The airspeed; for an aeroplane that stands still see <see cref="FullThrottleAtRest"/>.</param>
+    /// <param name="engine">The engine.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="RefusedInputException">An airspeed so high that the highest engine speed lies beyond the table.</exception>
+    /// <example><code>propeller.AtFullThrottle(Airspeed.FromTrue(Speed.FromMetersPerSecond(32), Air.StandardSeaLevel), new FullThrottleEngine(Torque.FromNewtonMeters(300))).Thrust.Newtons // 1378</code></example>
+    public PropellerState AtFullThrottle(Airspeed airspeed, FullThrottleEngine engine)
+    {
+        ArgumentNullException.ThrowIfNull(airspeed);
+        ArgumentNullException.ThrowIfNull(engine);
+        return AtFullThrottle(airspeed.SiTrue, airspeed.Air.SiDensity, engine);
+    }
+
+    /// <summary>The same on an aeroplane that stands still.</summary>
+    /// <remarks>Formula: as <see cref="AtFullThrottle(Airspeed, FullThrottleEngine)"/> with J = 0. Range: any air. Source: [uiuc-propellers], [gagg-farrar].</remarks>
+    /// <param name="air">The air.</param>
+    /// <param name="engine">The engine.</param>
+    /// <returns>The state.</returns>
+    /// <exception cref="ArgumentNullException">No air or no engine.</exception>
+    /// <example><code>propeller.FullThrottleAtRest(Air.StandardSeaLevel, new FullThrottleEngine(Torque.FromNewtonMeters(300))).EngineSpeed.RevolutionsPerMinute // 1861</code></example>
+    public PropellerState FullThrottleAtRest(Air air, FullThrottleEngine engine)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(engine);
+        return AtFullThrottle(0, air.SiDensity, engine);
+    }
+
+    private PropellerState AtFullThrottle(double speed, double density, FullThrottleEngine engine)
+    {
+        double torque = engine.SiTorque(density);
+        double Excess(double revolutions) =>
+            PropellerLaws.Torque(Table.SiPower(Ratio(speed, revolutions)), density, revolutions, _diameter) - torque;
+        return State(speed, density, Excess(_fastest) <= 0 ? _fastest : PropellerSpeedSolver.Highest(Excess, Slowest(speed), _fastest) ?? _fastest);
+    }
+
     private PropellerState? IdlingAt(double speed, double density, ClosedThrottleEngine engine)
     {
         double Excess(double revolutions) =>

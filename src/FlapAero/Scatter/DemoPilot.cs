@@ -22,7 +22,7 @@ public static class DemoPilot
     /// <param name="air">The air.</param>
     /// <returns>The landing.</returns>
     /// <exception cref="ArgumentNullException">No configuration or no air.</exception>
-    /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Result!.StopDistance.Meters // 879</code></example>
+    /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Result!.StopDistance.Meters // 716</code></example>
     public static LandingSetup Setup(Configuration configuration, Air air)
     {
         ArgumentNullException.ThrowIfNull(air);
@@ -84,17 +84,17 @@ public static class DemoPilot
     {
         LandingTechnique technique = meant.Technique;
         // Where the tail ends the hold-off, nobody holds off longer.
-        double most = Math.Min(0.9, meant.Checked().TouchdownLiftFraction + 0.06), least = most - 0.14;
+        double held = meant.Checked().TouchdownLiftFraction, most = meant.TailEndsHoldOff ? held : held + 0.05;
         Length flare = meant.FlareHeight;
         return new()
         {
             [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
             [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
             [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
-            [LandingVariable.FlareTimeConstant] = Around(technique.FlareTimeConstant, 0.75, 1.5),
+            [LandingVariable.FlareTimeConstant] = Around(technique.FlareTimeConstant, 0.9, 1.6),
             [LandingVariable.HoldOffHeight] = Around(technique.HoldOffHeight, 0.5, 3),
-            [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(least, most - 0.06, most),
-            [LandingVariable.PowerCutHeight] = Around(flare, 0.6, 1.5),
+            [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(held - 0.03, held, most),
+            [LandingVariable.PowerCutHeight] = Around(flare, 0.5, 1),
             [LandingVariable.PowerCutTime] = Around(technique.PowerCutTime, 0.5, 1.5),
             [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.7, technique.NoseLowerSpeedFraction, 0.95),
             [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),

@@ -17,8 +17,8 @@ public sealed class LandingScatter
 
     /// <summary>A scatter of landings.</summary>
     /// <param name="inputs">
-    /// How each of the 29 inputs is spread; fixed where it is not. The three of the gust may be left out, and then none blows; and the two by
-    /// which the idle thrust changes with airspeed, and then it does not.
+    /// How each of the 30 inputs is spread; fixed where it is not. Those of the gust, of a slip and of the idle thrust's change with airspeed
+    /// may be left out: then there is none.
     /// </param>
     /// <param name="speedHeightCorrelation">
     /// Correlation ρ of threshold speed and height, −1 to 1: of the normals of a Gaussian copula. Where both inputs are normals it is
@@ -74,7 +74,7 @@ public sealed class LandingScatter
     /// <param name="distribution">How it is spread now.</param>
     /// <returns>The other scatter.</returns>
     /// <exception cref="RefusedInputException">As in the constructor.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Fly(1000).StopDistance.Mean.Meters // 951</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Fly(1000).StopDistance.Mean.Meters // 797</code></example>
     public LandingScatter With(LandingVariable variable, Distribution distribution)
     {
         ArgumentNullException.ThrowIfNull(distribution);
@@ -95,7 +95,7 @@ public sealed class LandingScatter
     /// <exception cref="RefusedInputException">
     /// A count or a number of threads outside the range, or an aeroplane whose landing cannot be computed.
     /// </exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000, seed: 1).StopDistance.Quantile(0.95).Meters // 1012</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000, seed: 1).StopDistance.Quantile(0.95).Meters // 864</code></example>
     public LandingScatterResult Fly(int count = 10_000, long seed = 1, int? threads = null)
     {
         Require.Between(count, 1, MostLandings, "number of landings", "None says nothing, and more than a million fill the memory.");
@@ -143,7 +143,7 @@ public sealed class LandingScatter
     /// <exception cref="RefusedInputException">
     /// A value outside its range, nothing that varies, or too many rows left out.
     /// </exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Sensitivity(1000).StopDistance[0].Total.Value // 0.39</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Sensitivity(1000).StopDistance[0].Total.Value // 0.44</code></example>
     public LandingSensitivity Sensitivity(
         int rows = 4096, long seed = 1, double maximumRefusedShare = 0.01, int resamples = 1000, double confidence = 0.95, int? threads = null)
     {
@@ -158,7 +158,7 @@ public sealed class LandingScatter
                 "There is no variance to share out.");
 
         ulong key = unchecked((ulong)seed);
-        LandingOutcome[] Matrix(uint fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs) =>
+        LandingOutcome[] Matrix(ulong fromSecond) => ScatterRun.Fly(rows, Threads(threads), (first, inputs) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 _sampler.Draw(new SaltelliUniforms(key, (ulong)(first + i), fromSecond), out inputs[i]);

@@ -76,7 +76,7 @@ public sealed class LandingScatterResult
     /// <param name="landingDistanceAvailable">LDA, from the threshold.</param>
     /// <returns>The share.</returns>
     /// <exception cref="RefusedInputException">A length that is not above zero.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).TouchdownInFirstThird(Length.FromMeters(1700)).Value // 0.600</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).TouchdownInFirstThird(Length.FromMeters(1400)).Value // 0.57</code></example>
     public Share TouchdownInFirstThird(Length landingDistanceAvailable)
     {
         double third = Meters(landingDistanceAvailable) / 3;
@@ -90,7 +90,7 @@ public sealed class LandingScatterResult
     /// <param name="landingDistanceAvailable">LDA, from the threshold.</param>
     /// <returns>The share.</returns>
     /// <exception cref="RefusedInputException">A length that is not above zero.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StoppedWithin(Length.FromMeters(900)).Value // 0.625</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StoppedWithin(Length.FromMeters(750)).Value // 0.6</code></example>
     public Share StoppedWithin(Length landingDistanceAvailable)
     {
         double available = Meters(landingDistanceAvailable);
@@ -110,7 +110,7 @@ public sealed class LandingScatterResult
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
     /// <exception cref="RefusedInputException">No such landing.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Touchdown(0)!.Value.Meters // 588</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Touchdown(0)!.Value.Meters // 486</code></example>
     public Length? Touchdown(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).TouchdownDistance) : null;
 
     /// <summary>Where the aeroplane stopped in one landing.</summary>
@@ -118,7 +118,7 @@ public sealed class LandingScatterResult
     /// <param name="landing">Its number, from 0.</param>
     /// <returns>The distance from the threshold; none for a landing that cannot happen.</returns>
     /// <exception cref="RefusedInputException">No such landing.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Stop(0)!.Value.Meters // 877</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).Stop(0)!.Value.Meters // 732</code></example>
     public Length? Stop(int landing) => Happened(Outcome(landing)) ? Length.FromMeters(Outcome(landing).StopDistance) : null;
 
     private ref readonly LandingOutcome Outcome(int landing)

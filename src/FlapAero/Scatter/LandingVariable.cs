@@ -92,4 +92,7 @@ public enum LandingVariable
 
     /// <summary>How that changes with airspeed T_2, a plain number in N s²/m²; zero where it does not.</summary>
     IdleThrustCurvature,
+
+    /// <summary>What a forward slip adds to C_D on the approach, until the round-out begins; zero where none is flown.</summary>
+    SlipDragCoefficient,
 }

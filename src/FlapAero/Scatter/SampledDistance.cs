@@ -46,7 +46,7 @@ public sealed class SampledDistance
     /// <param name="p">The share: 0.5 is the median.</param>
     /// <returns>The distance.</returns>
     /// <exception cref="RefusedInputException">A share outside the range.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.Quantile(0.95).Meters // 1012</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.Quantile(0.95).Meters // 864</code></example>
     public Length Quantile(double p)
     {
         Require.Between(p, 0, 1, "share", "It is a share of the landings.");
@@ -62,7 +62,7 @@ public sealed class SampledDistance
     /// <param name="confidence">In how many of all such intervals the quantile lies, at least; 95 % where none is given.</param>
     /// <returns>The two distances; nothing where the landings are too few for an end.</returns>
     /// <exception cref="RefusedInputException">A share or a confidence outside the range.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.QuantileInterval(0.95)!.Value.High.Meters // 1023</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StopDistance.QuantileInterval(0.95)!.Value.High.Meters // 875</code></example>
     public (Length Low, Length High)? QuantileInterval(double p, double confidence = 0.95)
     {
         if (!(p > 0 && p < 1))

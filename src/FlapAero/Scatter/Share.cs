@@ -29,7 +29,7 @@ public sealed class Share
     /// <param name="confidence">In how many of all such intervals the share lies; 95 % where none is given.</param>
     /// <returns>The two ends, 0 to 1.</returns>
     /// <exception cref="RefusedInputException">A confidence outside the range.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StoppedWithin(Length.FromMeters(900)).Interval().Low // 0.595</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Fly(1000).StoppedWithin(Length.FromMeters(750)).Interval().Low // 0.6</code></example>
     public (double Low, double High) Interval(double confidence = 0.95) =>
         Intervals.Wilson(Hits, Count, Confidence.InRange(confidence));
 

@@ -9,7 +9,7 @@ namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>The page's script says of an answer what the library says.</summary>
 [Trait("Speed", "slow")]
-public sealed class AnswerCheckTests(Browser browser) : IClassFixture<Browser>
+public sealed class AnswerCheckTests(Browser browser)
 {
     private static readonly Lesson TheLesson = Lesson.Begin();
     private static readonly string Speeds = SealText.Of(NumberSeal.Of("Stall", "", Speed.FromKnots(51.13), Speed.FromKnots(0.5),

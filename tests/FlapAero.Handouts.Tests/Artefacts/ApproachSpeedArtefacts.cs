@@ -6,6 +6,10 @@ using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.Artefacts;
 
+/// <summary>The tests that share one run of the lesson.</summary>
+[CollectionDefinition]
+public sealed class TestsOfArtefacts : ICollectionFixture<ApproachSpeedArtefacts>;
+
 /// <summary>Everything that is made of the project's approach-speed lesson, from one run with three sheets.</summary>
 public sealed class ApproachSpeedArtefacts : IAsyncLifetime
 {

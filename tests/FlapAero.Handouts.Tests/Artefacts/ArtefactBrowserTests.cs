@@ -8,8 +8,9 @@ using UglyToad.PdfPig;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Every page of the approach-speed lesson in a browser: quiet, readable, usable by keyboard, fit for print.</summary>
+[Collection<TestsOfArtefacts>]
 [Trait("Speed", "slow")]
-public sealed class ArtefactBrowserTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>, IClassFixture<Browser>
+public sealed class ArtefactBrowserTests(ApproachSpeedArtefacts lesson, Browser browser)
 {
     public static TheoryData<string> Pages =>
     [

@@ -11,8 +11,9 @@ using FlapAero.Tests;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Which files are made of a lesson, and what is in each.</summary>
+[Collection<TestsOfArtefacts>]
 [Trait("Speed", "slow")]
-public sealed class ArtefactTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
+public sealed class ArtefactTests(ApproachSpeedArtefacts lesson)
 {
     [Fact]
     public void Of_AllEditions_NamesEachFileAndWhoItIsFor()

@@ -7,8 +7,9 @@ using AngleSharp.Html.Parser;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Every figure of the lesson as a printer without colours gives it, and as its script draws it.</summary>
+[Collection<TestsOfArtefacts>]
 [Trait("Speed", "slow")]
-public sealed class GreyTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
+public sealed class GreyTests(ApproachSpeedArtefacts lesson)
 {
     public static TheoryData<string> Pages => [ApproachSpeedArtefacts.Student, ApproachSpeedArtefacts.Instructor];
 

@@ -8,8 +8,9 @@ using FlapAero.Tests;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>Nothing that students get holds an answer, and the search for answers finds each kind that is planted.</summary>
+[Collection<TestsOfArtefacts>]
 [Trait("Speed", "slow")]
-public sealed class LeakTests(ApproachSpeedArtefacts lesson) : IClassFixture<ApproachSpeedArtefacts>
+public sealed class LeakTests(ApproachSpeedArtefacts lesson)
 {
     public static TheoryData<string> ForStudents =>
         [ApproachSpeedArtefacts.Student, ApproachSpeedArtefacts.Notebook, .. Enumerable.Range(1, 3).Select(k => $"{ApproachSpeedArtefacts.Stem}.sheet-{k}.html")];

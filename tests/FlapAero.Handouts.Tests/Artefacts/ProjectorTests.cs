@@ -6,8 +6,9 @@ using PuppeteerSharp.Media;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>The instructor's page on a projector, by keyboard: in order, in large type, nothing before its time.</summary>
+[Collection<TestsOfArtefacts>]
 [Trait("Speed", "slow")]
-public sealed class ProjectorTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>, IClassFixture<Browser>
+public sealed class ProjectorTests(ApproachSpeedArtefacts lesson, Browser browser)
 {
     private const string Screen = "document.querySelector('.on-screen')";
     private const string Number = "location.hash";

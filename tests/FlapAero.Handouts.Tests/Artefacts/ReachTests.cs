@@ -4,8 +4,9 @@ using PuppeteerSharp;
 namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>What axe cannot see, on every page: the way of the Tab key, where it is, large text, and stillness.</summary>
+[Collection<TestsOfArtefacts>]
 [Trait("Speed", "slow")]
-public sealed class ReachTests(ApproachSpeedArtefacts lesson, Browser browser) : IClassFixture<ApproachSpeedArtefacts>, IClassFixture<Browser>
+public sealed class ReachTests(ApproachSpeedArtefacts lesson, Browser browser)
 {
     private const string OpenAll = "(document.querySelectorAll('details').forEach(d => d.open = true), new Promise(r => setTimeout(() => r(null), 50)))";
 

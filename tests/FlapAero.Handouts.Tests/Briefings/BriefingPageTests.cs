@@ -10,7 +10,7 @@ using UnitsNet;
 namespace FlapAero.Handouts.Tests.Briefings;
 
 [Trait("Speed", "slow")]
-public sealed class BriefingPageTests(Browser browser) : IClassFixture<Browser>
+public sealed class BriefingPageTests(Browser browser)
 {
     private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
 

@@ -22,7 +22,7 @@ internal static partial class Evaluations
         ["T03-016"] = Of(CanonicalMultiple),
         ["T03-020"] = Of(() => WayPerHeightAtLiftToDrag(10)),
         ["T07-008"] = Of(CanonicalMultiple),
-        ["T07-009"] = Of(() => DemoLandings.ThresholdHeight.Feet),
+        ["T07-009"] = Of(() => LandingPilot.Usual.ThresholdHeight.Feet),
     };
 
     private static Dictionary<string, Evaluation> TextbookLandings() => new()
@@ -37,7 +37,7 @@ internal static partial class Evaluations
         ["T08-024"] = Of(() => [1.23 * PublishedRows.Input("T08-023"), 1.15 * PublishedRows.Input("T08-023")]),
         ["T08-025"] = Of(() => WorkedFormulas.FlareRadius(PublishedRows.Get("T08-024").Numbers[0].Value, FeetGravity)),
         ["T08-026"] = Of(() => WorkedFormulas.FlareHeight(PublishedRows.Input("T08-025"), UsualPath)),
-        ["T08-027"] = Of(() => WorkedFormulas.ApproachDistance(DemoLandings.ThresholdHeight.Feet, PublishedRows.Input("T08-026"), UsualPath)),
+        ["T08-027"] = Of(() => WorkedFormulas.ApproachDistance(LandingPilot.Usual.ThresholdHeight.Feet, PublishedRows.Input("T08-026"), UsualPath)),
         ["T08-028"] = Of(() => WorkedFormulas.FlareDistance(PublishedRows.Input("T08-025"), UsualPath)),
     };
 

@@ -12,6 +12,6 @@ internal static partial class Evaluations
         ["T11-003"] = Of(() => RunwaySurface.WetGrass.Rule!.Factor),
         ["T11-004"] = Of(() => LandingMargin.SeventyPercent.Factor),
         ["T11-006"] = Of(() => 10 * LandingMargin.PlannedHeadwind(Speed.FromKnots(10)).Knots),
-        ["T11-007"] = Of(() => 100 * (1 / Math.Sqrt(DemoLandings.TouchdownLiftFraction) - 1)),
+        ["T11-007"] = Of(() => 100 * (1 / Math.Sqrt(LandingPilot.Usual.TouchdownLiftFraction) - 1)),
     };
 }

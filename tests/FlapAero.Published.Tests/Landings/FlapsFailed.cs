@@ -1,14 +1,22 @@
 namespace FlapAero.Published.Tests.Landings;
 
 /// <summary>The landing without flaps against the landing with them, and what makes the difference.</summary>
-internal sealed class FlapsFailed(Aeroplane aeroplane)
+/// <param name="aeroplane">The aeroplane, at its maximum mass.</param>
+/// <param name="pilot">The pilot; the usual one where none is given.</param>
+/// <param name="tail">Whether the tail may end the hold-off.</param>
+/// <param name="withoutFlaps">The pilot without flaps; the same where none is given.</param>
+internal sealed class FlapsFailed(Aeroplane aeroplane, LandingPilot? pilot = null, bool tail = true, LandingPilot? withoutFlaps = null)
 {
-    private readonly WholeLanding _full = WholeLanding.Of(aeroplane.Configure(aeroplane.FullFlaps));
-    private readonly WholeLanding _up = WholeLanding.Of(aeroplane.Configure(aeroplane.FlapsUp));
+    private readonly WholeLanding _full = Land(aeroplane.Configure(aeroplane.FullFlaps), pilot, tail);
+    private readonly WholeLanding _up = Land(aeroplane.Configure(aeroplane.FlapsUp), withoutFlaps ?? pilot, tail);
 
     public static FlapsFailed H4 { get; } = new(DemoAeroplanes.TrainerH4);
 
     public static FlapsFailed L2 { get; } = new(DemoAeroplanes.TrainerL2);
+
+    public WholeLanding Full => _full;
+
+    public WholeLanding Up => _up;
 
     /// <summary>Up against full, in per cent.</summary>
     public RuleLandings.Change AgainstFull => RuleLandings.From(_full, _up);
@@ -27,4 +35,15 @@ internal sealed class FlapsFailed(Aeroplane aeroplane)
     /// <summary>Flaps that add drag and no lift: the polar of full flaps on the lift of flaps up, against flaps up.</summary>
     public RuleLandings.Change AgainstDragWithoutLift => RuleLandings.From(
         _up.With(input => input with { ZeroLiftDrag = _full.Input.ZeroLiftDrag, Oswald = _full.Input.Oswald }), _up);
+
+    private static WholeLanding Land(Configuration configuration, LandingPilot? pilot, bool tail)
+    {
+        WholeLanding landing = WholeLanding.Of(configuration, pilot: pilot);
+        double fraction = (pilot ?? LandingPilot.Usual).TouchdownLiftFraction;
+        return tail ? landing : landing.With(input => input with
+        {
+            TouchdownLiftFraction = fraction,
+            NoseHighLift = fraction * input.MaximumLift,
+        });
+    }
 }

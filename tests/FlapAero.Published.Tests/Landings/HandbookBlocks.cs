@@ -40,6 +40,7 @@ internal static class HandbookBlocks
             Row("10 % heavier at the same airspeed: roll", landings => Percent(landings.TenPercentHeavierAtTheSameSpeed.Roll)),
         ],
         ["flaps"] = [.. FlapsFailedTable()],
+        ["pilots"] = [.. Pilots()],
         ["drag"] = [.. Drag()],
         ["drag-worth"] =
         [
@@ -52,16 +53,24 @@ internal static class HandbookBlocks
         [
             .. Header,
             Row("10 kt too fast at the threshold", (landings, practice) => Longer(landings, practice.TenKnotsFast)),
-            Row("5 kt too slow, throttle closing across the threshold", (landings, practice) => Longer(landings, practice.FiveKnotsSlow)),
+            Row("5 kt too slow", (landings, practice) => Longer(landings, practice.FiveKnotsSlow)),
+            Row(
+                "throttle closing from the threshold on",
+                (landings, practice) => Longer(landings, practice.ThrottleClosedFromTheThreshold)),
+            Row("the same, 5 kt too slow", (landings, practice) => Longer(landings, practice.FiveKnotsSlowThrottleClosed)),
             Row("knots too many that move the touchdown by 400 ft", (_, practice) => Text($"{practice.KnotsForTheTolerance:0.0} kt")),
             Row("shortest runway with the touchdown in its first third", (_, practice) => Metres(practice.RunwayOfThreeTimesTheAir)),
-            Row("power kept to the round-out", (landings, practice) => Longer(landings, practice.PowerKeptToTheRoundOut)),
-            Row("nose held off, no brakes used: saves", (_, practice) => Metres(practice.NoseHighSavesWithoutBrakes)),
+            Row("the same, threshold crossed at 30 ft", (_, practice) => Metres(3 * practice.ThirtyFeetOverTheThreshold.Air)),
+            Row(
+                "nose held off, no brakes, down to half the touchdown speed: saves",
+                (_, practice) => Metres(practice.NoseHighSavesWithoutBrakes)),
             Row("nose held off, brakes could be on at once: costs", (_, practice) => Metres(practice.NoseHighCostsWithBrakes)),
             Row("weight on the wing, nose down after touchdown", landings => Share(Practice.LiftWithTheNoseDown(landings.Canonical))),
             Row("the same, 10 kt too fast and forced on", (_, practice) => Share(Practice.LiftWithTheNoseDown(practice.ForcedOn))),
         ],
     };
+
+    private static LandingPilot Late => LandingPilot.Usual with { TouchdownLiftFraction = 0.9 };
 
     private static string[] Header => ["| Trainer H4 | full flaps | flaps up |", "|---|---|---|"];
 
@@ -140,9 +149,44 @@ internal static class HandbookBlocks
         }
     }
 
+    private static IEnumerable<string> Pilots()
+    {
+        LandingPilot closing = LandingPilot.ThrottleClosedFromThreshold;
+        LandingPilot lateAndClosing = closing with { PowerCutTime = Duration.FromSeconds(7), TouchdownLiftFraction = 0.9 };
+        (string Name, Func<Aeroplane, FlapsFailed> Land)[] pilots =
+        [
+            ("the usual one", aeroplane => new(aeroplane)),
+            ("crosses the threshold at 30 ft",
+                aeroplane => new(aeroplane, LandingPilot.Usual with { ThresholdHeight = Length.FromFeet(30) })),
+            ("holds off to 90 % of C_Lmax", aeroplane => new(aeroplane, Late)),
+            ("the same, no tail in the way", aeroplane => new(aeroplane, Late, tail: false)),
+            ("closes the throttle from the threshold on", aeroplane => new(aeroplane, closing)),
+            ("the same without flaps only", aeroplane => new(aeroplane, withoutFlaps: closing)),
+            ("closes it from there over 7 s, holds off to 90 % of C_Lmax, no tail in the way",
+                aeroplane => new(aeroplane, lateAndClosing, tail: false)),
+        ];
+        yield return "| pilot | aeroplane | full flaps: touchdown, stop | flaps up: touchdown, stop | flaps up, in all |";
+        yield return "|---|---|---|---|---|";
+        foreach ((string name, Func<Aeroplane, FlapsFailed> land) in pilots)
+        {
+            foreach ((string aeroplane, FlapsFailed failed) in new[]
+            {
+                ("H4", land(DemoAeroplanes.TrainerH4)), ("L2", land(DemoAeroplanes.TrainerL2)),
+            })
+            {
+                string more = failed.Full.Happens && failed.Up.Happens ? Percent(failed.AgainstFull.Total) : "none";
+                yield return $"| {name} | {aeroplane} | {TouchdownAndStop(failed.Full)} | {TouchdownAndStop(failed.Up)} | {more} |";
+            }
+        }
+    }
+
+    private static string TouchdownAndStop(WholeLanding landing) => landing.Happens
+        ? Text($"{Length.FromMeters(landing.Air).Feet:0} ft, {Length.FromMeters(landing.Total).Feet:0} ft")
+        : $"`{landing.Outcome.Refusal.Reason()}`";
+
     private static IEnumerable<string> Drag()
     {
-        const string Columns = "nose up: slowing | of it drag | nose down, braking: slowing";
+        const string Columns = "nose up: slowing | drag, of what holds back | nose down, braking: slowing";
         yield return $"| share of the touchdown speed | {Columns} | {Columns} |";
         yield return "|---|---|---|---|---|---|---|";
         foreach (double share in new[] { 1, 0.9, 0.8, 0.7, 0.6, 0.5 })

@@ -13,6 +13,9 @@ internal sealed class Practice(RuleLandings landings)
     /// <summary>Below this share of the touchdown speed the handbook sees no more use in the drag.</summary>
     public const double LimitOfDrag = 0.65;
 
+    /// <summary>To this share of the touchdown speed a roll without brakes is followed.</summary>
+    public const double Unbraked = 0.5;
+
     // A share of the touchdown speed has to lie below one.
     private const double AtOnce = 0.999;
 
@@ -33,9 +36,13 @@ internal sealed class Practice(RuleLandings landings)
     /// <summary>The shortest runway of which the touchdown is in the first third.</summary>
     public double RunwayOfThreeTimesTheAir => 3 * Canonical.Air;
 
-    /// <summary>The throttle closed at the round-out instead of across the threshold.</summary>
-    public WholeLanding PowerKeptToTheRoundOut =>
-        Canonical.With(input => input with { PowerCutHeight = Canonical.Outcome.FlareHeight, PowerCutTime = 2 });
+    /// <summary>The throttle closing across the threshold instead of in the round-out.</summary>
+    public WholeLanding ThrottleClosedFromTheThreshold => Canonical.ThrottleClosedFromTheThreshold();
+
+    public WholeLanding FiveKnotsSlowThrottleClosed => FiveKnotsSlow.ThrottleClosedFromTheThreshold();
+
+    /// <summary>A lower threshold: everything after it is the same.</summary>
+    public WholeLanding ThirtyFeetOverTheThreshold => Canonical.With(input => input with { ThresholdHeight = Length.FromFeet(30).Meters });
 
     /// <summary>The nose comes down at a share of the touchdown speed; without brakes the wheels roll on.</summary>
     public WholeLanding NoseLowered(double share, bool brakes) => Canonical.With(input => input with
@@ -46,9 +53,21 @@ internal sealed class Practice(RuleLandings landings)
 
     public WholeLanding NoseLoweredAtOnce(bool brakes) => NoseLowered(AtOnce, brakes);
 
-    /// <summary>Metres that holding the nose off to the canonical speed saves where the brakes stay off.</summary>
+    /// <summary>Metres that holding the nose off saves where the brakes stay off, down to half the touchdown speed.</summary>
     public double NoseHighSavesWithoutBrakes =>
-        NoseLoweredAtOnce(brakes: false).Roll - NoseLowered(DemoLandings.NoseLowerSpeedFraction, brakes: false).Roll;
+        UnbrakedDistance(AtOnce) - UnbrakedDistance(LandingPilot.Usual.NoseLowerSpeedFraction);
+
+    /// <summary>
+    /// From the touchdown speed to half of it without brakes, the nose down from a share of it on. Not to the stop: the idling propeller
+    /// pulls almost as much as the wheels' rolling holds, and one of the trainers never stops.
+    /// </summary>
+    public double UnbrakedDistance(double share)
+    {
+        double touchdown = Canonical.TouchdownSpeed, lowered = share * touchdown;
+        return RollForces.Distance(touchdown, lowered, speed => RollForces.NoseHigh(Canonical, speed))
+            + RollForces.Distance(
+                lowered, Unbraked * touchdown, speed => RollForces.Level(Canonical, speed, Canonical.Input.RollingFriction));
+    }
 
     /// <summary>Metres that it costs on a dry runway where the brakes would have been on at once.</summary>
     public double NoseHighCostsWithBrakes => Canonical.Roll - NoseLoweredAtOnce(brakes: true).Roll;
@@ -70,13 +89,13 @@ internal sealed class Practice(RuleLandings landings)
 
     /// <summary>Share of the roll's energy that drag takes.</summary>
     public double DragShareOfTheStop =>
-        DragShare(1, DemoLandings.NoseLowerSpeedFraction) + DragShare(DemoLandings.NoseLowerSpeedFraction, 0);
+        DragShare(1, LandingPilot.Usual.NoseLowerSpeedFraction) + DragShare(LandingPilot.Usual.NoseLowerSpeedFraction, 0);
 
-    /// <summary>Drag's share of the slowing, nose held off, at a share of the touchdown speed.</summary>
+    /// <summary>Drag's share of what holds back, nose held off, at a share of the touchdown speed: no pull of the propeller in it.</summary>
     public double DragShareOfTheSlowing(double share)
     {
         RollForces forces = RollForces.NoseHigh(Canonical, share * Canonical.TouchdownSpeed);
-        return forces.Drag / forces.All;
+        return forces.Drag / (forces.Drag + forces.Friction + Math.Max(0, forces.Propeller));
     }
 
     /// <summary>The slowing in g, nose held off, at a share of the touchdown speed.</summary>

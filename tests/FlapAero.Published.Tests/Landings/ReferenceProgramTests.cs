@@ -48,7 +48,7 @@ public sealed class ReferenceProgramTests
         Assert.Equal(LandingRefusal.None, outcome.Refusal);
         double[] reference = [.. row.Split(',').Select(text => double.Parse(text, CultureInfo.InvariantCulture))];
         double[] ours = LandingOutcome.Results(outcome).ToArray();
-        Assert.All(LandingColumns.Results.Zip(reference, ours), column =>
+        Assert.All(ResultColumns.Names.Zip(reference, ours), column =>
             Assert.True(
                 Math.Abs(column.Third - column.Second) <= Promised * Math.Abs(column.Second),
                 FormattableString.Invariant($"{column.First}: {column.Second:g9} by the reference, {column.Third:g9} here.")));
@@ -57,7 +57,7 @@ public sealed class ReferenceProgramTests
     private static string Table(IEnumerable<LandingInput> landings)
     {
         StringBuilder table = new();
-        table.AppendJoin(',', LandingColumns.Inputs).Append('\n');
+        table.AppendJoin(',', LandingColumn.All.Select(column => column.Name)).Append('\n');
         foreach (LandingInput landing in landings)
         {
             double[] values = LandingInput.Rows([landing]).ToArray();
@@ -99,6 +99,8 @@ public sealed class ReferenceProgramTests
                 RollingFriction = Between(0.02, 0.05),
                 BrakingFriction = Between(0.15, 0.4),
                 RunwaySlope = Between(-0.02, 0.02),
+                IdleThrustSlope = Between(-6, 2),
+                IdleThrustCurvature = Between(-0.2, 0.05),
             };
             double stall = StallLaws.Speed(
                 landing.Mass * StandardConstants.Gravity, 1, landing.Density, landing.WingArea, landing.MaximumLift);

@@ -12,7 +12,7 @@ internal readonly record struct RollForces(double Drag, double Friction, double 
     // The integrands are smooth; the order is far above what they need.
     private const int Order = 32;
 
-    /// <summary>Drag, friction and the idling propeller's braking.</summary>
+    /// <summary>Drag, friction and the idling propeller, which brakes where it is positive and pulls where it is negative.</summary>
     public double All => Drag + Friction + Propeller;
 
     public static RollForces NoseHigh(WholeLanding landing, double speed) =>
@@ -26,6 +26,14 @@ internal readonly record struct RollForces(double Drag, double Friction, double 
         speed > landing.Input.NoseLowerSpeedFraction * landing.TouchdownSpeed
             ? NoseHigh(landing, speed)
             : Level(landing, speed, landing.Input.BrakingFriction);
+
+    /// <summary>Level flight close above the runway with the throttle closed: no wheels, and the lift of the weight.</summary>
+    public static RollForces Airborne(WholeLanding landing, double speed)
+    {
+        LandingInput input = landing.Input;
+        double lift = landing.Weight / (AirspeedLaws.DynamicPressure(input.Density, speed) * input.WingArea);
+        return At(landing, speed, lift, 0);
+    }
 
     /// <summary>Distance from a faster to a slower speed, ∫ V dV/a.</summary>
     public static double Distance(double fast, double slow, Func<double, RollForces> at) =>
@@ -42,6 +50,7 @@ internal readonly record struct RollForces(double Drag, double Friction, double 
         double pressureForce = AirspeedLaws.DynamicPressure(input.Density, speed) * input.WingArea / landing.Weight;
         double induced = DragLaws.InducedFactor(input.Oswald, input.Span * input.Span / input.WingArea);
         double drag = DragLaws.Coefficient(input.ZeroLiftDrag, induced, lift, DragLaws.GroundEffect(input.WingHeight, input.Span));
-        return new(pressureForce * drag, friction * Math.Max(0, 1 - pressureForce * lift), -input.IdleThrust / landing.Weight);
+        double thrust = input.IdleThrust + speed * (input.IdleThrustSlope + speed * input.IdleThrustCurvature);
+        return new(pressureForce * drag, friction * Math.Max(0, 1 - pressureForce * lift), -thrust / landing.Weight);
     }
 }

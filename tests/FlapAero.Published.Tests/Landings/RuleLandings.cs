@@ -46,6 +46,10 @@ internal sealed class RuleLandings
     /// <summary>To the maximum mass, from a mass that it exceeds by a tenth.</summary>
     public Change TenPercentHeavier => From(WholeLanding.Of(_configure(Configuration.Aeroplane.MaximumMass / (1 + Tenth))), Canonical);
 
+    /// <summary>The same mass difference with a propeller that neither brakes nor pulls.</summary>
+    public Change TenPercentHeavierWithoutIdleThrust => From(
+        Idle(WholeLanding.Of(_configure(Configuration.Aeroplane.MaximumMass / (1 + Tenth)))), Idle(Canonical));
+
     /// <summary>The same mass difference at the heavier aeroplane's airspeed.</summary>
     public Change TenPercentHeavierAtTheSameSpeed => From(
         WholeLanding.Of(_configure(Configuration.Aeroplane.MaximumMass / (1 + Tenth)))
@@ -54,6 +58,9 @@ internal sealed class RuleLandings
 
     public Change HigherBy(Length densityAltitude) =>
         From(Canonical, WholeLanding.Of(Configuration, FlapAero.Air.Standard(densityAltitude)));
+
+    public Change HigherWithoutIdleThrust(Length densityAltitude) =>
+        From(Idle(Canonical), Idle(WholeLanding.Of(Configuration, FlapAero.Air.Standard(densityAltitude))));
 
     /// <summary>Wind of a tenth of the touchdown speed, as the rule has it, instead of the threshold's.</summary>
     public Change HeadwindOfTheTouchdown =>
@@ -64,6 +71,9 @@ internal sealed class RuleLandings
         new(Percent(before.Air, after.Air), Percent(before.Roll, after.Roll), Percent(before.Total, after.Total));
 
     public override string ToString() => Name;
+
+    private static WholeLanding Idle(WholeLanding landing) =>
+        landing.With(input => input with { IdleThrust = 0, IdleThrustSlope = 0, IdleThrustCurvature = 0 });
 
     private static double Percent(double before, double after) => 100 * (after / before - 1);
 

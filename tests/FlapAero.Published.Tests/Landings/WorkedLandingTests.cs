@@ -28,13 +28,13 @@ public sealed class WorkedLandingTests
         Oswald = 0.81,
         MaximumLift = BusinessJet.MaximumLift,
         Density = 1.225,
-        ThresholdHeight = DemoLandings.ThresholdHeight.Meters,
+        ThresholdHeight = LandingPilot.Usual.ThresholdHeight.Meters,
         ThresholdSpeed = 1.5 * StallLaws.Speed(BusinessJet.Weight, 1, 1.225, BusinessJet.Area, BusinessJet.MaximumLift),
         PathAngleDegrees = 3,
         FlareTimeConstant = 1.5,
         HoldOffHeight = 0.3,
         TouchdownLiftFraction = 0.6,
-        PowerCutHeight = DemoLandings.ThresholdHeight.Meters,
+        PowerCutHeight = LandingPilot.Usual.ThresholdHeight.Meters,
         PowerCutTime = 3,
         NoseLowerSpeedFraction = 0.9,
         RollingFriction = BusinessJet.BrakingFriction,
@@ -104,10 +104,10 @@ public sealed class WorkedLandingTests
 
     // One to three seconds of free roll, where a fast aeroplane's brakes wait for the nose. The demo holds its nose off longer.
     [Theory]
-    [InlineData("H4, full flaps", 3.4)]
-    [InlineData("H4, flaps up", 6.7)]
-    [InlineData("L2, full flaps", 4.0)]
-    [InlineData("L2, flaps up", 7.5)]
+    [InlineData("H4, full flaps", 3.8)]
+    [InlineData("H4, flaps up", 6.6)]
+    [InlineData("L2, full flaps", 4.7)]
+    [InlineData("L2, flaps up", 7.9)]
     public void FreeRoll_Demo_LastsLongerThanTheTextbooks(string name, double seconds)
     {
         WholeLanding landing = RuleLandings.Named(name).Canonical;

@@ -1,4 +1,4 @@
-"""The canonical landing once more, with SciPy's integrator: rows of 24 inputs on standard input, 13 results a row on standard output.
+"""The canonical landing once more, with SciPy's integrator: rows of inputs on standard input, 13 results a row on standard output.
 
 Written from the definition, not from the library: an independent reference. A landing that cannot happen gives an empty row.
 """
@@ -33,15 +33,18 @@ class Landing:
         return qs * (self.cd0 + remains * self.induced * (lift / qs) ** 2)
 
     def path_acceleration(self, t, v, lift, height, sine):
-        return (self.thrust(t) - self.drag(v, lift, height)) / self.mass - G * sine
+        return (self.thrust(t, v) - self.drag(v, lift, height)) / self.mass - G * sine
 
-    def thrust(self, t):
+    def idle(self, v):
+        return self.idle_thrust + self.idle_thrust_slope * v + self.idle_thrust_curvature * v * v
+
+    def thrust(self, t, v):
         since = t - self.cut
         if since < 0:
             return self.approach_thrust
         if since >= self.power_cut_time:
-            return self.idle_thrust
-        return self.approach_thrust + (self.idle_thrust - self.approach_thrust) * since / self.power_cut_time
+            return self.idle(v)
+        return self.approach_thrust + (self.idle(v) - self.approach_thrust) * since / self.power_cut_time
 
     def run(self, rates, t, y, ended, longest):
         """To the event or the longest time, in pieces that begin and end at the kinks of the thrust."""
@@ -62,7 +65,7 @@ class Landing:
         self.approach_thrust = self.drag(
             self.threshold_speed, self.weight * math.sqrt(1 - sine * sine), self.threshold_height) + self.weight * sine
         self.flare_height = hh + sink * tau
-        if self.flare_height >= self.threshold_height or self.approach_thrust < self.idle_thrust:
+        if self.flare_height >= self.threshold_height or self.approach_thrust < self.idle(self.threshold_speed):
             raise Refused
         flare_time = (self.threshold_height - self.flare_height) / sink
         if self.power_cut_height >= self.threshold_height:
@@ -124,7 +127,7 @@ class Landing:
                 normal = max(0.0, self.weight * math.cos(slope) - abs(qs) * lift)
                 # The coefficient does not care which way the air goes; the drag does.
                 drag = self.drag(y[1], qs * lift, 0.0) if qs else 0.0
-                return [y[1] - w, (self.thrust(t) - drag - friction * normal - self.weight * math.sin(slope)) / self.mass]
+                return [y[1] - w, (self.thrust(t, y[1]) - drag - friction * normal - self.weight * math.sin(slope)) / self.mass]
             return rates
 
         lowered = self.nose_lower_speed_fraction * self.touchdown_v

@@ -167,6 +167,7 @@ public sealed class AeroplaneFileTests
     public void Parse_WithoutACrosswindLimit_HasNone()
     {
         Assert.Null(AeroplaneFile.Parse(AeroplaneText.Edited(root => root.Remove("crosswindLimit")), "trainer.json").CrosswindLimit);
+        Assert.Null(AeroplaneFile.Parse(AeroplaneText.Edited(root => root.Remove("tailLimitAttitude")), "trainer.json").TailLimitAttitude);
         Assert.Equal(15, DemoAeroplanes.TrainerH4.CrosswindLimit!.Value.Knots, 1e-9);
     }
 

@@ -43,7 +43,8 @@ internal sealed partial record BadFile
     private static Dictionary<string, BadFile> PropellerOfSense => new()
     {
         ["diameter"] = Value("propeller.diameter.value", "19.3", "propeller diameter 19.3 m is refused; allowed is 0.1 m to 4 m"),
-        ["highest engine speed"] = Value("propeller.maximumSpeed.value", "45", "highest engine speed 45 rpm is refused; allowed is 500 rpm to 20"),
+        ["highest engine speed"] = Value("propeller.maximumSpeed.value", "41", "highest engine speed 41 rpm is refused; allowed is 500 rpm to 20"),
+        ["full-throttle torque"] = Value("propeller.fullThrottleTorque.value", "3.17", "full-throttle torque 3.17 N·m is refused; allowed is 20 N·m to 3000"),
         ["torque"] = Value(
             "propeller.closedThrottle.torqueAtStandstill.value", "-111", "torque at standstill -111 N·m is refused; allowed is 0.001 N·m to 2"),
         ["free speed"] = Value("propeller.closedThrottle.freeSpeed.value", "88", "idle speed without a propeller 88 rpm is refused"),

@@ -87,6 +87,7 @@ internal sealed partial record BadFile(Action<JsonNode> Edit, string Place, stri
             + "or less in its landing configuration (CS 23.49); did you mean 2150 lb, 975 kg?", "masses.maximum"),
         ["heavy whatever the unit"] = Value(
             "masses.maximum.value", "5600", "in its landing configuration (CS 23.49); are mass, area and C_Lmax right?", "masses.maximum"),
+        ["tail limit"] = Value("tailLimitAttitude.value", "2.71", "tail-limit attitude 2.71° is refused; allowed is 3° to 25°"),
         ["crosswind limit"] = Value("crosswindLimit.value", "0.71", "crosswind limit 0.71 kt is refused; allowed is 1 kt to 60 kt"),
         ["maximum mass"] = Value("masses.maximum.value", "150.5", "maximum mass 150.5 kg is refused; allowed is 200 kg to 5"),
         ["minimum mass"] = Value("masses.minimum.value", "99", "minimum mass 99 kg is refused; allowed is 100 kg to 5"),

@@ -93,7 +93,7 @@ public sealed class BriefingRefusalTests
     [Fact]
     public void For_StrongTailwind_SaysEverythingThatStandsInTheWay()
     {
-        BriefingOutcome outcome = Briefing.For(Flights.With(windFrom: 60, wind: 30, circuitFeet: 500));
+        BriefingOutcome outcome = Briefing.For(Flights.With(windFrom: 60, wind: 45, circuitFeet: 500));
         Assert.Null(outcome.Briefing);
         Assert.Contains(outcome.Refusals, refusal => refusal.StartsWith("Circuit without flaps: ", StringComparison.Ordinal));
         Assert.DoesNotContain(outcome.Refusals, refusal => refusal.Contains("with flaps", StringComparison.Ordinal));

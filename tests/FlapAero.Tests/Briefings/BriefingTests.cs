@@ -66,7 +66,7 @@ public sealed class BriefingTests
         foreach ((BriefedSpeeds speeds, BriefedLanding landing) in new[] { (Demo.Flapless.Speeds, Demo.Flapless.Landing), (Demo.FullFlaps.Speeds!, Demo.FullFlaps.Landing!) })
         {
             Configuration configuration = speeds.Configuration;
-            LandingSetup usual = DemoLandings.SetupFor(configuration, DemoBriefings.Flight.Air);
+            LandingSetup usual = LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.FirmGrass, DemoBriefings.Flight.Air));
             LandingSetup setup = usual with
             {
                 Technique = usual.Technique with
@@ -131,14 +131,12 @@ public sealed class BriefingTests
     }
 
     [Fact]
-    public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAndSaysSo()
+    public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAsAlways()
     {
         Briefing light = Briefing.For(Flights.With(kilograms: 700, calm: true)).Made;
-        Assert.True(light.FullFlaps.Landing!.KeepsPowerToRoundOut);
-        Assert.Equal(light.FullFlaps.Landing!.Result.FlareHeight.Meters, light.FullFlaps.Landing!.Setup.Technique.PowerCutHeight.Meters, 0.001);
-        Assert.False(light.Flapless.Landing.KeepsPowerToRoundOut);
-        Assert.False(Demo.FullFlaps.Landing!.KeepsPowerToRoundOut);
-        Assert.Equal(50, Demo.FullFlaps.Landing!.Setup.Technique.PowerCutHeight.Feet, 1e-9);
+        foreach (BriefedLanding landing in new[] { light.Flapless.Landing, light.FullFlaps.Landing!, Demo.Flapless.Landing, Demo.FullFlaps.Landing! })
+            Assert.Null(landing.Setup.Technique.PowerCutHeight);
+        Assert.InRange(light.FullFlaps.Landing!.Result.TouchdownSink.FeetPerMinute, 90, 180);
     }
 
     [Fact]
@@ -155,20 +153,62 @@ public sealed class BriefingTests
     }
 
     [Fact]
-    public void Fit_RunwayByTheMetre_ChangesWhereTheNumbersSay()
+    public void Fit_RunwayByTensOfMetres_ChangesWhereTheNumbersSay()
     {
-        RunwayFit On(double metres) => Briefing.For(Flights.With(metres: metres)).Made.Flapless.Landing.Fit;
+        BriefedLanding On(double metres) => Briefing.For(Flights.With(metres: metres)).Made.Flapless.Landing;
         BriefedLanding landing = Demo.Flapless.Landing;
-        double stop = Math.Ceiling(landing.Planned.Length.Meters), margin = Math.Ceiling(landing.WithMargin.Meters);
-        double third = 3 * Math.Ceiling(landing.Result.TouchdownDistance.Meters);
+        double stop = Up(landing.Planned.Length), margin = Up(landing.WithMargin), touch = Up(landing.Result.TouchdownDistance);
+        Assert.Equal(RunwayFit.DoesNotStop, On(stop - 10).Fit);
+        Assert.Equal(RunwayFit.NotWithMargin, On(stop).Fit);
+        Assert.Equal(RunwayFit.NotWithMargin, On(margin - 10).Fit);
+        Assert.Equal(RunwayFit.TouchesPastFirstThird, On(margin).Fit);
+        Assert.InRange(landing.RunwayNeeded.Meters, 3 * touch - 30, 3 * touch);
+        // From 3 × the touchdown on nobody has to aim nearer.
+        Assert.Equal((RunwayFit.Fits, 50), (On(3 * touch).Fit, Math.Round(On(3 * touch).ThresholdHeight.Feet, 9)));
+    }
 
-        Assert.Equal(RunwayFit.DoesNotStop, On(stop - 1));
-        Assert.Equal(RunwayFit.NotWithMargin, On(stop));
-        Assert.Equal(RunwayFit.NotWithMargin, On(margin - 1));
-        Assert.Equal(RunwayFit.TouchesPastFirstThird, On(margin));
-        Assert.Equal(RunwayFit.TouchesPastFirstThird, On(third - 3));
-        Assert.Equal(RunwayFit.Fits, On(third));
-        Assert.InRange(landing.RunwayNeeded.Meters, third - 3, third);
+    // The longer the float, the nearer the aim: the highest height over the threshold that puts the wheels down in the first third.
+    [Fact]
+    public void Fit_ShorterRunway_AimsNearerDownToTheSchoolsLimit()
+    {
+        double touch = Up(Demo.Flapless.Landing.Result.TouchdownDistance);
+        double last = 50;
+        for (double metres = 3 * touch; ; metres -= 10)
+        {
+            Briefing briefing = Briefing.For(Flights.With(metres: metres)).Made;
+            BriefedLanding landing = briefing.Flapless.Landing;
+            if (landing.Fit != RunwayFit.Fits)
+            {
+                // None below 30 ft: and the remedy names the runway on which 30 ft does it.
+                Assert.Equal(30, last, 1e-9);
+                Assert.Equal(metres + 10, briefing.Remedies!.Runway!.Value.Meters, 1e-9);
+                break;
+            }
+
+            double over = landing.ThresholdHeight.Feet;
+            Assert.InRange(over, 30 - 1e-9, last + 1e-9);
+            Assert.Equal(0, over % 5, 1e-9);
+            Assert.True(Up(landing.Result.TouchdownDistance) <= 10 * Math.Floor(metres / 30));
+            Assert.Equal(landing.ThresholdHeight.Meters / Math.Tan(3.5 * Math.PI / 180), landing.AimingPoint.Meters, 1e-6);
+            Assert.Equal(landing.AimingPoint.Meters, briefing.AimingPoint.Meters, 1e-6);
+            Assert.Null(briefing.Remedies);
+            last = over;
+        }
+    }
+
+    [Fact]
+    public void Remedies_RunwayTooShort_EachOfThemWorks()
+    {
+        Briefing briefing = Briefing.For(Flights.With(metres: 1000, calm: true, surface: RunwaySurface.DryPaved)).Made;
+        LandingRemedies remedies = briefing.Remedies!;
+        RunwayFit With(BriefingRequest request) => Briefing.For(request).Made.Flapless.Landing.Fit;
+        Assert.Equal(RunwayFit.Fits, With(Flights.With(metres: remedies.Runway!.Value.Meters, calm: true, surface: RunwaySurface.DryPaved)));
+        Assert.Equal(RunwayFit.Fits, With(Flights.With(metres: 1000, kilograms: remedies.Mass!.Value.Kilograms, calm: true, surface: RunwaySurface.DryPaved)));
+        Assert.NotEqual(RunwayFit.Fits, With(Flights.With(metres: 1000, kilograms: remedies.Mass!.Value.Kilograms + 10, calm: true, surface: RunwaySurface.DryPaved)));
+        double knots = remedies.Headwind!.Value.Knots;
+        Assert.Equal(RunwayFit.Fits, With(Flights.With(metres: 1000, windFrom: 240, wind: knots, surface: RunwaySurface.DryPaved)));
+        Assert.NotEqual(RunwayFit.Fits, With(Flights.With(metres: 1000, windFrom: 240, wind: knots - 1, surface: RunwaySurface.DryPaved)));
+        Assert.NotNull(remedies.Flaps);
     }
 
     [Fact]
@@ -186,4 +226,6 @@ public sealed class BriefingTests
         Assert.Equal(["up", "15°", "35°"], new[] { briefing.FullFlaps.Circuit!.Downwind, briefing.FullFlaps.Circuit!.Base, briefing.FullFlaps.Circuit!.Final }
             .Select(leg => leg.Flight.Configuration.Flaps.Name));
     }
+
+    private static double Up(Length distance) => BriefedLanding.RoundedUp(distance).Meters;
 }

@@ -16,7 +16,7 @@ public sealed class ApproachPathTests
     public void SinkRate_InAnyWind_IsThatOfThePathOverTheGround(double headwind)
     {
         LandingInput input = Input with { Headwind = headwind, PathAngleDegrees = 9 };
-        double sink = ApproachPath<ScalarLane>.SinkRate(input);
+        double sink = Of(input).Sink.Value;
         // s/(√(V² − s²) − w) = tan γ_p.
         Assert.Equal(Math.Tan(Math.PI / 20), sink / (Math.Sqrt(input.ThresholdSpeed * input.ThresholdSpeed - sink * sink) - headwind), 1e-12);
         Assert.Equal(sink, Of(input).HoldOff.Sink(Of(input).FlareStart).Value, 1e-12);
@@ -32,17 +32,43 @@ public sealed class ApproachPathTests
     }
 
     [Fact]
-    public void Power_BeforeTheCut_BalancesThePathAtTheThreshold()
+    public void Thrust_BeforeTheCut_BalancesThePathAtTheThreshold()
     {
         double speed = Input.ThresholdSpeed, lift = Book.Lift(speed, Sink);
         double expected = Book.Drag(speed, lift / Book.Dynamic(speed), Input.ThresholdHeight + Input.WingHeight) - Book.Weight * Sink / speed;
-        Assert.Equal(expected / Input.Mass, Path.Power.At(0).At(0).Value, 1e-12);
-        Assert.Equal(Input.IdleThrust / Input.Mass, Path.Power.At(1e6).At(1e6).Value, 1e-12);
-        Assert.Equal(Input.PowerCutTime, Path.Power.Settled.Value - CutTime(Input.PowerCutHeight), 1e-12);
-        Assert.Equal(Path.Power.At(12).At(12.1).Value, Path.PowerOf(0).At(12).At(12.1).Value);
+        Assert.Equal(expected / Input.Mass, Path.Thrust.At(0, speed).Value, 1e-12);
+        Assert.Equal(Input.IdleThrust / Input.Mass, Path.Thrust.At(1, speed).Value, 1e-12);
+        Assert.Equal(Input.PowerCutTime, Path.Timetable.Settled.Value - CutTime(Input.PowerCutHeight), 1e-12);
         LandingOutcome[] outcomes = [LandingOutcome.Unreached];
         Assert.True(ScalarLane.Any(Path.Begin(outcomes)));
         Assert.Equal((expected, FlareHeight), (Math.Round(outcomes[0].ApproachThrust - expected, 9) + expected, outcomes[0].FlareHeight));
+    }
+
+    // T_i(V) = T_0 + T_1 V + T_2 V², and a path that is refused where it takes less at the threshold's speed.
+    [Fact]
+    public void Thrust_IdleByAirspeed_IsTheQuadratic()
+    {
+        LandingInput input = Input with { IdleThrust = 200, IdleThrustSlope = -3, IdleThrustCurvature = -0.2 };
+        Assert.Equal((200 - 3 * 20 - 0.2 * 400) / Input.Mass, Of(input).Thrust.Idle(20).Value, 1e-14);
+        Assert.Equal(0.75 * Of(input).Thrust.Approach.Value + 0.25 * Of(input).Thrust.Idle(20).Value, Of(input).Thrust.At(0.25, 20).Value, 1e-14);
+        double needed = Of(input).Thrust.Approach.Value * Input.Mass, speed = Input.ThresholdSpeed;
+        LandingOutcome[] outcomes = [LandingOutcome.Unreached];
+        Assert.True(ScalarLane.Any(Of(input with { IdleThrust = needed + speed * (3 + 0.2 * speed) - 1e-6 }).Begin(outcomes)));
+        Assert.False(ScalarLane.Any(Of(input with { IdleThrust = needed + speed * (3 + 0.2 * speed) + 1e-6 }).Begin(outcomes)));
+        Assert.Equal(LandingRefusal.PathSteeperThanIdleGlide, outcomes[0].Refusal);
+        Assert.Equal(needed + 1e-6, outcomes[0].Limit, 1e-8);
+    }
+
+    // The pilot has trimmed for the shear on the path and not for the gust.
+    [Fact]
+    public void Thrust_InShearAndGust_BalancesTheShearAlone()
+    {
+        static double Law(double height) => 6 * Math.Pow(height / 10, 0.25);
+        double wing = Input.ThresholdHeight + Input.WingHeight, wind = Law(wing);
+        LandingInput input = Input with { Headwind = wind, GustChange = 5, GustStart = -1, GustLength = 4 };
+        ApproachPath<ScalarLane> still = Of(Input with { Headwind = wind }), windy = new([input], Law);
+        double sink = windy.Sink.Value, cosine = Math.Sqrt(1 - Math.Pow(sink / Input.ThresholdSpeed, 2));
+        Assert.Equal(still.Thrust.Approach.Value + 0.25 * wind / wing * sink * cosine, windy.Thrust.Approach.Value, 1e-7);
     }
 
     // Above the threshold at once; on the path h = h_t − s t; in the round-out h − h_h = s τ exp(−(t − t_f)/τ); below h_h never.
@@ -64,12 +90,12 @@ public sealed class ApproachPathTests
     {
         const double speed = 24;
         double lift = Book.Lift(speed, Sink, Sink / Input.FlareTimeConstant) / Book.Dynamic(speed);
-        Assert.Equal(lift, Path.LiftAtFlare(speed, 0), 1e-12);
+        Assert.Equal(lift, Path.LiftAtFlare(speed).Value, 1e-12);
         Assert.Equal((lift / 1.7 - 1) * speed * speed, Path.LiftLeftAtFlare(new(speed)).Value, 1e-9);
-        Assert.Equal(1.7, Book.Weight / Book.Dynamic(Path.LiftSpeed(0)), 1e-12);
+        Assert.Equal(1.7, Book.Weight / Book.Dynamic(Path.LiftSpeed.Value), 1e-12);
         // A speed that has collapsed below the sink rate has no angle any more, and is no error.
         Assert.Equal(
-            Input.Mass * Sink / Input.FlareTimeConstant / Book.Dynamic(0.5 * Sink), Path.LiftAtFlare(0.5 * Sink, 0), 1e-9);
+            Input.Mass * Sink / Input.FlareTimeConstant / Book.Dynamic(0.5 * Sink), Path.LiftAtFlare(0.5 * Sink).Value, 1e-9);
     }
 
     [Fact]
@@ -77,7 +103,7 @@ public sealed class ApproachPathTests
     {
         LandingInput high = Input with { ThresholdHeight = FlareHeight }, steep = Input with { PathAngleDegrees = 9, IdleThrust = 40 };
         LandingInput both = steep with { ThresholdHeight = 1 };
-        ApproachPath<Lanes4> path = new(LandingInput.Rows([Input, high, steep, both]));
+        ApproachPath<Lanes4> path = new([Input, high, steep, both]);
         LandingOutcome[] outcomes = [.. Enumerable.Repeat(LandingOutcome.Unreached, 4)];
         Lanes4 fly = path.Begin(outcomes);
         Assert.Equal([true, false, false, false], [.. Enumerable.Range(0, 4).Select(i => double.IsNaN(fly[i]))]);
@@ -89,8 +115,8 @@ public sealed class ApproachPathTests
         Assert.Equal(outcomes[2].ApproachThrust, outcomes[2].Shown);
         Assert.Equal(40, outcomes[2].Limit, 1e-9);
         Assert.True(outcomes[2].Shown < 40);
-        Assert.Equal(path.Power.At(Lanes4.Of(0)).At(Lanes4.Of(0))[2] * Input.Mass, outcomes[2].ApproachThrust, 1e-9);
-        Assert.Equal(path.Power.At(Lanes4.Of(90)).At(Lanes4.Of(90))[3], path.PowerOf(3).At(90).At(90).Value);
+        Assert.Equal(path.Thrust.Approach[2] * Input.Mass, outcomes[2].ApproachThrust, 1e-9);
+        Assert.Equal(path.Thrust.AtRest[3], path.Thrust.Lane(3).AtRest.Value);
     }
 
     [Fact]
@@ -119,7 +145,7 @@ public sealed class ApproachPathTests
     [Fact]
     public void SettlingGuess_FromVeryLowOrHigh_KeepsToItsLimits()
     {
-        ScalarLane low = Path.SettlingGuess(Path.Power, 20, new(26, -0.04, 1e-3), 1);
+        ScalarLane low = Path.SettlingGuess(20, new(26, -0.04, 1e-3), 1);
         Assert.Equal(0.2, low.Value);
         LandingInput high = Input with { ThresholdHeight = 300, HoldOffHeight = 200 };
         Assert.Equal(0.6 * 6, Guess(high, LandingSolver.Solve(high)), 1e-12);
@@ -130,11 +156,11 @@ public sealed class ApproachPathTests
         ApproachPath<ScalarLane> path = Of(input);
         double sink = path.HoldOff.Sink(outcome.HoldOffEndTime).Value, speed = outcome.HoldOffEndSpeed;
         return path.SettlingGuess(
-            path.Power, outcome.HoldOffEndTime, new(speed, -Math.Asin(sink / speed), outcome.HoldOffEndHeight), sink).Value;
+            outcome.HoldOffEndTime, new(speed, -Math.Asin(sink / speed), outcome.HoldOffEndHeight), sink).Value;
     }
 
     private static double CutTime(double height) =>
-        Of(Input with { PowerCutHeight = height }).Power.At(double.NegativeInfinity).End.Value;
+        Of(Input with { PowerCutHeight = height }).Timetable.Cut.Value;
 
-    private static ApproachPath<ScalarLane> Of(LandingInput input) => new(LandingInput.Rows([input]));
+    private static ApproachPath<ScalarLane> Of(LandingInput input) => new([input]);
 }

@@ -74,7 +74,7 @@ public sealed class CloseEndTests
         for (int i = 0; i < expected.Length; i++)
         {
             double error = Math.Abs(actual[i] / expected[i] - 1);
-            Assert.True(error < Allowed, $"{LandingColumns.Results[i]}: off by {error:e1} in {input}");
+            Assert.True(error < Allowed, $"{ResultColumns.Names[i]}: off by {error:e1} in {input}");
         }
 
         return true;

@@ -10,7 +10,7 @@ public sealed class ForcedLandingTests
     [Fact]
     public void Solve_AtAShareOfTheLift_TouchesDownWhereTheHoldOffReachesIt()
     {
-        LandingOutcome forced = ForcedLanding.Solve(Input, 0.6, 1e-10);
+        LandingOutcome forced = Forced(Input, 0.6, 1e-10);
         Textbook book = new(Input);
         double above = forced.HoldOffEndHeight - Input.HoldOffHeight, tau = Input.FlareTimeConstant;
         Assert.Equal(LandingRefusal.None, forced.Refusal);
@@ -27,7 +27,7 @@ public sealed class ForcedLandingTests
     public void Solve_InStillAir_RollsByTheClosedForm()
     {
         LandingInput still = Input with { Headwind = 0, PowerCutTime = 0, NoseHighLift = 0.3 };
-        LandingOutcome forced = ForcedLanding.Solve(still, 0.7);
+        LandingOutcome forced = Forced(still, 0.7);
         Assert.Equal(LandingRefusal.None, forced.Refusal);
         Textbook book = new(still);
         double mu = still.RollingFriction, c = mu * book.Weight - still.IdleThrust, e = (book.Drag(1, 0.3, still.WingHeight) - mu * book.Dynamic(1) * 0.3);
@@ -39,7 +39,7 @@ public sealed class ForcedLandingTests
 
     [Fact]
     public void Solve_RefusedBeforeTheHoldOffEnds_StaysRefused() => Assert.Equal(
-        LandingRefusal.RoundOutAboveThresholdHeight, ForcedLanding.Solve(Input with { ThresholdHeight = 2 }, 0.6).Refusal);
+        LandingRefusal.RoundOutAboveThresholdHeight, Forced(Input with { ThresholdHeight = 2 }, 0.6).Refusal);
 
     // From a hold-off 900 m up the settling would take minutes; forced on there is none.
     [Fact]
@@ -50,8 +50,11 @@ public sealed class ForcedLandingTests
         Assert.Equal(LandingRefusal.NeverSettles, usual.Refusal);
         Assert.InRange(usual.Shown, 1, 899);
         Assert.Equal(0, usual.Limit);
-        LandingOutcome forced = ForcedLanding.Solve(high, 0.6);
+        LandingOutcome forced = Forced(high, 0.6);
         Assert.Equal((LandingRefusal.None, 0.0, 0.0), (forced.Refusal, forced.Shown, forced.Limit));
         Assert.True(double.IsFinite(forced.StopDistance));
     }
+
+    private static LandingOutcome Forced(LandingInput input, double share, double tolerance = LandingSolver.DefaultTolerance) =>
+        LandingSolver.Solve(input with { TouchdownLiftFraction = share }, tolerance, manner: new(PutsWheelsOn: true));
 }

@@ -84,19 +84,27 @@ public sealed class GroundRollTests
         AssertRefused(Rolled(draggy, 30, 29.9), LandingRefusal.DoesNotSlowOnTheRoll, 29.9, 15);
     }
 
-    // A ramp that lasts to the stop: V̇ = (T(t) − D − μ F_N − W sin ε)/m by small steps of the classical method.
+    // A ramp that lasts to the stop, and an idle thrust that depends on the airspeed: V̇ = (T(t) − D − μ F_N − W sin ε)/m by small steps of the classical method.
     [Theory]
-    [InlineData(30.0, 2.0, 0.01), InlineData(15.0, -3.0, 0.0), InlineData(60.0, 0.0, 0.0)]
+    [InlineData(30.0, 2.0, 0.01), InlineData(15.0, -3.0, 0.0), InlineData(60.0, 0.0, 0.0), InlineData(0.001, 2.0, 0.0)]
     public void Run_ThrustStillFalling_IsTheIntegralByHand(double ramp, double headwind, double slope)
     {
-        LandingInput input = Usual with { Headwind = headwind, RunwaySlope = slope, RollingFriction = 0.05 };
+        LandingInput input = Usual with
+        {
+            Headwind = headwind,
+            RunwaySlope = slope,
+            RollingFriction = 0.05,
+            IdleThrust = 250,
+            IdleThrustSlope = -4,
+            IdleThrustCurvature = -0.2,
+        };
         Textbook book = new(input);
-        double Thrust(double time) => 400 + (input.IdleThrust - 400) * Math.Min(time / ramp, 1);
+        double Thrust(double time, double v) => 400 + (250 - 4 * v - 0.2 * v * v - 400) * Math.Min(time / ramp, 1);
         (double time, double speed, double distance) = (10, 29.9, 100);
         void Until(double end, double lift, double friction)
         {
             const double step = 1e-3;
-            double Rate(double t, double v) => book.OnWheels(v, Thrust(t), lift, friction);
+            double Rate(double t, double v) => book.OnWheels(v, Thrust(t, v), lift, friction);
             while (true)
             {
                 double a = Rate(time, speed), b = Rate(time + step / 2, speed + step / 2 * a), c = Rate(time + step / 2, speed + step / 2 * b);
@@ -113,7 +121,7 @@ public sealed class GroundRollTests
             }
         }
 
-        LandingOutcome outcome = Rolled(input, 30, 29.9, new(400 / input.Mass, input.IdleThrust / input.Mass, 0, ramp), 1e-9);
+        LandingOutcome outcome = Rolled(input, 30, 29.9, 400, 0, ramp, 1e-9);
         Until(0.7 * 30, input.NoseHighLift, input.RollingFriction);
         Assert.Equal(distance, outcome.NoseLowerDistance, 1e-3);
         Assert.Equal(time, outcome.NoseLowerTime, 1e-4);
@@ -127,7 +135,7 @@ public sealed class GroundRollTests
     public void Run_ThrustThatFallsForAnHour_IsRefusedAfterFiveMinutes()
     {
         double friction = 0.1 * StandardConstants.Gravity;
-        LandingOutcome outcome = Rolled(Even, 30, 29.9, new(friction, 0.9 * friction, 0, 3600), 1e-6);
+        LandingOutcome outcome = Rolled(Even with { IdleThrust = 0.9 * friction * Even.Mass }, 30, 29.9, friction * Even.Mass, 0, 3600);
         // After 300 s: ∫ (T − μ m g) dt = −½ · 0.1 μ g (310² − 10²)/3600.
         AssertRefused(outcome, LandingRefusal.DoesNotSlowOnTheRoll, 29.9 - 0.05 * friction * (310 * 310 - 100) / 3600, 15);
     }
@@ -137,7 +145,7 @@ public sealed class GroundRollTests
     public void Run_ThrustNeverCut_RollsInClosedForm()
     {
         double thrust = 0.05 * StandardConstants.Gravity;
-        LandingOutcome outcome = Rolled(Even, 30, 29.9, new(thrust, 0, double.PositiveInfinity, 4), 1e-6);
+        LandingOutcome outcome = Rolled(Even, 30, 29.9, thrust * Even.Mass, double.PositiveInfinity, 4);
         Assert.Equal(100 + (29.9 * 29.9 - 225) / (2 * thrust), outcome.NoseLowerDistance, 1e-9);
         Assert.Equal(outcome.NoseLowerDistance + 225 / (6 * thrust), outcome.StopDistance, 1e-9);
     }
@@ -159,17 +167,18 @@ public sealed class GroundRollTests
         Assert.True(double.IsNaN(outcome.StopDistance));
     }
 
-    private static LandingOutcome Rolled(LandingInput input, double touchdownSpeed, double along) =>
-        Rolled(input, touchdownSpeed, along, new(0, input.IdleThrust / input.Mass, 0, 0), 1e-6);
-
     // From 100 m and 10 s.
     private static LandingOutcome Rolled(
-        LandingInput input, double touchdownSpeed, double along, PowerSchedule<ScalarLane> power, double tolerance)
+        LandingInput input, double touchdownSpeed, double along, double approachThrust = 0, double cut = 0, double ramp = 0,
+        double tolerance = 1e-6)
     {
         LandingOutcome outcome = LandingOutcome.Unreached;
         outcome.Refuse(LandingRefusal.None, 0, 0);
         (outcome.TouchdownSpeed, outcome.TouchdownTime, outcome.TouchdownDistance) = (touchdownSpeed, 10, 100);
-        GroundRoll.Run(input, along, power, tolerance, ref outcome);
+        ThrustLaw<ScalarLane> thrust = new(
+            approachThrust / input.Mass, input.IdleThrust / input.Mass, input.IdleThrustSlope / input.Mass, input.IdleThrustCurvature / input.Mass);
+        WindField<ScalarLane> wind = new(input.Headwind, input.GustChange, input.GustStart, input.GustLength);
+        new GroundRoll(input, thrust, wind, new(cut, ramp, wind), tolerance).Run(along, false, ref outcome);
         return outcome;
     }
 }

@@ -22,18 +22,18 @@ public sealed class IntegratorTests
             if (constant + squared * from * from < 0.2 || Math.Abs(squared) < 1e-9)
                 return;
             (double time, double distance) = Midpoint(constant, squared, from, to);
-            Assert.Equal(time, RollQuadrature.Time(constant, squared, from, to), 1e-5 * time);
-            Assert.Equal(distance, RollQuadrature.Distance(constant, squared, from, to), 1e-5 * distance);
+            Assert.Equal(time, new RollLaw(constant, 0, squared).Time(from, to), 1e-5 * time);
+            Assert.Equal(distance, new RollLaw(constant, 0, squared).Distance(from, to), 1e-5 * distance);
             double printed = Math.Log((constant + squared * from * from) / (constant + squared * to * to)) / (2 * squared);
-            Assert.Equal(printed, RollQuadrature.Distance(constant, squared, from, to), 1e-9 * distance + 1e-13 / Math.Abs(squared));
+            Assert.Equal(printed, new RollLaw(constant, 0, squared).Distance(from, to), 1e-9 * distance + 1e-13 / Math.Abs(squared));
         });
 
     [Fact]
     public void Roll_NoDragAndNoLift_IsConstantDeceleration()
     {
-        Assert.Equal((900.0 - 100) / 4, RollQuadrature.Distance(2, 0, 30, 10));
-        Assert.Equal(10, RollQuadrature.Time(2, 0, 30, 10));
-        Assert.Equal(RollQuadrature.Distance(2, 0, 30, 10), RollQuadrature.Distance(2, 1e-14, 30, 10), 1e-9);
+        Assert.Equal((900.0 - 100) / 4, new RollLaw(2, 0, 0).Distance(30, 10));
+        Assert.Equal(10, new RollLaw(2, 0, 0).Time(30, 10));
+        Assert.Equal(new RollLaw(2, 0, 0).Distance(30, 10), new RollLaw(2, 0, 1e-14).Distance(30, 10), 1e-9);
     }
 
     [Fact]
@@ -49,12 +49,12 @@ public sealed class IntegratorTests
         double expected = input.Mass / (4 * a) * Math.Log((a * Math.Pow(from, 4) + b) / (a * Math.Pow(to, 4) + b));
 
         // The hold-off with next to no sink is level flight.
-        AirConstants<ScalarLane> air = new(a / input.Mass, b / input.Mass / StandardConstants.Gravity / StandardConstants.Gravity, 1e5, 2 / input.Span, 0);
+        AirForces<ScalarLane> air = new(a / input.Mass, b / input.Mass / StandardConstants.Gravity / StandardConstants.Gravity, 1e5, 2 / input.Span, default, default);
         HoldOffStage<ScalarLane> stage = new(air, 0, 1e-12, 2, 0.4, to * to / StandardConstants.Gravity);
-        LegState<ScalarLane, PathMotion<ScalarLane>> leg = new() { Motion = new(from), Open = ScalarLane.True };
-        Leg.Fly(ref stage, new PowerSchedule<ScalarLane>(0, 0, 0, 0), 100, 1, 0.05, 1e-11, ref leg);
-        Assert.Equal(to, leg.Motion.Speed.Value, 1e-8);
-        Assert.Equal(expected, leg.Distance.Value, 1e-6);
+        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Motion = new(from), Open = ScalarLane.True };
+        StageIntegrator.Fly(ref stage, new Timetable<ScalarLane>(0, 0, default), 100, 1, 0.05, 1e-11, ref state);
+        Assert.Equal(to, state.Motion.Speed.Value, 1e-8);
+        Assert.Equal(expected, state.Distance.Value, 1e-6);
     }
 
     [Fact]
@@ -119,7 +119,7 @@ public sealed class IntegratorTests
 
         public static bool HasEnd => false;
 
-        public void Prepare(int node, ScalarLane time, in Thrust<ScalarLane> thrust) => _cosine[node] = Math.Cos(time.Value);
+        public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment) => _cosine[node] = Math.Cos(time.Value);
 
         public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(-_cosine[node] * motion.Speed.Value);
 

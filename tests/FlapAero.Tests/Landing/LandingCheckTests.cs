@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using FlapAero.Equations;
 
 namespace FlapAero.Tests;
@@ -42,18 +43,18 @@ public sealed class LandingCheckTests
     [Theory, MemberData(nameof(Columns))]
     public void Input_ValuesOfAColumn_AreAllowedOrRefusedInWords(string column, double[] allowed, double[] refused, string range, string why)
     {
-        int place = LandingColumns.Inputs.ToList().IndexOf(column);
+        int place = LandingColumn.All.ToList().FindIndex(known => known.Name == column);
         foreach (double value in allowed)
         {
             LandingCheck.Input(With(place, value));
             Assert.True(LandingCheck.MakesSense(With(place, value)));
-            Assert.Null(LandingCheck.Fault(value, place));
+            Assert.Null(LandingCheck.Fault(value, (LandingVariable)place));
         }
 
         foreach (double value in (double[])[.. refused, double.NaN, double.PositiveInfinity, double.NegativeInfinity])
         {
             string expected = $"{column}: {value.ToString("g6", CultureInfo.InvariantCulture)} is refused; allowed is {range}. {why}";
-            Assert.Equal(expected, LandingCheck.Fault(value, place)!.Message);
+            Assert.Equal(expected, LandingCheck.Fault(value, (LandingVariable)place)!.Message);
             var error = Assert.Throws<RefusedInputException>(() => LandingCheck.Input(With(place, value)));
             Assert.Equal((expected, column), (error.Message, error.ParamName));
             Assert.False(LandingCheck.MakesSense(With(place, value)));
@@ -109,12 +110,32 @@ public sealed class LandingCheckTests
         LandingCheck.Computed(Usual, outcome);
     }
 
+    // One table for each input: by the enumeration's order, which is that of the struct's fields.
     [Fact]
-    public void Columns_InOrder_AreThoseOfTheReferenceFiles()
+    public void Columns_EveryInput_HasARowOfItsOwn()
     {
-        string[] header = ReferenceLandings.Header;
-        Assert.Equal(header[1..], LandingColumns.Inputs.Concat(LandingColumns.Results));
-        Assert.Equal((24, 13), (LandingColumns.InputCount, LandingColumns.ResultCount));
+        Assert.Equal(LandingVariables.All, LandingColumn.All.Select(column => column.Variable));
+        Assert.Equal(LandingInput.Count, LandingColumn.All.Count);
+        Assert.Equal(LandingInput.Count, LandingColumn.All.Select(column => column.Name).Distinct().Count());
+        Assert.Equal(sizeof(double) * LandingInput.Count, Unsafe.SizeOf<LandingInput>());
+    }
+
+    [Fact]
+    public void Columns_ThatATableNeeds_AreThoseOfTheReferenceFiles()
+    {
+        string[] needed = [.. LandingColumn.All.Where(column => column.LeftOut is null).Select(column => column.Name)];
+        Assert.Equal(needed.Concat(ResultColumns.Names), ReferenceLandings.Header[1..]);
+        Assert.Equal(ResultColumns.Count, ResultColumns.Names.Count);
+        Assert.Equal(ResultColumns.Count, ResultColumns.Words.Count);
+    }
+
+    // What is left out is the canonical landing: a name that is left out and one that is given are the same struct.
+    [Fact]
+    public void LeftOut_EveryColumn_IsTheStructsOwnDefault()
+    {
+        double[] row = [.. LandingInput.Rows([new LandingInput()])];
+        foreach (LandingColumn column in LandingColumn.All.Where(column => column.LeftOut is not null))
+            Assert.Equal(column.LeftOut, row[(int)column.Variable]);
     }
 
     private static LandingInput With(int place, double value)

@@ -60,16 +60,16 @@ public sealed class LandingCornerTests
     {
         LandingInput input = Usual with { Headwind = -4, NoseHighLift = 0.9 };
         LandingOutcome outcome = LandingSolver.Solve(input, 1e-12);
-        RollStage stage = GroundRoll.Stage(input, input.LevelLift, input.BrakingFriction, input.Headwind);
+        RollStage stage = Stage(input, input.LevelLift, input.BrakingFriction);
         double speed = input.NoseLowerSpeedFraction * outcome.TouchdownSpeed, distance = outcome.NoseLowerDistance, time = outcome.NoseLowerTime;
         const int steps = 200_000;
         double step = (speed - input.Headwind) / steps;
         for (int i = 0; i < steps; i++)
         {
             double v = speed - (i + 0.5) * step;
-            (double constant, double squared) = stage.Deceleration(v, input.IdleThrust / input.Mass);
-            distance += (v - input.Headwind) * step / (constant + squared * v * v);
-            time += step / (constant + squared * v * v);
+            RollLaw law = stage.Deceleration(v, 1);
+            distance += (v - input.Headwind) * step / law.At(v);
+            time += step / law.At(v);
         }
 
         Assert.Equal(distance, outcome.StopDistance, 1e-5);
@@ -79,9 +79,9 @@ public sealed class LandingCornerTests
     [Fact]
     public void Deceleration_AirFromBehind_PushesOn()
     {
-        RollStage stage = GroundRoll.Stage(Usual, 0.5, 0.3, -10);
-        (double constant, double ahead) = stage.Deceleration(5, 0);
-        (double same, double behind) = stage.Deceleration(-5, 0);
+        RollStage stage = Stage(Usual with { IdleThrust = 0 }, 0.5, 0.3);
+        (double constant, _, double ahead) = stage.Deceleration(5, 1);
+        (double same, _, double behind) = stage.Deceleration(-5, 1);
         Assert.Equal(constant, same);
         double area = 0.5 * Usual.Density * Usual.WingArea / Usual.Mass;
         double drag = DragLaws.Coefficient(
@@ -95,8 +95,8 @@ public sealed class LandingCornerTests
     public void Deceleration_Slope_TakesSineAndCosine()
     {
         double angle = Math.Atan(0.3);
-        RollStage stage = GroundRoll.Stage(Usual with { RunwaySlope = 0.3 }, 0, 0.2, 0);
-        Assert.Equal(9.80665 * (0.2 * Math.Cos(angle) + Math.Sin(angle)) - 1.5, stage.Deceleration(1, 1.5).Constant, 1e-12);
+        RollStage stage = Stage(Usual with { RunwaySlope = 0.3, IdleThrust = 1.5 * Usual.Mass }, 0, 0.2);
+        Assert.Equal(9.80665 * (0.2 * Math.Cos(angle) + Math.Sin(angle)) - 1.5, stage.Deceleration(1, 1).Constant, 1e-12);
     }
 
     [Fact]
@@ -177,4 +177,7 @@ public sealed class LandingCornerTests
         return outcome.TouchdownDistance
             + pieces.Sum(p => Air(p.c, p.e, p.f, p.t) - input.Headwind * Time(p.c, p.e, p.f, p.t));
     }
+
+    private static RollStage Stage(LandingInput input, double lift, double friction) =>
+        new(input, lift, friction, new ApproachPath<ScalarLane>([input]).Thrust, default, null);
 }

@@ -16,7 +16,7 @@ public sealed class LandingFuzzTests
     {
         LandingTally tally = new();
         Gen<double> odd = Gen.Frequency((3, Gen.Double[-10, 100]), (2, Gen.Double[0, 1]), (2, Gen.Double), (2, Gen.Int[0, Edges.Length - 1].Select(i => Edges[i])), (2, Gen.Double[0, 1e4]));
-        Gen.Select(LandingGenerators.Any, odd.Array[3], Gen.Int[0, LandingColumns.InputCount - 1].Array[3], Gen.Int[1, 3]).Sample(
+        Gen.Select(LandingGenerators.Any, odd.Array[3], Gen.Int[0, LandingInput.Count - 1].Array[3], Gen.Int[1, 3]).Sample(
             (usual, values, places, count) =>
             {
                 double[] row = [.. LandingInput.Rows([usual])];
@@ -42,7 +42,7 @@ public sealed class LandingFuzzTests
     public void Solve_InputWithoutSense_NamesInputValueAndWhatIsAllowed(string column, double value, string allowed)
     {
         double[] row = [.. LandingInput.Rows([UsualLanding.Setup.Input() with { Headwind = 2.5 }])];
-        row[LandingColumns.Inputs.ToList().IndexOf(column)] = value;
+        row[LandingColumn.All.ToList().FindIndex(known => known.Name == column)] = value;
         var error = Assert.Throws<RefusedInputException>(() => LandingSolver.Solve(LandingInput.FromRow(row)));
         Assert.Equal(column, error.ParamName);
         Assert.Contains(column + ": " + value.ToString("g6", System.Globalization.CultureInfo.InvariantCulture), error.Message, StringComparison.Ordinal);

@@ -105,7 +105,7 @@ public sealed class LandingSolverTests
             LandingOutcome outcome = LandingSolver.Solve(landing.Input);
             Textbook book = new(landing.Input);
             double touchdownLift = landing.Input.TouchdownLiftFraction * landing.Input.MaximumLift;
-            double sink = ApproachPath<ScalarLane>.SinkRate(landing.Input), speed = outcome.FlareStartSpeed;
+            double sink = new ApproachPath<ScalarLane>([landing.Input]).Sink.Value, speed = outcome.FlareStartSpeed;
             if (outcome.Refusal == LandingRefusal.LiftLimitBeforeRoundOut)
             {
                 Assert.Equal(book.Lift(speed, sink, sink / landing.Input.FlareTimeConstant) / book.Dynamic(speed), outcome.Shown, 1e-9);

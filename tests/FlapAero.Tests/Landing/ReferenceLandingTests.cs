@@ -10,19 +10,21 @@ public sealed class ReferenceLandingTests
     [Fact]
     public void Solve_ReferenceCases_AgreeInAllThirteenColumns()
     {
-        foreach (ReferenceLandings.Case landing in ReferenceLandings.Cases)
+        Assert.NotEmpty(ReferenceLandings.IdleCases);
+        foreach (ReferenceLandings.Case landing in ReferenceLandings.Cases.Concat(ReferenceLandings.IdleCases))
             AssertAgrees(landing, LandingSolver.Solve(landing.Input));
     }
 
     [Fact]
     public void Solve_ManyReferenceCases_AgreeInAllThirteenColumns()
     {
-        LandingInput[] inputs = [.. ReferenceLandings.Cases.Select(c => c.Input)];
+        ReferenceLandings.Case[] cases = [.. ReferenceLandings.Cases, .. ReferenceLandings.IdleCases];
+        LandingInput[] inputs = [.. cases.Select(c => c.Input)];
         var outcomes = new LandingOutcome[inputs.Length];
         LandingSolver.Solve(inputs, outcomes);
         Assert.NotEmpty(inputs);
         for (int i = 0; i < inputs.Length; i++)
-            AssertAgrees(ReferenceLandings.Cases[i], outcomes[i]);
+            AssertAgrees(cases[i], outcomes[i]);
     }
 
     [Fact]
@@ -39,7 +41,7 @@ public sealed class ReferenceLandingTests
         for (int i = 0; i < results.Length; i++)
         {
             double error = Math.Abs(results[i] / landing.Results[i] - 1);
-            Assert.True(error < Allowed, $"case {landing.Name}, {LandingColumns.Results[i]}: off by {error:e1}");
+            Assert.True(error < Allowed, $"case {landing.Name}, {ResultColumns.Names[i]}: off by {error:e1}");
         }
     }
 }

@@ -18,6 +18,9 @@ internal static class ReferenceLandings
 
     public static IReadOnlyList<Case> Cases { get; } = [.. Read("landing-cases.csv").Where((_, i) => i % Every == 0)];
 
+    /// <summary>Those whose idle thrust depends on the airspeed.</summary>
+    public static IReadOnlyList<Case> IdleCases { get; } = [.. Read("landing-cases-idle.csv").Where((_, i) => i % Every == 0)];
+
     public static IReadOnlyList<Case> Refusals { get; } = Read("landing-refusals.csv");
 
     public static string[] Header => Lines("landing-cases.csv")[0].Split(',');
@@ -35,9 +38,15 @@ internal static class ReferenceLandings
         [
             .. lines.Skip(1).Select(line => line.Split(',')).Select(cells => new Case(
                 cells[0],
-                LandingInput.FromRow(Numbers(cells, LandingColumns.Inputs)),
-                header.Contains("stop_x") ? Numbers(cells, LandingColumns.Results) : [],
+                Input(header, cells),
+                header.Contains("stop_x") ? Numbers(cells, ResultColumns.Names) : [],
                 header.Contains("reason") ? cells[Array.IndexOf(header, "reason")] : "")),
         ];
     }
+
+    private static LandingInput Input(string[] header, string[] cells) => LandingInput.FromRow(
+    [
+        .. LandingColumn.All.Select(column => Array.IndexOf(header, column.Name) is var place and >= 0
+            ? double.Parse(cells[place], CultureInfo.InvariantCulture) : column.LeftOut!.Value),
+    ]);
 }

@@ -39,25 +39,25 @@ public sealed class RollEnergyTests
     [Fact]
     public void RollEnergy_TrainerH4FlapsUp_IsThatOfAnotherIntegration()
     {
-        // Stepped by 2 ms in another language from the aeroplane's file alone: 0.235, 0.047 rolling and 0.684 braked, 0.034.
+        // Stepped by 2 ms in another language from the aeroplane's file and its idle thrust: 0.2738, 0.0167 rolling and 0.7076 braked, 0.0019.
         RollEnergyPoint last = Land(DemoLandings.TrainerH4FlapsUp, 0, 0).RollEnergy[^1];
 
-        Assert.Equal(0.235, last.Drag, 5e-4);
-        Assert.Equal(0.047 + 0.684, last.Wheels, 1e-3);
-        Assert.Equal(0.034, last.Propeller, 5e-4);
+        Assert.Equal(0.2738, last.Drag, 1e-4);
+        Assert.Equal(0.0167 + 0.7076, last.Wheels, 2e-4);
+        Assert.Equal(0.0019, last.Propeller, 1e-4);
         Assert.Equal(0, last.Slope);
     }
 
     [Fact]
     public void RollEnergy_ConstantForces_TakeForceTimesDistance()
     {
-        LandingSetup setup = DemoLandings.TrainerL2FlapsUp;
+        LandingSetup setup = DemoLandings.TrainerL2FlapsUp with { Aeroplane = DemoLandings.TrainerL2FlapsUp.Aeroplane with { IdleThrust = Force.FromNewtons(-90) } };
         LandingResult result = Land(setup, -8, 0.01);
         double energy = 0.5 * setup.Aeroplane.Mass.Kilograms * Math.Pow(result.RollEnergy[0].GroundSpeed.MetersPerSecond, 2);
         double weight = setup.Aeroplane.Mass.Kilograms * StandardConstants.Gravity, roll = result.GroundRoll.Meters;
 
         Assert.Equal(weight * 0.01 / Math.Sqrt(1.0001) * roll / energy, result.RollEnergy[^1].Slope, 1e-6);
-        Assert.Equal(-setup.Aeroplane.IdleThrust.Newtons * roll / energy, result.RollEnergy[^1].Propeller, 1e-6);
+        Assert.Equal(90 * roll / energy, result.RollEnergy[^1].Propeller, 1e-6);
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public sealed class RollEnergyTests
     public void RollEnergy_CoarseTrajectory_IsAsGood()
     {
         RollEnergyPoint fine = Land(DemoLandings.TrainerH4FlapsUp, 5, 0).RollEnergy[^1];
-        RollEnergyPoint coarse = Landing.Fly(Blown(DemoLandings.TrainerH4FlapsUp, 5, 0), Duration.FromSeconds(1)).Result!.RollEnergy[^1];
+        RollEnergyPoint coarse = Landing.Fly(Blown(DemoLandings.TrainerH4FlapsUp, 5, 0), interval: Duration.FromSeconds(1)).Result!.RollEnergy[^1];
 
         Assert.Equal(fine.Drag, coarse.Drag, 1e-5);
         Assert.Equal(fine.Wheels, coarse.Wheels, 1e-5);

@@ -137,7 +137,8 @@ public sealed class TrajectorySamplerTests
     public void Sample_ForcedLanding_HasNoSettling()
     {
         LandingInput forced = Input with { TouchdownLiftFraction = 0.7 };
-        List<TrajectoryState> states = TrajectorySampler.Sample(forced, ForcedLanding.Solve(Input, 0.7), 0.5, 1e-9);
+        LandingManner manner = new(PutsWheelsOn: true);
+        List<TrajectoryState> states = TrajectorySampler.Sample(forced, LandingSolver.Solve(forced, manner: manner), 0.5, 1e-9, manner);
         Assert.DoesNotContain(states, s => s.Stage == LandingStage.Settling);
         Assert.Equal(1.4, states.Last(s => s.Stage == LandingStage.HoldOff).Lift, 1e-5);
     }

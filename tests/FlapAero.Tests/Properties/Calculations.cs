@@ -73,6 +73,7 @@ internal static class Calculations
         ["Configuration.EngineSpeedOnPathOverGround"] = x =>
             Of(FlapsUp.EngineSpeedOnPathOverGround(Flying(x[0]), Angle.FromDegrees(x[1]), Speed.FromKnots(x[2]))),
         ["Configuration.IdleThrust"] = x => [FlapsUp.IdleThrust(Flying(x[0]))?.Newtons ?? 0],
+        ["Configuration.ClimbAtFullThrottle"] = x => FlapsUp.ClimbAtFullThrottle(Flying(x[0])) is { } climb ? Of(climb) : [],
         ["Configuration.GlideIdling"] = x => FlapsUp.GlideIdling(Flying(x[0])) is { } glide ? Of(glide) : [],
         ["Configuration.StraightDescent"] = x =>
             [.. FlapsUp.StraightDescent(Flying(x[0]), Length.FromFeet(x[1] + x[2]), Length.FromFeet(x[1]), Length.FromFeet(x[3]))?

@@ -71,7 +71,7 @@ public sealed class SpokenLandingTests
         Func<object>[] calls =
         [
             () => Landing.Fly(setup), () => Landing.ForceOn(setup, 0.5), () => setup.RoundingOutFrom(Length.FromMeters(5)),
-            () => LandingInConditions.Fly(setup, LandingConditions.Canonical),
+            () => Landing.Fly(setup, LandingConditions.Canonical),
             () => LandingScatter.Around(setup, new Dictionary<LandingVariable, Distribution>()).Fly(10),
         ];
         // What cannot be computed is found where it is computed.
@@ -102,7 +102,7 @@ public sealed class SpokenLandingTests
         Assert.Matches("takes a thrust of -?[0-9.]+ lbf, and the idling engine gives 400 lbf:", Landing.Fly(steep).Explanation);
         LandingSetup light = Technique(t => t with { ThresholdSpeed = Speed.FromKilometersPerHour(115) });
         Assert.Equal(
-            Landing.Fly(light).Explanation, LandingInConditions.Fly(light, LandingConditions.Canonical).Explanation);
+            Landing.Fly(light).Explanation, Landing.Fly(light, LandingConditions.Canonical).Explanation);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class GustScatterTests
 
     private static double Stop(double change, double start, double length) => InGust(change, start, length).StopDistance.Meters;
 
-    private static LandingInConditionsResult InGust(double change, double start, double length) => LandingInConditions.Fly(
+    private static LandingResult InGust(double change, double start, double length) => Landing.Fly(
         Usual, new() { Gust = new(Speed.FromMetersPerSecond(change), Duration.FromSeconds(start), Duration.FromSeconds(length)) }).Result!;
 
     [Fact]
@@ -32,8 +32,9 @@ public sealed class GustScatterTests
         LandingSampler sampler = new(Spreads.Laws(Spreads.Reference, (LandingVariable.ThresholdSpeed, DistributionLaw.Uniform(33, 40))));
         DistributionLaw[] laws =
         [
-            .. Spreads.Laws(Spreads.Reference, (LandingVariable.ThresholdSpeed, DistributionLaw.Uniform(33, 40))),
-            DistributionLaw.Fixed(0), DistributionLaw.Uniform(0, 5), DistributionLaw.Fixed(3),
+            .. Spreads.Laws(
+                Spreads.Reference, (LandingVariable.ThresholdSpeed, DistributionLaw.Uniform(33, 40)),
+                (LandingVariable.GustStart, DistributionLaw.Uniform(0, 5)), (LandingVariable.GustLength, DistributionLaw.Fixed(3))),
         ];
         Assert.True(ScatterRunTests.SameBits(Spreads.Fly(sampler, 300, 4), Spreads.Fly(new LandingSampler(laws), 300, 4)));
     }
@@ -106,7 +107,7 @@ public sealed class GustScatterTests
         const double lull = -1;
         double touch = Calm.TouchdownTime.Seconds, deceleration = Deceleration();
         double sooner = -lull / deceleration;
-        LandingInConditionsResult with = InGust(lull, touch - sooner - 10, 20);
+        LandingResult with = InGust(lull, touch - sooner - 10, 20);
         LandingScatterResult scatter = LandingScatter.Around(
             Usual, GustOf(Distribution.Fixed(Speed.FromMetersPerSecond(lull)), touch - sooner - 10, 20)).Fly(1);
         Assert.Equal(with.TouchdownDistance.Meters, scatter.Touchdown(0)!.Value.Meters, 0.01);

@@ -64,14 +64,14 @@ public sealed class ScatterRunTests
             Assert.True(SameBits(one, Spreads.Fly(sampler, count, 42, threads)), $"{threads} threads");
 
         var shuffled = new LandingOutcome[3008];
-        ScatterRun.Room room = new();
+        var room = new LandingInput[ScatterRun.BlockSize];
         int[] order = [.. Enumerable.Range(0, (shuffled.Length + ScatterRun.BlockSize - 1) / ScatterRun.BlockSize)];
         new Random(3).Shuffle(order);
         foreach (int block in order)
-            ScatterRun.FlyBlock(block, room, shuffled, (first, inputs, gusts) =>
+            ScatterRun.FlyBlock(block, room, shuffled, (first, inputs) =>
             {
                 for (int i = 0; i < inputs.Length; i++)
-                    sampler.Draw(new RandomStream(42, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i], out gusts[i]);
+                    sampler.Draw(new RandomStream(42, (ulong)(first + i), StreamPurpose.Scatter), out inputs[i]);
             });
         Assert.True(SameBits(one, shuffled.AsSpan(0, count)));
         Assert.False(SameBits(one, Spreads.Fly(sampler, count, 43)));
@@ -151,7 +151,7 @@ public sealed class ScatterRunTests
     [Theory, InlineData(1), InlineData(2)]
     public void Fly_ALandingOfNonsense_IsRefusedByItsNumber(int threads)
     {
-        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => ScatterRun.Fly(1000, threads, (first, inputs, _) =>
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => ScatterRun.Fly(1000, threads, (first, inputs) =>
         {
             for (int i = 0; i < inputs.Length; i++)
                 inputs[i] = first + i is 300 or 900 ? Spreads.Reference with { Mass = -1 } : Spreads.Reference;

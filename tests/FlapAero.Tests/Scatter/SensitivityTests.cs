@@ -75,7 +75,7 @@ public sealed class SensitivityTests
     public void Sensitivity_WithManyRefused_IsRefusedUnlessAllowed()
     {
         LandingScatter scatter = Demo()
-            .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(57), Speed.FromKnots(80)));
+            .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(59), Speed.FromKnots(80)));
         RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => scatter.Sensitivity(400, resamples: 20));
         Assert.Contains("cannot happen", refusal.Message, StringComparison.Ordinal);
         Assert.InRange(scatter.Sensitivity(400, maximumRefusedShare: 0.5, resamples: 20).RowsLeftOut, 5, 200);

@@ -99,7 +99,7 @@ public sealed class SobolTests
 
     internal static SobolIndices Sample(int rows, int inputs, ulong seed, Func<double[], double> model)
     {
-        double[] Matrix(uint mask) =>
+        double[] Matrix(ulong mask) =>
         [
             .. Enumerable.Range(0, rows).Select(k =>
             {

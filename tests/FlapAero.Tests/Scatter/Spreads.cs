@@ -18,7 +18,7 @@ internal static class Spreads
         return laws;
     }
 
-    /// <summary>The same at the public surface; of the gust nothing is said.</summary>
+    /// <summary>The same at the public surface; of the gust and of the idle thrust by airspeed nothing is said.</summary>
     public static Dictionary<LandingVariable, Distribution> Inputs(LandingInput input) =>
         LandingVariables.All.Where(variable => variable < LandingVariable.GustChange).ToDictionary(
             variable => variable, variable => LandingVariables.Fixed(variable, Row(input)[(int)variable]));

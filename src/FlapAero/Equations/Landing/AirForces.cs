@@ -17,6 +17,9 @@ internal readonly struct AirForces<T>(T zeroLift, T induced, T wingHeight, T per
     /// <summary>The same in the wind without its gust.</summary>
     public AirForces<T> WithoutGust => new(_zeroLift, _induced, _wingHeight, _perHalfSpan, Thrust, Wind.WithoutGust);
 
+    /// <summary>The same with a slip's drag, (½ρS/m) ΔC_D, on top.</summary>
+    public AirForces<T> Slipping(T drag) => new(_zeroLift + drag, _induced, _wingHeight, _perHalfSpan, Thrust, Wind);
+
     /// <summary>The same with the thrust known.</summary>
     public AirForces<T> With(ThrustLaw<T> thrust) => new(_zeroLift, _induced, _wingHeight, _perHalfSpan, thrust, Wind);
 

@@ -11,6 +11,7 @@ internal readonly struct ApproachPath<T>
     private readonly T _squareLift;
     private readonly T _sink;
     private readonly T _holdOffHeight;
+    private readonly T _slip;
     private readonly AirForces<T> _forces;
 
     [SkipLocalsInit]
@@ -37,7 +38,8 @@ internal readonly struct ApproachPath<T>
         _sink = SinkRate(Math.PI / 180 * inputs[LandingVariable.PathAngle], ThresholdSpeed, headwind);
         FlareHeight = T.Fused(_sink, TimeConstant, _holdOffHeight);
         FlareStart = (_thresholdHeight - FlareHeight) / _sink;
-        T balance = Balance(gliding.WithoutGust);
+        _slip = half * inputs[LandingVariable.SlipDragCoefficient] / _mass;
+        T balance = Balance(gliding.WithoutGust.Slipping(_slip));
         _forces = gliding.With(new(
             balance, inputs[LandingVariable.IdleThrust] / _mass, inputs[LandingVariable.IdleThrustSlope] / _mass,
             inputs[LandingVariable.IdleThrustCurvature] / _mass));
@@ -58,7 +60,8 @@ internal readonly struct ApproachPath<T>
 
     public ThrustLaw<T> Thrust => _forces.Thrust;
 
-    public ApproachStage<T> Approach => new(_forces, _sink, _thresholdHeight);
+    /// <summary>A slip ends where the round-out begins.</summary>
+    public ApproachStage<T> Approach => new(_forces.Slipping(_slip), _sink, _thresholdHeight);
 
     public HoldOffStage<T> HoldOff => new(_forces, FlareStart, _sink, TimeConstant, _holdOffHeight, _squareLift);
 

@@ -16,6 +16,7 @@ internal sealed record LandingColumn(LandingVariable Variable, string Name, stri
         new(LandingVariable.Span, "span", "m", LandingBounds.Above(NoSuchBody)),
         new(LandingVariable.WingHeight, "wing_height", "m", LandingBounds.Above("The ground effect needs the wing above its wheels.")),
         new(LandingVariable.ZeroLiftDragCoefficient, "cd0", "", LandingBounds.From(NoSuchBody)),
+        new(LandingVariable.SlipDragCoefficient, "slip_drag", "", LandingBounds.Within(0, 0.2, "More no rudder of a light aeroplane gives."), LeftOut: 0),
         new(LandingVariable.OswaldFactor, "oswald", "", LandingBounds.Above(NoSuchBody)),
         new(LandingVariable.MaximumLiftCoefficient, "cl_max", "", LandingBounds.Above(NoSuchBody)),
         new(LandingVariable.Density, "density", "kg/m³", LandingBounds.Above(NoSuchBody)),

@@ -10,7 +10,7 @@ namespace FlapAero.Equations;
 internal readonly record struct LandingInput
 {
     /// <summary>How many numbers.</summary>
-    public const int Count = 29;
+    public const int Count = 30;
 
     /// <summary>A gust that has no strength: were it one, it would begin at the threshold and last five seconds.</summary>
     public const double CalmGustLength = 5;
@@ -48,6 +48,7 @@ internal readonly record struct LandingInput
     public double GustLength { get; init; } = CalmGustLength;
     public double IdleThrustSlope { get; init; }
     public double IdleThrustCurvature { get; init; }
+    public double SlipDrag { get; init; }
 
     /// <summary>The landing in a row of numbers in the order of the variables.</summary>
     public static LandingInput FromRow(ReadOnlySpan<double> row) => MemoryMarshal.Cast<double, LandingInput>(row)[0];

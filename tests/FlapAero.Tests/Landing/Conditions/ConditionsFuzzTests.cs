@@ -17,18 +17,16 @@ public sealed class ConditionsFuzzTests
             Gen.Double[-15, 20], Gen.Double[0, 0.6], Gen.Double[-15, 15], Gen.Double[-2, 40], Gen.Double[0.2, 20], Gen.Double[-600, 600],
             (w, p, gust, start, length, idle) => new[] { w, p, gust, start, length, idle });
         Gen<double> odd = Gen.OneOf(Gen.Double[-10, 100], Gen.Double[0, 1], Gen.Double);
-        Gen.Select(LandingGenerators.Any, conditions, odd, Gen.Int[0, 4 * LandingColumns.InputCount - 1], Gen.Bool).Sample(
+        Gen.Select(LandingGenerators.Any, conditions, odd, Gen.Int[0, 4 * LandingInput.Count - 1], Gen.Bool).Sample(
             (usual, c, value, place, brakes) =>
             {
-                double[] row = [.. LandingInput.Rows([usual])];
+                double[] row = [.. LandingInput.Rows([usual with { IdleThrust = c[5], IdleThrustSlope = -c[5] / 25 }])];
                 if (place < row.Length)
                     row[place] = value;
                 return tally.Count(() =>
                 {
-                    (LandingInput input, WindField wind) = ConditionsSolverTests.Windy(LandingInput.FromRow(row), c[0], c[1], c[2], c[3], c[4]);
-                    (LandingOutcome outcome, IReadOnlyList<ConditionsState> states) = ConditionsSolver.Solve(
-                        input, wind, v => c[5] * (1 - Math.Abs(v) / 25), 80, brakes);
-                    return (outcome, states.All(s => double.IsFinite(s.State.Speed) && double.IsFinite(s.Drag) && double.IsFinite(s.Headwind)));
+                    WindyLanding flown = WindyLanding.Fly(LandingInput.FromRow(row), c[0], c[1], c[2], c[3], c[4], brakes);
+                    return (flown.Outcome, flown.States.All(s => double.IsFinite(s.Speed) && double.IsFinite(s.Drag) && double.IsFinite(s.Headwind)));
                 });
             },
             iter: Samples);
@@ -41,7 +39,7 @@ public sealed class ConditionsFuzzTests
     {
         LandingSetup usual = UsualLanding.Setup;
         LandingSetup high = usual with { Technique = usual.Technique with { ThresholdHeight = Length.FromKilometers(1e9) } };
-        LandingInConditionsReport report = LandingInConditions.Fly(high, LandingConditions.Canonical);
+        LandingReport report = Landing.Fly(high, LandingConditions.Canonical);
         Assert.True(report.Result is null || report.Result.Trajectory.Count < 200_000);
     }
 }

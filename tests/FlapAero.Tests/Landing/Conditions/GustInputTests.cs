@@ -15,7 +15,7 @@ public sealed class GustInputTests
     [InlineData(2, "gust length", "s", 3600, 3601, "0.2 s to 3600 s. A shorter one is smaller than the wing.")]
     public void Fault_ValuesAtAnEdge_AreAllowedOrRefusedInWords(int place, string name, string unit, double allowed, double refused, string range)
     {
-        int column = LandingColumns.InputCount + place;
+        LandingVariable column = LandingVariable.GustChange + place;
         LandingVoice voice = new QuantityVoice(variable => LandingVariables.Kind(variable)?.BaseUnitInfo.Value);
         Assert.Null(LandingCheck.Fault(allowed, column, voice));
         Assert.Equal(

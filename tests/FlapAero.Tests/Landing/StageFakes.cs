@@ -18,7 +18,7 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 
     public static bool HasEnd => true;
 
-    public void Prepare(int node, T time, in Thrust<T> thrust) => count.Prepared(node);
+    public void Prepare(int node, T time, in Segment<T> segment) => count.Prepared(node);
 
     public PathMotion<T> Rates(int node, in PathMotion<T> motion)
     {
@@ -46,7 +46,7 @@ internal readonly struct SineStage(double end, double frequency, Count count) : 
 
     public static bool HasEnd => true;
 
-    public void Prepare(int node, ScalarLane time, in Thrust<ScalarLane> thrust)
+    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment)
     {
         _rates[node] = frequency * Math.Cos(frequency * time.Value);
         count.Prepared(node);
@@ -67,20 +67,20 @@ internal readonly struct SineStage(double end, double frequency, Count count) : 
     public ScalarLane Share(in PathMotion<ScalarLane> error, in PathMotion<ScalarLane> motion) => Math.Abs(error.Speed.Value);
 }
 
-/// <summary>V̇ is the thrust.</summary>
-internal readonly struct ThrustStage(Count count) : IStage<ScalarLane, PathMotion<ScalarLane>>
+/// <summary>V̇ is the throttle's share of the way to idle.</summary>
+internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMotion<ScalarLane>>
 {
-    private readonly double[] _thrusts = new double[Dop853.Nodes];
+    private readonly double[] _closed = new double[Dop853.Nodes];
 
     public static bool HasEnd => false;
 
-    public void Prepare(int node, ScalarLane time, in Thrust<ScalarLane> thrust)
+    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment)
     {
-        _thrusts[node] = thrust.At(time).Value;
+        _closed[node] = segment.Closed(time).Value;
         count.Prepared(node);
     }
 
-    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(_thrusts[node]);
+    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(_closed[node]);
 
     public ScalarLane GroundSpeed(int node) => 1;
 
@@ -100,7 +100,7 @@ internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion
 {
     public static bool HasEnd => true;
 
-    public void Prepare(int node, Lanes4 time, in Thrust<Lanes4> thrust)
+    public void Prepare(int node, Lanes4 time, in Segment<Lanes4> segment)
     {
     }
 
@@ -128,10 +128,10 @@ internal readonly struct Counted<TStage>(TStage stage, Count count) : IStage<Sca
 
     public static bool HasEnd => TStage.HasEnd;
 
-    public void Prepare(int node, ScalarLane time, in Thrust<ScalarLane> thrust)
+    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment)
     {
         count.Prepared(node);
-        _stage[0].Prepare(node, time, thrust);
+        _stage[0].Prepare(node, time, segment);
     }
 
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => _stage[0].Rates(node, motion);

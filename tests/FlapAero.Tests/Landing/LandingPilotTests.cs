@@ -1,0 +1,130 @@
+using UnitsNet;
+
+namespace FlapAero.Tests;
+
+/// <summary>The usual pilot, the named changes, and what a slip and a crosswind do to a landing.</summary>
+public sealed class LandingPilotTests
+{
+    public static TheoryData<string> Names => [.. DemoAeroplanes.All.Select(aeroplane => aeroplane.Name)];
+
+    // A first program: any wind, mass, height and setting that an instructor would try.
+    [Theory, MemberData(nameof(Names))]
+    public void Usual_AnyWindMassHeightAndSetting_IsNeverRefused(string name)
+    {
+        Aeroplane aeroplane = Named(name);
+        LandingSetup[] setups =
+        [
+            .. from share in (double[])[0.7, 0.8, 0.9, 1]
+               from knots in Enumerable.Range(0, 6).Select(i => -5.0 + 5 * i)
+               from feet in (double[])[0, 4000, 8000]
+               from flaps in new[] { aeroplane.FlapsUp, aeroplane.FullFlaps }
+               let mass = Mass.FromKilograms(Math.Max(aeroplane.MinimumMass.Kilograms, share * aeroplane.MaximumMass.Kilograms))
+               select LandingSetup.For(
+                   aeroplane.Configure(flaps, mass),
+                   LandingRunway.On(RunwaySurface.DryPaved, Air.Standard(Length.FromFeet(feet)), Speed.FromKnots(knots))),
+        ];
+        IReadOnlyList<LandingReport> reports = Landing.FlyMany(setups);
+        Assert.Equal(4 * 6 * 3 * 2, reports.Count);
+        Assert.All(reports, report => Assert.Equal("", report.Explanation));
+        Assert.All(reports, report => Assert.InRange(report.Result!.TouchdownSink.FeetPerMinute, 50, 180));
+        // Many are the one flown by itself.
+        Assert.Equal(Landing.Fly(setups[17]).Result!.StopDistance.Meters, reports[17].Result!.StopDistance.Meters, 1e-3);
+    }
+
+    // The tail ends the hold-off of a file whose tail is low, and the lift that of one whose tail is high.
+    [Theory]
+    [InlineData(8.0, HoldOffEnd.Tail), InlineData(20.0, HoldOffEnd.Lift), InlineData(null, HoldOffEnd.Lift)]
+    public void HoldOff_TailLowHighOrUnknown_EndsByTheLesserLift(double? degrees, HoldOffEnd expected)
+    {
+        Aeroplane h4 = DemoAeroplanes.TrainerH4;
+        Aeroplane other = new(
+            "Tail", "tries a tail", h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, h4.FlapSettings,
+            tailLimitAttitude: degrees is { } limit ? Angle.FromDegrees(limit) : null);
+        Configuration up = other.Configure(other.FlapsUp);
+        LandingSetup setup = LandingSetup.For(up);
+        LandingResult result = Landing.Fly(setup).Result!;
+        Assert.Equal(expected, result.HoldOffEnd);
+        double lift = result.Trajectory.Last(point => point.Stage == LandingStage.HoldOff).LiftCoefficient;
+        double held = 0.8 * up.Flaps.Lift.MaximumLiftCoefficient;
+        double tail = degrees is { } at ? up.Flaps.Lift.LiftCoefficient(Angle.FromDegrees(Math.Min(at, 12)) + h4.Wing.Incidence) : held;
+        Assert.Equal(Math.Min(held, tail), lift, 1e-4);
+        Assert.Equal(Math.Min(held, tail), setup.Aeroplane.NoseHighLiftCoefficient, 1e-12);
+    }
+
+    [Fact]
+    public void NamedChanges_EachOne_MovesTheLandingTheWayItsNameSays()
+    {
+        Configuration up = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
+        LandingResult By(LandingPilot pilot) => Landing.Fly(LandingSetup.For(up, pilot: pilot)).Result!;
+        LandingResult usual = By(LandingPilot.Usual);
+        Assert.True(By(LandingPilot.ShortField).StopDistance < 0.85 * usual.StopDistance);
+        Assert.True(By(LandingPilot.Early).FlareHeight > usual.FlareHeight && By(LandingPilot.Late).FlareHeight < usual.FlareHeight);
+        Assert.True(By(LandingPilot.ThrottleClosedFromThreshold).TouchdownDistance < usual.TouchdownDistance);
+        Assert.True(By(LandingPilot.Usual.Fast(Speed.FromKnots(5))).TouchdownDistance > usual.TouchdownDistance + Length.FromMeters(60));
+        Assert.Equal(5, LandingPilot.Usual.Fast(Speed.FromKnots(5)).SpeedAdditive.Knots, 1e-12);
+        // Power is kept to the round-out: the throttle begins to close where it begins.
+        LandingSetup setup = LandingSetup.For(up);
+        Assert.Null(setup.Technique.PowerCutHeight);
+        Assert.Equal(setup.FlareHeight.Meters, setup.Checked().PowerCutHeight, 1e-12);
+        Assert.Equal(usual.FlareHeight.Meters, setup.FlareHeight.Meters, 1e-12);
+    }
+
+    // On the same path a slip's drag takes ΔC_D q S more thrust, and none after the round-out has begun.
+    [Fact]
+    public void Slip_OnTheApproach_TakesThrustUntilTheRoundOut()
+    {
+        LandingSetup plain = DemoLandings.TrainerH4FlapsUp;
+        LandingSetup slipped = plain with { Technique = plain.Technique with { SlipDragCoefficient = 0.03 } };
+        LandingResult with = Landing.Fly(slipped).Result!, without = Landing.Fly(plain).Result!;
+        double dynamic = 0.5 * 1.225 * Math.Pow(plain.Technique.ThresholdSpeed.MetersPerSecond, 2) * plain.Aeroplane.WingArea.SquareMeters;
+        Assert.Equal(0.03 * dynamic, with.ApproachThrust.Newtons - without.ApproachThrust.Newtons, 1e-3);
+        // Its thrust is what the drag was: without the slip there is more of it while the throttle closes, and the float is longer.
+        Assert.True(with.TouchdownDistance > without.TouchdownDistance);
+        Assert.Equal(without.FlareStartDistance.Meters, with.FlareStartDistance.Meters, 0.2);
+        Assert.Contains(
+            "slip drag coefficient", Assert.Throws<RefusedInputException>(
+                () => Landing.Fly(plain with { Technique = plain.Technique with { SlipDragCoefficient = 0.3 } })).Message, StringComparison.Ordinal);
+    }
+
+    // A path too steep for the idling engine becomes one that a slip can fly.
+    [Fact]
+    public void Slip_OnASteepPath_MakesItOneThatCanBeFlown()
+    {
+        LandingSetup flat = DemoLandings.TrainerH4FlapsUp;
+        LandingSetup steep = flat with { Technique = flat.Technique with { PathAngle = Angle.FromDegrees(7) } };
+        Assert.Equal(LandingRefusal.PathSteeperThanIdleGlide, Landing.Fly(steep).Refusal);
+        (double least, double most) = ForwardSlip.DragOf(Angle.FromDegrees(15));
+        Assert.InRange(least, 0.019, 0.022);
+        Assert.Equal(2 * least, most, 1e-12);
+        Assert.NotEqual(
+            LandingRefusal.PathSteeperThanIdleGlide, Landing.Fly(steep with { Technique = steep.Technique with { SlipDragCoefficient = most } }).Refusal);
+    }
+
+    // tan γ = C_D/C_L: what the slip adds to the one it adds to the other.
+    [Fact]
+    public void ForwardSlip_InAGlide_SteepensItByItsDrag()
+    {
+        Configuration up = DemoAeroplanes.TrainerL2.Configure(DemoAeroplanes.TrainerL2.FlapsUp);
+        SteadyFlight glide = up.Glide(up.ReferenceSpeed(Air.StandardSeaLevel));
+        (Angle least, Angle most) = ForwardSlip.Steepens(glide, Angle.FromDegrees(20));
+        double by = ForwardSlip.DragOf(Angle.FromDegrees(20)).Most;
+        Assert.Equal((glide.DragCoefficient + by) / glide.LiftCoefficient, Math.Tan((glide.GlideAngle + most).Radians), 1e-9);
+        Assert.True(least > Angle.Zero && least < most);
+        Assert.Throws<RefusedInputException>(() => ForwardSlip.DragOf(Angle.FromDegrees(26)));
+    }
+
+    // Flaps up the float is longer, and the drift in it.
+    [Fact]
+    public void Crosswind_InTheFloat_DriftsAsLongAsItLasts()
+    {
+        LandingResult up = Landing.Fly(DemoLandings.TrainerH4FlapsUp).Result!, full = Landing.Fly(DemoLandings.TrainerH4FullFlaps).Result!;
+        Speed across = Speed.FromKnots(-8);
+        double seconds = up.Stage(LandingStage.HoldOff).Lasts.Seconds + up.Stage(LandingStage.Settling).Lasts.Seconds;
+        Assert.Equal(across.MetersPerSecond * seconds, up.DriftInFloat(across).Meters, 1e-9);
+        Assert.InRange(up.DriftInFloat(across) / full.DriftInFloat(across), 1.3, 3);
+        Assert.Equal(across.MetersPerSecond, up.TouchdownAirspeed.MetersPerSecond * Math.Sin(up.CrabAtTouchdown(across).Radians), 1e-9);
+        Assert.Throws<RefusedInputException>(() => up.CrabAtTouchdown(Speed.FromKnots(80)));
+    }
+
+    private static Aeroplane Named(string name) => DemoAeroplanes.All.Single(a => a.Name == name);
+}
