@@ -31,14 +31,14 @@ public sealed class EnergyOnFinalTests
         LessonRun.RefusesAsync(Slug, "my-last-moment", $"var myFinal = {written};", "is-it-the-right-moment", words);
 
     [Theory]
-    [InlineData("TrainerH4", 14.7, 2201, 1059, 7.93, 641, 45)]
-    [InlineData("TrainerL2", 15.8, 2545, 1179, 9.27, 825, 138)]
+    [InlineData("TrainerH4", 14.7, 2201, 1059, 7.93, 533, 38)]
+    [InlineData("TrainerL2", 15.8, 2545, 1179, 9.27, 655, 113)]
     public async Task Page_Numbers_AreThoseOfAnotherIntegration(
         string aeroplane, double speed, double final, double finalFull, double inherited, double further, double furtherFull)
     {
         // By hand, H4: V = 69.27 kt = 35.64 m/s; √(35.64² + 2 × 9.80665 × 30.48) = 43.22 m/s, 14.7 kt more. Flaps up C_D/C_L = 0.0909, the
         // idling propeller 0.0157: 0.1066 a foot, less tan 3.5° = 0.0612: 0.0454, so 100 ft take 2 200 ft. The dive and the landing stepped in
-        // another language (2 000 steps; 2 ms), from the aeroplane's file alone, the propeller's table read along straight lines.
+        // another language (20 000 steps; 0.5 ms), from the aeroplane's file alone, the propeller's table read along straight lines.
         IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
         double[] Said(string id, string unit) => KeyProblems.Numbers(
             string.Concat(results[id].Outputs.Select(output => output.Text)).Replace("\u202F", "", StringComparison.Ordinal), $"\u00a0?{unit}");

@@ -35,14 +35,14 @@ public sealed class FlapsStayUpTests
         LessonRun.RefusesAsync(Slug, "my-distance", $"var light = aeroplane.MaximumMass * 0.85;\nvar myDistance = {answer};", "is-it-the-right-distance", words);
 
     [Theory]
-    [InlineData("TrainerH4", -938.5, 58.2, -46.8, 1543.0)]
-    [InlineData("TrainerL2", -882.7, 59.5, -7.7, 1556.3)]
+    [InlineData("TrainerH4", -1116.2, 40.2, -171.1, 1411.5)]
+    [InlineData("TrainerL2", -1079.0, 38.2, -145.0, 1383.6)]
     public async Task Page_Numbers_AreThoseWorkedElsewhere(string aeroplane, double left, double gained, double bare, double brackmere)
     {
         // Runways: the landing's equations stepped by half a millisecond in another language, from the aeroplane's file alone; half of
-        // 14 kt · cos of the angle to the runway, 12 °C at 600 ft, stop over 0.7 against 620 m and 1 400 m. H4, runway 24: 3 282.8 ft with the
-        // margin at 95 % of the maximum, 3 224.6 ft at 93 %; runway 33: 2 017.8 ft to the stop with dry
-        // asphalt's braking, and 63.1 ft more with the grass's own. L2: 3 291.7, 3 232.2 and 1 988.5 ft and 53.3 ft more: 46.8 and 7.7 ft more than the 620 m.
+        // 14 kt · cos of the angle to the runway, 12 °C at 600 ft, stop over 0.7 against 620 m and 1 400 m. H4, runway 24: 3 357.6 ft with the
+        // margin at 95 % of the maximum, 3 317.4 ft at 93 %; runway 33: 2 123.3 ft to the stop with dry asphalt's braking, and 81.9 ft more
+        // with the grass's own. L2: 3 397.0, 3 358.8 and 2 110.7 ft and 68.5 ft more: 171.1 and 145.0 ft more than the 620 m.
         IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
         string Said(string id) => Plain(results, id);
 

@@ -4,8 +4,8 @@ namespace FlapAero.Lessons.Tests;
 
 /// <summary>
 /// Where the wheels touch on Quillmere's Monday, stepped by 2 ms from the aeroplane's file without the library: a calm path of 3.5°
-/// from 50 ft, the throttle closing over 7 s from there, an exponential round-out, and a hold-off that ends at 0.9 of the wing's most
-/// lift. At maximum weight; SI throughout.
+/// from 50 ft, an exponential round-out with which the throttle closes over 4 s, and a hold-off that ends at 0.8 of the wing's most lift
+/// or where the tail must go no lower. At maximum weight; SI throughout.
 /// </summary>
 internal sealed class HandTouchdown
 {
@@ -33,23 +33,24 @@ internal sealed class HandTouchdown
         JsonNode setting = _file["flapSettings"]!.AsArray().Single(s => s!["name"]!.GetValue<string>() == flaps)!;
         double weight = _mass * Gravity, most = Value(setting["maximumLiftCoefficient"]!), least = Value(_file["zeroLiftDragCoefficient"]!) + Value(setting["zeroLiftDragIncrement"]!);
         double perSquare = 1 / (Math.PI * _span * _span / _area * Value(setting["oswaldFactor"]!));
-        double speed = 1.3 * Math.Sqrt(2 * weight / (Density * _area * most)) + knots * Knot, height = (50 + feet) * Foot;
+        double stall = Math.Sqrt(2 * weight / (Density * _area * most)), speed = 1.3 * stall + knots * Knot, height = (50 + feet) * Foot;
         double sink = speed * Math.Sin(3.5 * Math.PI / 180), angle = -3.5 * Math.PI / 180, x = 0, time = 0, closes = double.NaN;
         const double Constant = 1.5, Low = 0.3, Step = 0.002;
+        var idle = new HandIdle(_file, Density, stall);
+        double held = Math.Min(0.8 * most, TailLimit(setting));
         double Drag(double lift, double h)
         {
             double q = 0.5 * Density * speed * speed * _area, ground = 1 - Math.Exp(-2.48 * Math.Pow(2 * (Math.Max(h, 0) + _wingHeight) / _span, 0.768));
             return q * (least + ground * perSquare * (lift / q) * (lift / q));
         }
 
-        double approach = Drag(weight * Math.Cos(angle), height) + weight * Math.Sin(angle), idle = -0.005 * weight;
+        double approach = Drag(weight * Math.Cos(angle), height) + weight * Math.Sin(angle);
         for (bool round = false, settles = false; height > 0; time += Step)
         {
-            if (double.IsNaN(closes) && height <= 50 * Foot)
-                closes = time;
-            double thrust = double.IsNaN(closes) ? approach : approach + (idle - approach) * Math.Min(1, (time - closes) / 7);
-            round |= height <= Low + sink * Constant;
-            double pull = round ? _mass * (height - Low) / (Constant * Constant) : 0, enough = 0.9 * most * 0.5 * Density * speed * speed * _area;
+            if (!round && height <= Low + sink * Constant)
+                (round, closes) = (true, time);
+            double thrust = double.IsNaN(closes) ? approach : approach + (idle.Thrust(speed) - approach) * Math.Min(1, (time - closes) / 4);
+            double pull = round ? _mass * (height - Low) / (Constant * Constant) : 0, enough = held * 0.5 * Density * speed * speed * _area;
             if (!settles)
                 angle = Math.Asin(-(round ? (height - Low) / Constant : sink) / speed);
             settles |= round && weight * Math.Cos(angle) + pull >= enough;
@@ -62,6 +63,10 @@ internal sealed class HandTouchdown
 
         return x / Foot;
     }
+
+    /// <summary>C_L on level wheels at the attitude that keeps the tail clear, on the straight part of the lift curve.</summary>
+    private double TailLimit(JsonNode setting) => Value(_file["wing"]!["liftCurveSlope"]!) * Math.PI / 180
+        * (Value(_file["tailLimitAttitude"]!) + Value(_file["wing"]!["incidence"]!) - Value(setting["zeroLiftAngle"]!));
 
     private static double Value(JsonNode node) => node["value"]!.GetValue<double>();
 }

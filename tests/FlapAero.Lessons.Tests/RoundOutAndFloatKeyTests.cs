@@ -52,12 +52,12 @@ public sealed class RoundOutAndFloatKeyTests
         return (knots[0] - knots[1]) * FeetPerSecond * Numbers(question, "s")[0];
     }
 
-    /// <summary>The float is as long as the speed to lose, over the deceleration: it ends near the stall, which goes with √W.</summary>
+    /// <summary>The float is as long as the speed to lose, over the deceleration: it ends at 0.8 of the most lift, 1.118 stalls, which go with √W.</summary>
     private static string Floater(string question)
     {
         double[] pounds = Numbers(question, "lb");
         // Parasitic drag a mass goes with 1/W, induced drag a mass with W; at 1.3 stalls the two are about alike.
-        double Float(double share) => (1.3 - 1.054 * Math.Sqrt(share)) / (0.5 / share + 0.5 * share);
+        double Float(double share) => (1.3 - 1.118 * Math.Sqrt(share)) / (0.5 / share + 0.5 * share);
         return Float(pounds[1] / pounds[0]) > Float(1) ? "The lighter one." : "The heavier one: it has more energy.";
     }
 

@@ -13,7 +13,7 @@ internal static class BriefingTables
         yield return Speeds(briefing);
         yield return Circuit("circuit-up", "Circuit without flaps", briefing, briefing.Flapless.Circuit, withFlaps: false);
         yield return briefing.FullFlaps.Circuit is { } flapped
-            ? Circuit("circuit-flaps", "Circuit with flaps", briefing, flapped, withFlaps: true)
+            ? Circuit("circuit-flaps", "Circuit with flaps" + Against(flapped, briefing.Flapless.Circuit), briefing, flapped, withFlaps: true)
             : new NotePart("circuit-flaps", "No circuit with flaps to compare", string.Join(' ', briefing.FullFlaps.Missing));
         yield return Landings(briefing);
     }
@@ -58,6 +58,14 @@ internal static class BriefingTables
                     Bare(Tens(point.Height + briefing.Request.Runway.Elevation).Feet),
                 ]),
             ]);
+    }
+
+    /// <summary>What flaps ask of the engine on final, the one leg whose path is the same with them and without.</summary>
+    private static string Against(BriefedCircuit flapped, BriefedCircuit flapless)
+    {
+        double more = Tens(flapped.Final.EngineSpeed).RevolutionsPerMinute - Tens(flapless.Final.EngineSpeed).RevolutionsPerMinute;
+        string slower = Whole(flapped.Base.Indicated) < Whole(flapless.Base.Indicated) ? ": slower on base and final" : "";
+        return more == 0 ? slower : $"{slower}; down the same final {Bare(Math.Abs(more))} rpm {(more > 0 ? "more" : "less")}";
     }
 
     private static TablePart Landings(Briefing briefing)

@@ -20,24 +20,24 @@ internal sealed class BriefingMaker
         const string name = "without flaps";
         BriefedLanding? landing = flight.Try($"Landing {name}", () => flight.AimedLanding(up, name));
         Length over = landing?.ThresholdHeight ?? request.Runway.ThresholdHeight;
-        BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit([up, up, up], over, name));
+        BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit(up, [up, up, up], over, name));
         if (circuit is null || landing is null) return new(null, flight._refusals);
         BriefedSpeeds?[] speeds = [up, .. aeroplane.FlapSettings.Skip(1).Select(comparison.Speeds)];
         return new(
             new Briefing(
-                request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(speeds, over),
+                request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(up, speeds, over),
                 landing.Fit == RunwayFit.Fits ? null : flight.Remedies(up, speeds)), []);
     }
 
     /// <summary>The same with flaps: what of it cannot be is missing with its reason and stops nobody.</summary>
-    private BriefedComparison Compare(BriefedSpeeds?[] speeds, Length over)
+    private BriefedComparison Compare(BriefedSpeeds up, BriefedSpeeds?[] speeds, Length over)
     {
         const string name = "with flaps";
         int full = speeds.Length - 1;
         BriefedSpeeds? onFinal = speeds[full];
         // A circuit or landing at speeds that were refused would only say so again.
-        BriefedCircuit? circuit = speeds[Math.Max(0, full - 2)] is { } downwind && speeds[full - 1] is { } onBase && onFinal is not null
-            ? Try($"Circuit {name}", () => Circuit([downwind, onBase, onFinal], over, name)) : null;
+        BriefedCircuit? circuit = speeds[Math.Min(1, full)] is { } downwind && speeds[Math.Min(2, full)] is { } onBase && onFinal is not null
+            ? Try($"Circuit {name}", () => Circuit(up, [downwind, onBase, onFinal], over, name)) : null;
         BriefedLanding? landing = onFinal is null ? null : Try($"Landing {name}", () => Landing(onFinal, over, name));
         return new(onFinal, circuit, landing, _refusals);
     }
@@ -131,13 +131,14 @@ internal sealed class BriefingMaker
             speeds.Skip(1).OfType<BriefedSpeeds>().Select(at => at.Configuration.Flaps).FirstOrDefault(flaps => Fits(_request, flaps)));
     }
 
-    private BriefedCircuit? Circuit(BriefedSpeeds[] onLegs, Length over, string name)
+    /// <summary>The first flap comes when power is reduced, and nobody slows down before it: downwind has the speeds of flaps up.</summary>
+    private BriefedCircuit? Circuit(BriefedSpeeds up, BriefedSpeeds[] onLegs, Length over, string name)
     {
         Airspeed final = onLegs[2].Approach;
         // No leg is flown slower than the one after it: a large gust additive lifts them all.
         Airspeed onBase = Faster(Multiple(onLegs[1], BriefingTechnique.DescentMultiple), final);
-        Airspeed downwind = Faster(Multiple(onLegs[0], BriefingTechnique.DescentMultiple), onBase);
-        Airspeed level = Faster(Multiple(onLegs[0], BriefingTechnique.LevelMultiple), downwind);
+        Airspeed downwind = Faster(Multiple(up, BriefingTechnique.DescentMultiple), onBase);
+        Airspeed level = Faster(Multiple(up, BriefingTechnique.LevelMultiple), downwind);
         Descent descent = Descent.AtSinkRate(BriefingTechnique.Descent);
         var legs = new CircuitLegs(
             new(onLegs[0].Configuration, downwind, descent),
@@ -155,7 +156,7 @@ internal sealed class BriefingMaker
         }
 
         SteadyFlight On(CircuitLeg leg) => leg.Configuration.OnPath(leg.Airspeed, leg.PathAngle);
-        SteadyFlight before = onLegs[0].Configuration.OnPath(level, Angle.Zero);
+        SteadyFlight before = up.Configuration.OnPath(level, Angle.Zero);
         BriefedLeg?[] briefed =
         [
             Leg(before, LegName.DownwindLevel, _request.CircuitHeight, _request.CircuitHeight, name),

@@ -8,10 +8,10 @@ namespace FlapAero;
 /// </summary>
 public static class BriefingTechnique
 {
-    /// <summary>Downwind, level, over its own stalling speed: 85 kt of a trainer that stalls at 53 kt with its flaps up, common practice.</summary>
+    /// <summary>Downwind, level, over the stalling speed with flaps up: 85 kt of a trainer that stalls at 53 kt with its flaps up, common practice.</summary>
     public static double LevelMultiple => 1.6;
 
-    /// <summary>From power reduced to the end of base, over its own stalling speed: 75 kt of the same trainer, common practice.</summary>
+    /// <summary>From power reduced to the end of base, on downwind over the stalling speed with flaps up, on base over its own: 75 kt of the same trainer, common practice.</summary>
     public static double DescentMultiple => 1.4;
 
     /// <summary>Final over its own stalling speed, before the gust additive: the regulation's 1.3 [cfr-23].</summary>
