@@ -223,7 +223,7 @@ public sealed class BriefingTests
     {
         Briefing briefing = Briefing.For(Flights.With(kilograms: 650, calm: true, aeroplane: DemoAeroplanes.TrainerL2)).Made;
         Assert.Equal(3, briefing.Speeds.Count);
-        Assert.Equal(["up", "15°", "35°"], new[] { briefing.FullFlaps.Circuit!.Downwind, briefing.FullFlaps.Circuit!.Base, briefing.FullFlaps.Circuit!.Final }
+        Assert.Equal(["15°", "35°", "35°"], new[] { briefing.FullFlaps.Circuit!.Downwind, briefing.FullFlaps.Circuit!.Base, briefing.FullFlaps.Circuit!.Final }
             .Select(leg => leg.Flight.Configuration.Flaps.Name));
     }
 
