@@ -30,7 +30,7 @@ public sealed class BriefingSheetTests
     [InlineData(700, "Do not land here without flaps. By the rule for short dry grass on firm ground it stops 910 m after passing 50 ft")]
     [InlineData(920, "Do not land here without flaps. By the rule for short dry grass on firm ground it is 910 m from 50 ft to the stop, 1 300 m with the margin;")]
     [InlineData(1300, "As briefed, this ends in a go-around. The distance fits (1 300 m with the margin, the runway has 1 300 m), but the wheels touch at 540 m, past the first third, which ends at 430 m, and aiming as low as 30 ft over the threshold does not help. What would help, each alone: a runway of 1 320 m (4 340 ft);")]
-    [InlineData(1350, "Fits, by this model. It is 1 140 m with the margin, the runway has 1 350 m; the wheels touch at 440 m, within the first third, which ends at 450 m. Aim 150 m past the threshold, 30 ft over it, not 50 ft: so the long float ends in the first third. The manual decides.")]
+    [InlineData(1350, "Fits, by this model. It is 1 140 m with the margin, the runway has 1 350 m; the wheels touch at 440 m, within the first third, which ends at 450 m. Aim 150 m past the threshold, 30 ft over it, not 50 ft. The manual decides.")]
     [InlineData(1700, "Fits, by this model. It is 1 300 m with the margin, the runway has 1 700 m; the wheels touch at 540 m, within the first third, which ends at 560 m. Aim 250 m past the threshold, 50 ft over it. The manual decides.")]
     public void ToHtml_RunwayLength_DecidesTheVerdict(double metres, string verdict)
     {

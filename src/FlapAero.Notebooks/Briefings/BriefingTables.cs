@@ -64,8 +64,7 @@ internal static class BriefingTables
     private static string Against(BriefedCircuit flapped, BriefedCircuit flapless)
     {
         double more = Tens(flapped.Final.EngineSpeed).RevolutionsPerMinute - Tens(flapless.Final.EngineSpeed).RevolutionsPerMinute;
-        string slower = Whole(flapped.Base.Indicated) < Whole(flapless.Base.Indicated) ? ": slower on base and final" : "";
-        return more == 0 ? slower : $"{slower}; down the same final {Bare(Math.Abs(more))} rpm {(more > 0 ? "more" : "less")}";
+        return more == 0 ? "" : $": {Bare(Math.Abs(more))} rpm {(more > 0 ? "more" : "less")} on final";
     }
 
     private static TablePart Landings(Briefing briefing)

@@ -67,7 +67,7 @@ internal static class BriefingVerdict
         BriefedLanding landing = briefing.Flapless.Landing;
         string point = $"{Metres(landing.AimingPoint)} past the threshold, {Over(briefing)} over it";
         return landing.ThresholdHeight < briefing.Request.Runway.ThresholdHeight
-            ? $"Aim {point}, not {QuantityText.Of(briefing.Request.Runway.ThresholdHeight, "ft 0")}: so the long float ends in the first third."
+            ? $"Aim {point}, not {QuantityText.Of(briefing.Request.Runway.ThresholdHeight, "ft 0")}."
             : $"Aim {point}.";
     }
 

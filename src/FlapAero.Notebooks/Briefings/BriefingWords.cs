@@ -85,9 +85,9 @@ internal static class BriefingWords
         string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * LandingRunway.UsualBrakingShare, "0.00")} "
             + $"(three quarters of the textbook's{(surface.FromMemory ? ", from memory" : "")})";
         return new("assumed", "Assumed",
-            $"Speeds {Plain(BriefingTechnique.LevelMultiple, "0.0")} and then {Plain(BriefingTechnique.DescentMultiple, "0.0")} × the stall of flaps up on downwind, {Plain(BriefingTechnique.DescentMultiple, "0.0")} on base and {Plain(BriefingTechnique.FinalMultiple, "0.0")} on final × that of the leg's own flaps, never slower than the leg after it; "
-            + $"half the gust factor on final, carried over the threshold. Engine speeds are the steady ones. Downwind {QuantityText.Of(flight.Spacing, "nmi 0.0#")} out, {(flight.Hand == CircuitHand.Left ? "left" : "right")}-hand; "
-            + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, a steeper path where the leg is slower; bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(pilot.PathAngle)} over the ground. "
+            $"Speeds {Plain(BriefingTechnique.LevelMultiple, "0.0")} and then {Plain(BriefingTechnique.DescentMultiple, "0.0")} × the stall of flaps up on downwind, {Plain(BriefingTechnique.DescentMultiple, "0.0")} on base and {Plain(BriefingTechnique.FinalMultiple, "0.0")} on final × that of the leg's flaps, never slower than the next leg; "
+            + $"half the gust factor on final and over the threshold. Engine speeds are the steady ones. Downwind {QuantityText.Of(flight.Spacing, "nmi 0.0#")} out, {(flight.Hand == CircuitHand.Left ? "left" : "right")}-hand; "
+            + $"{QuantityText.Of(BriefingTechnique.Descent, "ft/min 0")} to final, steeper where slower; bank {QuantityText.Of(BriefingTechnique.Bank, "0")}, final at {QuantityText.Of(pilot.PathAngle)} over the ground. "
             + $"Landing: {wind} ({QuantityText.Of(briefing.PlannedHeadwind.Abs(), "kt 0.0")}); power kept to the round-out, then closed over {QuantityText.Of(pilot.PowerCutTime, "0")}; "
             + $"round-out τ {QuantityText.Of(pilot.FlareTimeConstant)} to {QuantityText.Of(pilot.HoldOffHeight, "m 0.0")}; touchdown at {Plain(pilot.TouchdownLiftFraction, "% 0")} of the greatest lift{TailLimit(briefing)}; "
             + $"nose up to {Plain(pilot.NoseLowerSpeedFraction, "% 0")} of the touchdown speed, then brakes; {friction}.{counted} Margin: {flight.Margin.Origin}. "
