@@ -177,7 +177,10 @@ public sealed record LandingSetup
     internal LandingInput Input()
     {
         LandingInput input = Numbers();
-        return Technique.PowerCutHeight is null ? input with { PowerCutHeight = FlareHeightOf(input).Meters } : input;
+        if (Technique.PowerCutHeight is not null) return input;
+        // A landing that makes no sense has no round-out to close the throttle at.
+        LandingCheck.Input(input, voice: Voice);
+        return input with { PowerCutHeight = FlareHeightOf(input).Meters };
     }
 
     private LandingInput Numbers() => new()

@@ -126,5 +126,22 @@ public sealed class LandingPilotTests
         Assert.Throws<RefusedInputException>(() => up.CrabAtTouchdown(Speed.FromKnots(80)));
     }
 
+    // Where the throttle closes is worked out from the others: what makes no sense of them is refused in its own name and unit.
+    [Fact]
+    public void Fly_InputWithoutSense_IsRefusedByItsOwnName()
+    {
+        LandingSetup usual = DemoLandings.TrainerH4FlapsUp;
+        LandingSetup[] wrong =
+        [
+            usual with { Runway = usual.Runway with { Headwind = Speed.FromKnots(90) } },
+            usual with { Technique = usual.Technique with { PathAngle = Angle.FromDegrees(60) }, Runway = usual.Runway with { Headwind = Speed.FromKnots(-99) } },
+            usual with { Aeroplane = usual.Aeroplane with { Oswald = double.NaN } },
+            usual with { Technique = usual.Technique with { FlareTimeConstant = Duration.Zero } },
+        ];
+        string[] names = ["threshold speed", "path angle", "oswald factor", "flare time constant"];
+        Assert.Equal(names, wrong.Select(setup => Assert.Throws<RefusedInputException>(() => Landing.Fly(setup)).Message.Split(':')[0]));
+        Assert.Contains("90 kt", Assert.Throws<RefusedInputException>(() => Landing.FlyMany([usual, wrong[0]])).Message, StringComparison.Ordinal);
+    }
+
     private static Aeroplane Named(string name) => DemoAeroplanes.All.Single(a => a.Name == name);
 }
