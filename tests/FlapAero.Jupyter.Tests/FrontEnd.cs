@@ -18,8 +18,20 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
     private readonly ConcurrentDictionary<string, Lazy<Task<JupyterServer>>> _servers = new();
     private readonly Lazy<string> _lessons = new(() => jupyter.CopyOfTheLessons("saved lessons"));
 
-    /// <summary>A lesson opened, run from its first cell to its last, its controls moved, and saved.</summary>
-    internal Task<FrontEndRun> RunAsync(string file) => _runs.GetOrAdd(file, f => new(() => RunOnceAsync(f))).Value;
+    /// <summary>
+    /// A lesson opened, run from its first cell to its last, its controls moved, and saved. The next one is begun meanwhile: much of a run is
+    /// waiting for a kernel.
+    /// </summary>
+    internal Task<FrontEndRun> RunAsync(string file)
+    {
+        Task<FrontEndRun> run = Begun(file);
+        string? next = TwoEngineTests.Files.SkipWhile(other => other != file).Skip(1).FirstOrDefault();
+        if (next is not null)
+            _ = Begun(next);
+        return run;
+    }
+
+    private Task<FrontEndRun> Begun(string file) => _runs.GetOrAdd(file, f => new(() => RunOnceAsync(f))).Value;
 
     /// <summary>The folder that the servers show: copies of the lessons, which are saved with their outputs.</summary>
     internal string Lessons => _lessons.Value;
@@ -43,6 +55,9 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
 
     public async ValueTask DisposeAsync()
     {
+        // One that no test came for is over before its server is.
+        foreach (Lazy<Task<FrontEndRun>> run in _runs.Values)
+            await run.Value.ContinueWith(_ => { }, TaskScheduler.Default);
         foreach (Lazy<Task<JupyterServer>> server in _servers.Values)
             await (await server.Value).DisposeAsync();
     }

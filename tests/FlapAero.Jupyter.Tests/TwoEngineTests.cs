@@ -15,7 +15,10 @@ public sealed class TwoEngineTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 {
     private static readonly IReadOnlyList<LessonNotebook> All = LessonNotebook.ReadFolder(RepositoryRoot.Path("notebooks"));
 
-    public static TheoryData<string> Lessons => [.. All.Select(lesson => lesson.FileName)];
+    /// <summary>The lessons' files in their order.</summary>
+    internal static IReadOnlyList<string> Files { get; } = [.. All.Select(lesson => lesson.FileName)];
+
+    public static TheoryData<string> Lessons => [.. Files];
 
     [Theory]
     [MemberData(nameof(Lessons))]

@@ -7,6 +7,9 @@ namespace FlapAero.Published.Tests.Landings;
 /// <summary>The rows of docs/instructors-table.md, computed: what an instructor would look for in one aeroplane's landings.</summary>
 internal sealed class InstructorsTable
 {
+    // 550 ft·lbf/s in watts.
+    private const double HorsePower = 745.7;
+
     private static readonly double[] MassShares = [0.70, 0.75, 0.80, 0.85, 0.90, 0.95, 1];
     private static readonly double[] Headwinds = [-5, 0, 5, 10, 15, 20];
     private static readonly double[] DensityAltitudes = [0, 2000, 4000, 6000, 8000];
@@ -84,6 +87,14 @@ internal sealed class InstructorsTable
         new("engine speed on final, flaps up", "no number", 0, double.PositiveInfinity, table => [table.UpOnFinal], Whole(" rpm")),
         new("engine speed on final, flaps up below full", "150 to 270 rpm", 150, 270,
             table => [table.FullOnFinal - table.UpOnFinal], Whole(" rpm")),
+        new("full throttle, power at the highest engine speed", "100 to 180 hp", 100, 180,
+            table => [table.FullPower], Whole(" hp")),
+        new("full throttle at rest, of that", "70 to 95 %", 70, 95,
+            table => [100 * table.PowerAtRest / table.FullPower], Whole(" %")),
+        new("climb at full throttle, flaps up, 1.4 V_S", "500 to 900 ft/min", 500, 900,
+            table => [table.Climb(table._aeroplane.FlapsUp, 1.4)], Whole(" ft/min")),
+        new("climb at full throttle, full flaps, 1.3 V_S", "no number", double.NegativeInfinity, double.PositiveInfinity,
+            table => [table.Climb(table._aeroplane.FullFlaps, 1.3)], Whole(" ft/min")),
     ];
 
     /// <summary>The briefed flight at the maximum mass, standard sea level, a calm.</summary>
@@ -103,9 +114,21 @@ internal sealed class InstructorsTable
     public IEnumerable<double> PathOfTheFullFlapLandingOfAll =>
         _full.Select(report => report.Result!.FlareStartDistance / report.Result.StopDistance);
 
+    private double FullPower => _aeroplane.FullThrottle!.TorqueAtSeaLevel.NewtonMeters * 2 * Math.PI
+        * _aeroplane.Propeller.MaximumSpeed.RevolutionsPerSecond / HorsePower;
+
+    private double PowerAtRest =>
+        (double)_aeroplane.Propeller.FullThrottleAtRest(Air.StandardSeaLevel, _aeroplane.FullThrottle!).Power.Watts / HorsePower;
+
     private double FullOnFinal => Briefing.FullFlaps.Circuit!.Final.EngineSpeed.RevolutionsPerMinute;
 
     private double UpOnFinal => Briefing.Flapless.Circuit.Final.EngineSpeed.RevolutionsPerMinute;
+
+    private double Climb(FlapSetting flaps, double multiple)
+    {
+        Configuration configuration = _aeroplane.Configure(flaps);
+        return -configuration.ClimbAtFullThrottle(configuration.ReferenceSpeed(Air.StandardSeaLevel, multiple))!.SinkRate.FeetPerMinute;
+    }
 
     private static double More(LandingResult full, LandingResult up) => 100 * (up.StopDistance / full.StopDistance - 1);
 
