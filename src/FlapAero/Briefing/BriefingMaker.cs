@@ -85,7 +85,6 @@ internal sealed class BriefingMaker
     private LandingRemedies Remedies(BriefedSpeeds up, BriefedSpeeds?[] speeds)
     {
         Aeroplane aeroplane = _request.Aeroplane;
-        BriefedLanding? lowest = new BriefingMaker(_request).Landing(up, _request.LowestThresholdHeight, "");
         bool Fits(BriefingRequest request, FlapSetting flaps)
         {
             BriefingMaker other = new(request);
@@ -94,7 +93,7 @@ internal sealed class BriefingMaker
 
         Length? Longer()
         {
-            if (lowest is null) return null;
+            if (new BriefingMaker(_request).Landing(up, _request.LowestThresholdHeight, "") is not { } lowest) return null;
             BriefingRunway here = _request.Runway;
             for (Length length = BriefedLanding.RoundedUp(lowest.RunwayNeeded); length < BriefingRunway.Longest; length += BriefingTechnique.DistanceStep)
             {

@@ -10,7 +10,6 @@ internal sealed class LandingSampler
 {
     private readonly LandingInput _center;
     private readonly (int Column, DistributionLaw Law)[] _varied;
-    private readonly DistributionLaw _leaderLaw;
     private readonly int _leader = -1;
     private readonly int _follower = -1;
     private readonly double _correlation;
@@ -35,7 +34,7 @@ internal sealed class LandingSampler
         _center = LandingInput.FromRow(row);
         _varied = [.. varied];
         if (correlation != 0 && !laws[leader].IsFixed && !laws[follower].IsFixed)
-            (_leader, _follower, _correlation, _leaderLaw) = (leader, follower, correlation, laws[leader]);
+            (_leader, _follower, _correlation) = (leader, follower, correlation);
     }
 
     /// <summary>The inputs that vary, in groups of columns that are independent of each other: one, or the two that go together.</summary>
