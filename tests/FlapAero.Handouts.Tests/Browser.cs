@@ -26,12 +26,31 @@ public sealed class Browser : IAsyncDisposable
                 Assert.Fail(Missing + "; CI needs one");
             Assert.Skip(Missing);
         }
-        IPage page = await browser.NewPageAsync();
+        IPage page = await NewPageAsync(browser);
         var tab = new Tab(page);
         await page.SetOfflineModeAsync(!isOnLoopback);
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
         await page.GoToAsync(address);
         return tab;
+    }
+
+    /// <summary>
+    /// While it puts the tab before away, a browser now and then answers that it does not know the session: nothing that a page can do, so it is
+    /// asked again.
+    /// </summary>
+    private static async Task<IPage> NewPageAsync(IBrowser browser)
+    {
+        for (int attempt = 1; ; attempt++)
+        {
+            try
+            {
+                return await browser.NewPageAsync();
+            }
+            catch (PuppeteerException) when (attempt < 3)
+            {
+                await Task.Delay(TimeSpan.FromSeconds(attempt));
+            }
+        }
     }
 
     private static async Task<IBrowser?> StartAsync()

@@ -19,14 +19,13 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
     private readonly Lazy<string> _lessons = new(() => jupyter.CopyOfTheLessons("saved lessons"));
 
     /// <summary>
-    /// A lesson opened, run from its first cell to its last, its controls moved, and saved. The next one is begun meanwhile: much of a run is
-    /// waiting for a kernel.
+    /// A lesson opened, run from its first cell to its last, its controls moved, and saved. The next two are begun meanwhile: much of a run
+    /// is waiting for a kernel.
     /// </summary>
     internal Task<FrontEndRun> RunAsync(string file)
     {
         Task<FrontEndRun> run = Begun(file);
-        string? next = TwoEngineTests.Files.SkipWhile(other => other != file).Skip(1).FirstOrDefault();
-        if (next is not null)
+        foreach (string next in TwoEngineTests.Files.SkipWhile(other => other != file).Skip(1).Take(2))
             _ = Begun(next);
         return run;
     }

@@ -9,7 +9,9 @@ namespace FlapAero.Jupyter.Tests;
 public sealed class InstalledJupyter : IAsyncLifetime
 {
     private readonly string _root = Directory.CreateTempSubdirectory("flapaero-").FullName;
-    private bool _isSetUp;
+    private readonly Lazy<Task> _setUp;
+
+    public InstalledJupyter() => _setUp = new(async () => (await RunCommandAsync(Checkout, German, "jupyter")).Succeeded());
 
     /// <summary>The copy of the checkout: what a lesson needs, and nothing to build from.</summary>
     public string Checkout => Path.Combine(_root, "Flügel über Land", "flap aero");
@@ -46,13 +48,10 @@ public sealed class InstalledJupyter : IAsyncLifetime
     }
 
     /// <summary>Sets the copy up, once for all tests that need a kernel.</summary>
-    internal async Task SetUpAsync()
+    internal Task SetUpAsync()
     {
         SkipWithoutJupyter();
-        if (_isSetUp)
-            return;
-        (await RunCommandAsync(Checkout, German, "jupyter")).Succeeded();
-        _isSetUp = true;
+        return _setUp.Value;
     }
 
     /// <summary>Runs a notebook from its first cell to its last in the real kernel and reads what Jupyter saved.</summary>
