@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FlapAero.Notebooks;
 
 /// <summary>
-/// Finds out what is wrong with an answer: a common error of the lesson, a sign, a unit, a factor of two, else whether
+/// Finds out what is wrong with an answer: a common error of the lesson, a sign, a unit, a factor of two or ten, else whether
 /// it is high or low where that is known. Compares in the wanted unit; never says the expected value.
 /// </summary>
 internal sealed class Diagnosis
@@ -68,6 +68,10 @@ internal sealed class Diagnosis
             return Wrong($"{Answer} is twice what it should be: look for a factor of two");
         if (_expectation.IsRight(2 * _value))
             return Wrong($"{Answer} is half of what it should be: look for a factor of two");
+        if (_expectation.IsRight(_value / 10))
+            return Wrong($"{Answer} is ten times what it should be: look at the decimal point");
+        if (_expectation.IsRight(10 * _value))
+            return Wrong($"{Answer} is a tenth of what it should be: look at the decimal point");
         return Wrong($"{Answer} {_expectation.Distance(_value)}");
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -120,20 +121,22 @@ public sealed partial class Lesson
     /// <param name="what">What was predicted.</param>
     /// <param name="guess">The prediction; zero where none was written down.</param>
     /// <param name="actual">The result.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>By how much and which way the prediction was off.</returns>
     /// <exception cref="RefusedInputException">The result is not finite.</exception>
-    public Compared Compare<T>(string what, T guess, T actual) where T : IQuantity =>
-        Comparison.Of(what, guess, actual, Units);
+    public Compared Compare<T>(string what, T guess, T actual, [CallerArgumentExpression(nameof(guess))] string prediction = "") where T : IQuantity =>
+        Comparison.Of(what, guess, actual, prediction, Units);
 
     /// <summary>A prediction of a plain number against the result.</summary>
     /// <param name="what">What was predicted.</param>
     /// <param name="guess">The prediction; zero where none was written down.</param>
     /// <param name="actual">The result.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>By how much and which way the prediction was off.</returns>
     /// <exception cref="RefusedInputException">The result is not finite.</exception>
-    public Compared Compare(string what, double guess, double actual)
+    public Compared Compare(string what, double guess, double actual, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         Scalar result = FiniteNumber.Of(actual, $"The result of \"{what}\"");
-        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result, Units) : Comparison.OfNoNumber(what, result);
+        return double.IsFinite(guess) ? Comparison.Of(what, Scalar.FromAmount(guess), result, prediction, Units) : Comparison.OfNoNumber(what, result, prediction);
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using FlapAero.Charts;
 
 namespace FlapAero.Notebooks;
@@ -37,12 +38,17 @@ public sealed class Said : LessonResult
 /// <summary>A prediction against the result. Immutable.</summary>
 public sealed class Compared : LessonResult
 {
+    private static readonly JsonSerializerOptions CamelCase = new(JsonSerializerDefaults.Web);
+
     private readonly string _text;
 
-    internal Compared(string text) => _text = text;
+    internal Compared(string text, ComparedFacts facts) => (_text, Facts) = (text, facts);
+
+    internal ComparedFacts Facts { get; }
 
     /// <inheritdoc/>
-    public override string ToHtml() => $"<p class=\"compared\">{HtmlText.Escape(_text)}</p>";
+    public override string ToHtml() =>
+        $"<p class=\"compared\" data-facts=\"{HtmlText.Escape(JsonSerializer.Serialize(Facts, CamelCase))}\">{HtmlText.Escape(_text)}</p>";
 
     /// <inheritdoc/>
     public override string ToString() => _text;

@@ -33,6 +33,12 @@ public sealed class NotebookFaultTests
         ["commit without label"] = (n => n.Code("commit", "c", "C", "var g = 0;", unit: "kt"), ["(c)", "no \"label\"", "label, unit"]),
         ["commit without unit"] = (n => n.Code("commit", "c", "C", "var g = 0;", label: "g"), ["(c)", "no \"unit\""]),
         ["answer without student"] = (n => n.Code("answer", "a", "A", "1", "a", "kt"), ["(a)", "no \"student\""]),
+        ["values without label"] = (n => Change(n, "var n = 2;", "1 2 3").Remove("label"), ["(c)", "no \"label\"", "label, unit, values"]),
+        ["values that fall"] = (n => Change(n, "var n = 2;", "1 3 2"), ["(c)", "\"1 3 2\"", "3 to 9 rising numbers"]),
+        ["values that are words"] = (n => Change(n, "var n = 2;", "one 2 3"), ["(c)", "\"one 2 3\"", "numbers"]),
+        ["values without its own"] = (n => Change(n, "var n = 2.5;", "1 2 3"), ["(c)", "\"1 2 3\"", "its own number 2.5"]),
+        ["two numbers to change"] = (n => Change(n, "var n = 2 * 3;", "1 2 3"), ["(c)", "2 numbers in its first statement"]),
+        ["values elsewhere"] = (n => Ours(n, 2)["values"] = "1 2 3", ["\"values\"", "allows role, title"]),
         ["nbformat"] = (n => n.Root["nbformat_minor"] = 4, ["nbformat 4.4", "4.5"]),
         ["kernel"] = (n => n.Root["metadata"]!["kernelspec"]!["name"] = "python3", ["\"python3\"", "\"flapaero-csharp\""]),
         ["language"] = (n => n.Root["metadata"]!["language_info"]!["name"] = "F#", ["\"F#\"", "\"C#\""]),
@@ -138,6 +144,14 @@ public sealed class NotebookFaultTests
     private static JsonObject Ours(NotebookText notebook, int cell) => notebook.Cells[cell]!["metadata"]!["flapaero"]!.AsObject();
 
     private static NotebookText Code(string role, string id) => new NotebookText().Code(role, id, "Early", "1");
+
+    private static JsonObject Change(NotebookText notebook, string source, string values)
+    {
+        notebook.Code("change", "c", "C", source, label: "n", unit: "");
+        var ours = (JsonObject)notebook.Cells[^1]!["metadata"]!["flapaero"]!;
+        ours["values"] = values;
+        return ours;
+    }
 
     private static void Move(NotebookText notebook, int cell)
     {

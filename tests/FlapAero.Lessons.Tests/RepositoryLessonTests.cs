@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
@@ -77,6 +78,7 @@ public sealed class RepositoryLessonTests
         Assert.Equal(Count(CellRole.Predict), Count(CellRole.Commit));
         Assert.True(Count(CellRole.Check) >= 1);
         Assert.True(Count(CellRole.Change) >= 1);
+        Assert.All(lesson.Cells.Where(cell => cell.Role == CellRole.Change), cell => Assert.True(cell.Values.Count >= 4, $"{cell} has no values to try on the page"));
         string code = string.Concat(lesson.Cells.Where(cell => cell.IsCode).Select(cell => cell.Source));
         Assert.InRange(code.Split("new Figure(").Length - 1, 2, 5);
         Assert.Contains(".Moving(", code, StringComparison.Ordinal);
@@ -88,6 +90,32 @@ public sealed class RepositoryLessonTests
         Assert.All(
             lesson.Cells.Where(cell => cell.IsCode),
             cell => Assert.True(cell.Source.Split('\n').Length <= 12, $"{cell} has more than 12 lines"));
+    }
+
+    /// <summary>On the page each prediction is compared with one result.</summary>
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
+    public async Task Lesson_Predictions_AreEachComparedOnce(string slug)
+    {
+        LessonRun run = await LessonRun.OfAsync(slug);
+        string?[] asked = [.. run.Lesson.Cells.Where(cell => cell.Role == CellRole.Commit).Select(cell => CellNames.Of(cell.Source).LastVariable)];
+
+        IEnumerable<string> answered = run.Results.Values.SelectMany(result => result.Outputs)
+            .SelectMany(output => new HtmlParser().ParseDocument(output.Text).QuerySelectorAll(".compared"))
+            .Select(compared => JsonDocument.Parse(compared.GetAttribute("data-facts")!).RootElement.GetProperty("prediction").GetString()!);
+
+        Assert.Equal(asked.Order(), answered.Order());
+    }
+
+    /// <summary>A wrong answer gets a reason: each question that wants a number knows a typical slip.</summary>
+    [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
+    public async Task Lesson_Questions_KnowATypicalSlip(string slug)
+    {
+        LessonRun run = await LessonRun.OfAsync(slug);
+
+        IEnumerable<AnswerKey> numbers = run.Results.Values.SelectMany(result => result.Outputs).Select(output => output.Kept?.Key).OfType<AnswerKey>().Where(key => key.Value is not null);
+
+        Assert.All(numbers, key => Assert.True(key.Mistakes.Count > 0, $"\"{key.What}\" knows no typical slip"));
+        Assert.NotEmpty(numbers);
     }
 
     [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]

@@ -87,10 +87,10 @@ public class LessonTests
     public static TheoryData<Speed, string> Guesses => new()
     {
         { Speed.FromKnots(0), "R: the model gives 69.3_kt." },
-        { Speed.FromKnots(75), "R: predicted 75.0_kt, the model gives 69.3_kt. The prediction is 5.7_kt too high (8.2_%)." },
-        { Speed.FromKnots(50), "R: predicted 50.0_kt, the model gives 69.3_kt. The prediction is 19.3_kt too low (28_%)." },
-        { Speed.FromKilometersPerHour(120), "R: predicted 120_km/h, the model gives 128_km/h. The prediction is 8_km/h too low (6.5_%)." },
-        { Speed.FromKnots(69.31), "R: predicted 69.3_kt, the model gives 69.3_kt. The prediction is as good as exact." },
+        { Speed.FromKnots(75), "R: you said 75.0_kt, the model gives 69.3_kt. That is 5.7_kt too high (8.2_%)." },
+        { Speed.FromKnots(50), "R: you said 50.0_kt, the model gives 69.3_kt. That is 19.3_kt too low (28_%)." },
+        { Speed.FromKilometersPerHour(120), "R: you said 120_km/h, the model gives 128_km/h. That is 8_km/h too low (6.5_%)." },
+        { Speed.FromKnots(69.31), "R: you said 69.3_kt, the model gives 69.3_kt. That is as good as exact." },
     };
 
     [Theory]
@@ -104,7 +104,7 @@ public class LessonTests
 
     [Fact]
     public void Compare_PlainNumber_HasThreeDigits() => Assert.Equal(
-        "C: predicted 2.00, the model gives 1.60. The prediction is 0.400 too high (25_%).",
+        "C: you said 2.00, the model gives 1.60. That is 0.400 too high (25_%).",
         TheLesson.Compare("C", 2, 1.6).ToString().Replace('\u00A0', '_'));
 
     [Fact]

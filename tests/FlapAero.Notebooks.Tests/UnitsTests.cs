@@ -16,7 +16,7 @@ public sealed class UnitsTests
 
     [Fact]
     public void Compare_InSI_TakesTheUnitThatStandsForThePredictions() =>
-        Assert.Equal("Faster: predicted 10.3 m/s, the model gives 5.1 m/s. The prediction is 5.1 m/s too high (100 %).",
+        Assert.Equal("Faster: you said 10.3 m/s, the model gives 5.1 m/s. That is 5.1 m/s too high (100 %).",
             Plain(InSI.Compare("Faster", Speed.FromKnots(20), Speed.FromKnots(10))));
 
     [Fact]

@@ -175,6 +175,10 @@ const answers = (() => {
     }
     if (isRight(seal, value / 2)) return wrong(`${answer} is twice what it should be: look for a factor of two.`);
     if (isRight(seal, 2 * value)) return wrong(`${answer} is half of what it should be: look for a factor of two.`);
+    if (isRight(seal, value / 10)) return wrong(`${answer} is ten times what it should be: look at the decimal point.`);
+    if (isRight(seal, 10 * value)) return wrong(`${answer} is a tenth of what it should be: look at the decimal point.`);
+    if (isRight(seal, value - 2 * seal.tolerance) || isRight(seal, value + 2 * seal.tolerance))
+      return wrong(`${answer} is close, but not close enough: look for a value that was rounded early.`);
     return { isKnown: false, verdict: ["wrong", `${answer} is not right: work it again.`] };
   };
 
@@ -196,8 +200,22 @@ const answers = (() => {
     return checkNumber(seal, form.querySelector("input").value);
   };
 
+  const PATIENCE = 3;
+
   const wire = (form) => {
     const verdict = form.querySelector(".verdict");
+    const hints = form.closest(".cell")?.getElementsByClassName("hint") ?? [];
+    const offer = document.createElement("button");
+    offer.type = "button";
+    offer.textContent = "Open a hint";
+    let misses = 0;
+    const nextHint = () => [...hints].find((hint) => !hint.open);
+    offer.addEventListener("click", () => {
+      const hint = nextHint();
+      offer.remove();
+      hint.open = true;
+      hint.querySelector("summary").focus();
+    });
     form.querySelector("button").hidden = false;
     form.addEventListener("submit", (event) => {
       event.preventDefault();
@@ -205,7 +223,13 @@ const answers = (() => {
       form.dataset.outcome = outcome;
       // Emptied first, so that the same words are read out again.
       verdict.textContent = "";
-      requestAnimationFrame(() => { verdict.textContent = words; });
+      misses = outcome === "wrong" ? misses + 1 : outcome === "passed" ? 0 : misses;
+      const isStuck = misses >= PATIENCE && nextHint();
+      requestAnimationFrame(() => {
+        verdict.textContent = isStuck ? words + " A hint may help." : words;
+        if (isStuck) verdict.after(offer);
+        else offer.remove();
+      });
     });
     form.addEventListener("input", () => { delete form.dataset.outcome; verdict.textContent = ""; });
   };

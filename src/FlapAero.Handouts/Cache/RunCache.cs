@@ -15,7 +15,12 @@ internal sealed class RunCache(ContentCache cache)
         try
         {
             return JsonSerializer.Deserialize<Run>(content) is { } run
-                ? new RanLesson(notebook, Outputs(run.Cells)) { Input = input, Sheets = [.. run.Sheets.Select(s => new RanSheet(s.Number, s.Seed, Outputs(s.Cells)))] }
+                ? new RanLesson(notebook, Outputs(run.Cells))
+                {
+                    Input = input,
+                    Changes = run.Changes.ToDictionary(c => c.Id, c => (IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>)Outputs(c.Values), StringComparer.Ordinal),
+                    Sheets = [.. run.Sheets.Select(s => new RanSheet(s.Number, s.Seed, Outputs(s.Cells)))],
+                }
                 : null;
         }
         catch (JsonException)
@@ -25,7 +30,7 @@ internal sealed class RunCache(ContentCache cache)
     }
 
     public void Keep(RanLesson lesson, LessonInput input) => cache.Keep(KeyOf(lesson.Notebook, input), JsonSerializer.SerializeToUtf8Bytes(
-        new Run(Cells(lesson.Outputs), [.. lesson.Sheets.Select(s => new Sheet(s.Number, s.Seed, Cells(s.Outputs)))])));
+        new Run(Cells(lesson.Outputs), [.. lesson.Changes.Select(c => new Change(c.Key, Cells(c.Value)))], [.. lesson.Sheets.Select(s => new Sheet(s.Number, s.Seed, Cells(s.Outputs)))])));
 
     /// <summary>A run depends on the code cells alone: new prose makes new pages of the old run.</summary>
     private static string KeyOf(LessonNotebook notebook, LessonInput input)
@@ -33,7 +38,7 @@ internal sealed class RunCache(ContentCache cache)
         ContentKey key = new ContentKey("run").With(Build.Id).With(input.Seed).With(input.Sheets)
             .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString());
         foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
-            key.With(cell.Id).With(cell.Role.ToString()).With(cell.Source);
+            key.With(cell.Id).With(cell.Role.ToString()).With(cell.Source).With(cell.ValuesText);
         return key + ".run";
     }
 
@@ -43,7 +48,9 @@ internal sealed class RunCache(ContentCache cache)
     private static Dictionary<string, IReadOnlyList<CellOutput>> Outputs(IReadOnlyList<Cell> cells) => cells.ToDictionary(
         c => c.Id, c => (IReadOnlyList<CellOutput>)[.. c.Outputs.Select(o => o.ToCellOutput())], StringComparer.Ordinal);
 
-    private sealed record Run(IReadOnlyList<Cell> Cells, IReadOnlyList<Sheet> Sheets);
+    private sealed record Run(IReadOnlyList<Cell> Cells, IReadOnlyList<Change> Changes, IReadOnlyList<Sheet> Sheets);
+
+    private sealed record Change(string Id, IReadOnlyList<Cell> Values);
 
     private sealed record Sheet(int Number, int Seed, IReadOnlyList<Cell> Cells);
 

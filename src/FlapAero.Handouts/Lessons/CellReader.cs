@@ -40,6 +40,7 @@ internal sealed partial class CellReader(Action<string?, string> fault)
         {
             Label = NotebookReader.Text(ours, "label") ?? "",
             Unit = NotebookReader.Text(ours, "unit") ?? "",
+            Values = NotebookReader.Text(ours, "values") is { Length: > 0 } values && CellRules.Choices(known).Contains("values") ? ChangedNumber.All(source, values, Fault) : [],
             StudentSource = NotebookReader.Child(ours, "student") is { } student ? Source(student, "student", Fault) : "",
         };
     }
@@ -62,9 +63,11 @@ internal sealed partial class CellReader(Action<string?, string> fault)
 
     private static void FindExtraFaults(JsonElement? ours, CellRole role, Action<string> fault)
     {
-        IReadOnlyList<string> extras = CellRules.Extras(role);
-        string[] allowed = ["role", "title", .. extras];
-        foreach (string name in NotebookReader.NamesOf(ours).Except(allowed, StringComparer.Ordinal))
+        IReadOnlyList<string> needed = CellRules.Extras(role), choices = CellRules.Choices(role);
+        string[] given = [.. NotebookReader.NamesOf(ours)];
+        IReadOnlyList<string> extras = choices.Any(given.Contains) ? [.. needed, .. choices] : needed;
+        string[] allowed = ["role", "title", .. needed, .. choices];
+        foreach (string name in given.Except(allowed, StringComparer.Ordinal))
             fault($"has \"{name}\" in its flapaero metadata; the role {CellRules.Name(role)} allows {string.Join(", ", allowed)}.");
         foreach (string name in extras)
             if (NotebookReader.Child(ours, name) is null)

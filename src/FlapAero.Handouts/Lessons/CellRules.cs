@@ -33,4 +33,7 @@ internal static class CellRules
         CellRole.Answer => ["label", "unit", "student"],
         _ => [],
     };
+
+    /// <summary>The metadata a role may have, all together or none: the values that a page lets its reader try.</summary>
+    public static IReadOnlyList<string> Choices(CellRole role) => role is CellRole.Change ? ["label", "unit", "values"] : [];
 }

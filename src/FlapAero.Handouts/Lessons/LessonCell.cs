@@ -27,14 +27,20 @@ public sealed class LessonCell
     /// <summary>The cell's text, with LF line ends.</summary>
     public string Source { get; }
 
-    /// <summary>What is to be written in (commit and answer cells), or empty.</summary>
+    /// <summary>What is to be written in or changed (commit, answer and change cells), or empty.</summary>
     public string Label { get; internal init; } = "";
 
-    /// <summary>The unit of what is written in, or empty.</summary>
+    /// <summary>The unit of what is written in or changed, or empty.</summary>
     public string Unit { get; internal init; } = "";
 
     /// <summary>The text of an answer cell in the student's copy, or empty.</summary>
     public string StudentSource { get; internal init; } = "";
+
+    /// <summary>The cell with each of the values that a page lets its reader try; none where it has none.</summary>
+    internal IReadOnlyList<ChangedNumber> Values { get; init; } = [];
+
+    /// <summary>These values as the notebook writes them.</summary>
+    internal string ValuesText => string.Join(' ', Values.Select(value => value.Text));
 
     /// <summary>How messages name the cell.</summary>
     public override string ToString() => $"cell \"{Title}\" ({Id})";

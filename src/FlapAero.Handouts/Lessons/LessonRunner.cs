@@ -34,21 +34,30 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
         kernel.Expect([.. steps.Where(step => step.Cell.IsCode).Select(step => step.Source)]);
         var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal);
         Dictionary<string, IReadOnlyList<CellOutput>>[] ofSheets = [.. seeds.Select(_ => new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal))];
+        var changes = notebook.Cells.Where(cell => cell.Values.Count > 0).ToDictionary(
+            cell => cell.Id, _ => new Dictionary<string, IReadOnlyList<CellOutput>>(StringComparer.Ordinal), StringComparer.Ordinal);
         int done = 0, all = steps.Count(step => step.IsCounted);
         progress(done, all);
         foreach (Step step in steps)
         {
             cancellationToken.ThrowIfCancellationRequested();
             IReadOnlyList<CellOutput> made = step.Cell.IsCode ? await RunAsync(step, cancellationToken).ConfigureAwait(false) : [];
+            if (step.Value is { IsOwn: false } value)
+                changes[step.Cell.Id].Add(value.Text, made);
             // What the setup puts out draws figures in a notebook; a page has its own.
-            if (step.Cell.IsCode && step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)
+            else if (step.Cell.IsCode && step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)
                 outputs.Add(step.Cell.Id, made);
             if (step.Cell.Role == CellRole.Problem)
                 ofSheets[step.Sheet - 1].Add(step.Cell.Id, made);
             if (step.IsCounted)
                 progress(++done, all);
         }
-        return new RanLesson(notebook, outputs) { Input = input, Sheets = [.. seeds.Select((seed, n) => new RanSheet(n + 1, seed, ofSheets[n]))] };
+        return new RanLesson(notebook, outputs)
+        {
+            Input = input,
+            Changes = changes.ToDictionary(c => c.Key, c => (IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>)c.Value, StringComparer.Ordinal),
+            Sheets = [.. seeds.Select((seed, n) => new RanSheet(n + 1, seed, ofSheets[n]))],
+        };
     }
 
     /// <summary>
@@ -59,7 +68,12 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     {
         LessonCell setup = notebook.Cells.First(cell => cell.Role == CellRole.Setup);
         foreach (LessonCell cell in notebook.Cells)
+        {
+            // The cell's own number comes last: later cells take what it leaves.
+            foreach (ChangedNumber value in cell.Values.Where(value => !value.IsOwn))
+                yield return new Step(cell, value.Source, OfTheLesson, $" with {value.Text}", value);
             yield return new Step(cell, cell == setup ? input.Begun(cell.Source) : cell.Source, OfTheLesson, "");
+        }
         foreach ((int n, int seed) in seeds.Index().Skip(1))
         {
             string on = string.Create(CultureInfo.InvariantCulture, $" on sheet {n + 1} (seed {seed})");
@@ -93,10 +107,11 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     /// <param name="Cell">The cell.</param>
     /// <param name="Source">What is run of a code cell.</param>
     /// <param name="Sheet">The sheet it is run for, from 1.</param>
-    /// <param name="On">The sheet in words, for a message; empty for the lesson itself.</param>
-    private sealed record Step(LessonCell Cell, string Source, int Sheet, string On)
+    /// <param name="On">The sheet or the value in words, for a message; empty for the lesson itself.</param>
+    /// <param name="Value">The value that the cell is run with, where it is not its own.</param>
+    private sealed record Step(LessonCell Cell, string Source, int Sheet, string On, ChangedNumber? Value = null)
     {
-        /// <summary>Whether it is one of the lesson's cells or a problem; a new beginning for a sheet is neither.</summary>
-        public bool IsCounted => Sheet == OfTheLesson || Cell.Role == CellRole.Problem;
+        /// <summary>Whether it is one of the lesson's cells or a problem; a new beginning for a sheet and another value are neither.</summary>
+        public bool IsCounted => Value is null && (Sheet == OfTheLesson || Cell.Role == CellRole.Problem);
     }
 }

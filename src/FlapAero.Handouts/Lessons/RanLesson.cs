@@ -11,6 +11,10 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
     /// <summary>The choices it was run with.</summary>
     public LessonInput Input { get; init; } = LessonInput.Standard;
 
+    /// <summary>What each cell with values to try put out with each other than its own: by its id, then by the number.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>> Changes { get; init; } =
+        new Dictionary<string, IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>>();
+
     /// <summary>Its problem sheets; the first has the lesson's own seed.</summary>
     public IReadOnlyList<RanSheet> Sheets { get; init; } = [];
 
@@ -18,6 +22,10 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
     public IReadOnlyDictionary<string, IReadOnlyList<CellOutput>> Outputs { get; } = outputs;
 
     public IReadOnlyList<CellOutput> OutputsOf(LessonCell cell) => Outputs.GetValueOrDefault(cell.Id, []);
+
+    /// <summary>What a cell put out with one of its values.</summary>
+    public IReadOnlyList<CellOutput> OutputsOf(LessonCell cell, ChangedNumber value) =>
+        value.IsOwn ? OutputsOf(cell) : Changes.GetValueOrDefault(cell.Id)?.GetValueOrDefault(value.Text) ?? [];
 
     /// <summary>The keys that a cell's checks and problems kept back, in their order.</summary>
     public IReadOnlyList<AnswerKey> KeysOf(LessonCell cell) => KeysIn(OutputsOf(cell));

@@ -14,6 +14,15 @@ internal static class Assets
     /// <summary>Checks answers on a page.</summary>
     public static string Answers => Read(typeof(Assets).Assembly, "assets/answers.js");
 
+    /// <summary>Compares predictions with what the model gives.</summary>
+    public static string Predictions => Read(typeof(Assets).Assembly, "assets/predictions.js");
+
+    /// <summary>Shows what a cell puts out with another number.</summary>
+    public static string Values => Read(typeof(Assets).Assembly, "assets/values.js");
+
+    /// <summary>Keeps what is typed on this device.</summary>
+    public static string Kept => Read(typeof(Assets).Assembly, "assets/kept.js");
+
     /// <summary>Shows the instructor's page one idea at a time.</summary>
     public static string Projector => Read(typeof(Assets).Assembly, "assets/present.js");
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FlapAero.Charts;
+using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
@@ -22,6 +23,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     private bool _isFolded;
     private bool _hasFold;
     private bool _hasAnswers;
+    private bool _hasPredictions;
+    private bool _hasValues;
 
     private LessonNotebook Notebook => lesson.Notebook;
 
@@ -49,7 +52,11 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             "Skip to the lesson", header, Note() + _body.Contents(), _body.ToHtml())
         {
             HasFigure = _body.HasFigure,
-            HasAnswers = _hasAnswers,
+            HasAnswers = _hasAnswers || _hasPredictions,
+            HasPredictions = _hasPredictions,
+            HasValues = _hasValues,
+            KeptAs = ForInstructor ? "" : string.Create(
+                CultureInfo.InvariantCulture, $"{Notebook.Stem} {lesson.Input.Seed} {lesson.Input.Units} {lesson.Input.Aeroplane?.Name}").Trim(),
             IsProjected = ForInstructor,
             Paper = paper,
         });
@@ -62,7 +69,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         ? "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
             + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
             + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n" + Projector.Start
-        : (_hasAnswers ? TryIt.Note : "") + (_hasFold ? OnPaper : "");
+        : (_hasAnswers ? TryIt.Note : "") + TryIt.Kept + (_hasFold ? OnPaper : "");
 
     private void Write(LessonCell cell, LessonCell? before)
     {
@@ -82,7 +89,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         switch (cell.Role)
         {
             case CellRole.Commit:
-                _body.Add(TryIt.Line(cell.Label, UnitOf(cell)));
+                _body.Add(TryIt.Prediction(_body.ClaimId("prediction-" + cell.Id), cell.Label, UnitOf(cell), CellNames.Of(cell.Source).LastVariable ?? ""));
+                _hasPredictions = true;
                 break;
             case CellRole.Answer:
                 WriteAnswer(cell);
@@ -149,10 +157,28 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             parts[0].Remove("h1, blockquote");
         else if (parts.Count == 0 || !parts[0].StartsWithHeading)
             _body.Heading(cell.Title, cell.Role == CellRole.Compute ? 3 : 2);
-        foreach (Fragment part in parts)
-            Append(cell, part);
+        if (cell.Values.Count > 0)
+            WriteValues(cell);
+        else
+            foreach (Fragment part in parts)
+                Append(cell, part);
         if (cell.Role is CellRole.Compute or CellRole.Change)
             Code(cell.Source);
+    }
+
+    /// <summary>What the cell puts out with each of its values, one of them in sight.</summary>
+    private void WriteValues(LessonCell cell)
+    {
+        string id = _body.ClaimId("change-" + cell.Id);
+        _body.Add(TryIt.Values(id, cell.Label, UnitOf(cell), [.. cell.Values.Select(value => value.Text)], cell.Values.Index().First(v => v.Item.IsOwn).Index));
+        foreach (ChangedNumber value in cell.Values)
+        {
+            _body.Add($"<div class=\"changed\" data-of=\"{id}\"{(value.IsOwn ? "" : " hidden")}>\n");
+            foreach (Fragment part in Fragments(cell, lesson.OutputsOf(cell, value)))
+                Append(cell, part);
+            _body.Add("</div>\n");
+        }
+        _hasValues = true;
     }
 
     private string UnitOf(LessonCell cell) => lesson.Input.Units.UnitFor(cell.Unit).Unit;
@@ -162,7 +188,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         _body.Heading(cell.Title, 2);
         if (ForInstructor)
         {
-            _body.Add(TryIt.Line(cell.Label, UnitOf(cell)));
+            _body.Add(TryIt.Line(_body.ClaimId(TryIt.NameOf(cell.Id)), cell.Label, UnitOf(cell)));
             Fold("The answer, and how it is computed", () =>
             {
                 _body.Add(Markup.Code(cell.Source));
@@ -179,7 +205,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         }
         else
         {
-            _body.Add(TryIt.Line(cell.Label, UnitOf(cell)));
+            _body.Add(TryIt.Line(_body.ClaimId(TryIt.NameOf(cell.Id)), cell.Label, UnitOf(cell)));
         }
     }
 
@@ -216,10 +242,12 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         problem.WriteForStudent(_body);
     }
 
-    private List<Fragment> Outputs(LessonCell cell)
+    private List<Fragment> Outputs(LessonCell cell) => Fragments(cell, lesson.OutputsOf(cell));
+
+    private List<Fragment> Fragments(LessonCell cell, IReadOnlyList<CellOutput> outputs)
     {
         string where = LessonRunner.Where(Notebook, cell);
-        return [.. lesson.OutputsOf(cell).Select(o => ForInstructor ? Fragment.ForInstructor(o, where) : Fragment.ForStudents(o, where)).Where(part => !part.IsEmpty)];
+        return [.. outputs.Select(o => ForInstructor ? Fragment.ForInstructor(o, where) : Fragment.ForStudents(o, where)).Where(part => !part.IsEmpty)];
     }
 
     private Fragment Parse(LessonCell cell, string html) => Fragment.Parse(html, LessonRunner.Where(Notebook, cell));

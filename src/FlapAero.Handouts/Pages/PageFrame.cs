@@ -17,6 +17,15 @@ internal sealed record PageFrame(string Title, string Kind, string SkipTo, strin
     /// <summary>Whether answers are checked on the page.</summary>
     public bool HasAnswers { get; init; }
 
+    /// <summary>Whether predictions are compared on the page.</summary>
+    public bool HasPredictions { get; init; }
+
+    /// <summary>Whether a number can be changed on the page.</summary>
+    public bool HasValues { get; init; }
+
+    /// <summary>Under which name the browser keeps what is typed on the page; empty where nothing is kept.</summary>
+    public string KeptAs { get; init; } = "";
+
     /// <summary>Whether the page can be shown to a class one idea at a time.</summary>
     public bool IsProjected { get; init; }
 

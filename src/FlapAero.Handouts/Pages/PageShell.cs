@@ -18,11 +18,14 @@ internal static class PageShell
 
     private static readonly Lazy<string> Figures = new(() => FigureScript.Start.Trim());
     private static readonly Lazy<string> Answers = Script(() => Assets.Answers);
+    private static readonly Lazy<string> Predictions = Script(() => Assets.Predictions);
+    private static readonly Lazy<string> Values = Script(() => Assets.Values);
+    private static readonly Lazy<string> Kept = Script(() => Assets.Kept);
     private static readonly Lazy<string> Projecting = Script(() => Assets.Projector);
     private static readonly Lazy<string> Page = Script(() => Assets.Script);
 
     /// <summary>The scripts that pages carry alike, as they stand in them.</summary>
-    public static IReadOnlyList<string> Scripts => [Figures.Value, Answers.Value, Projecting.Value, Page.Value];
+    public static IReadOnlyList<string> Scripts => [Figures.Value, Answers.Value, Predictions.Value, Values.Value, Kept.Value, Projecting.Value, Page.Value];
 
     public static string FileName(LessonNotebook notebook, Edition edition) => notebook.Stem + edition switch
     {
@@ -63,7 +66,7 @@ internal static class PageShell
             @page { size: {{frame.Paper}} }
             </style>
             </head>
-            <body class="{{kind}}">
+            <body class="{{kind}}"{{KeptAs(frame)}}>
             <a class="skip" href="#content">{{HtmlText.Escape(skipTo)}}</a>
             <header>
             {{header.Trim()}}
@@ -86,12 +89,21 @@ internal static class PageShell
         return page.Append("</body>\n</html>\n").ToString();
     }
 
+    private static string KeptAs(PageFrame frame) => frame.KeptAs.Length == 0 ? "" : $" data-kept-as=\"{HtmlText.Escape(frame.KeptAs)}\"";
+
     private static IEnumerable<string> ScriptsOf(PageFrame frame)
     {
         if (frame.HasFigure)
             yield return Figures.Value;
         if (frame.HasAnswers)
             yield return Answers.Value;
+        if (frame.HasPredictions)
+            yield return Predictions.Value;
+        if (frame.HasValues)
+            yield return Values.Value;
+        // After all that listens to what is typed: what comes back is typed once more.
+        if (frame.KeptAs.Length > 0)
+            yield return Kept.Value;
         if (frame.IsProjected)
             yield return Projecting.Value;
         yield return Page.Value;

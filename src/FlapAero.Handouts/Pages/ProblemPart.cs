@@ -42,13 +42,13 @@ internal sealed class ProblemPart
                 if (key is { Choices.Count: > 0 })
                     TryIt.Choice(problem, id, key);
                 else
-                    AddPlace(problem, key is null ? TryIt.Line("Your answer", problem.GetAttribute("data-unit") ?? "") : TryIt.Number(id, "Your answer", key));
+                    AddPlace(problem, key is null ? TryIt.Line(id, "Your answer", problem.GetAttribute("data-unit") ?? "") : TryIt.Number(id, "Your answer", key));
                 hasPlace = true;
             }
             body.Add(part, _where);
         }
         if (!hasPlace)
-            body.Add(TryIt.Line("Your answer", ""));
+            body.Add(TryIt.Line(body.ClaimId(TryIt.NameOf(_cell.Id)), "Your answer", ""));
     }
 
     /// <summary>All of it, the solution behind a summary.</summary>

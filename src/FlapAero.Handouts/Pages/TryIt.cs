@@ -18,6 +18,10 @@ internal static class TryIt
         "<aside class=\"facts note\" aria-label=\"About the checks\"><p>This page checks your answers by itself, without a network. It does not hold them in a form that can be read; whoever is "
         + "determined can still find them by trying every value. It is for practice, not for an examination.</p></aside>\n";
 
+    /// <summary>Shown where a script is there that keeps what is typed; the script says whether the browser lets it.</summary>
+    public const string Kept =
+        "<aside class=\"facts typed\" aria-label=\"What you type\" hidden><p><span role=\"status\"></span> <button type=\"button\">Forget what I typed</button></p></aside>\n";
+
     /// <summary>The id that the field of an answer asks for, from the id of its cell.</summary>
     public static string NameOf(string cell) => NameStart + cell;
 
@@ -28,8 +32,35 @@ internal static class TryIt
             : [];
 
     /// <summary>A line to write on that nothing checks.</summary>
-    public static string Line(string label, string unit) =>
-        $"<p class=\"write-in\"><label>{HtmlText.Escape(label)} <input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"> {HtmlText.Escape(unit)}</label></p>\n";
+    public static string Line(string id, string label, string unit) => Line(id, label, unit, "");
+
+    /// <summary>The place for a prediction, which is compared with what the model gives further down.</summary>
+    /// <param name="id">An id of the page for the input.</param>
+    /// <param name="label">What is to be written in.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <param name="prediction">The prediction's name in the lesson.</param>
+    public static string Prediction(string id, string label, string unit, string prediction) =>
+        Line(id, label, unit, $" data-prediction=\"{HtmlText.Escape(prediction)}\"");
+
+    private static string Line(string id, string label, string unit, string data) =>
+        $"<p class=\"write-in\"><label>{HtmlText.Escape(label)} <input id=\"{id}\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"{data}> {HtmlText.Escape(unit)}</label></p>\n";
+
+    /// <summary>The control of a number that can be changed; hidden until a script is there that can change it.</summary>
+    /// <param name="id">An id of the page for the control.</param>
+    /// <param name="label">What is changed.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <param name="values">The numbers, rising.</param>
+    /// <param name="start">Which of them the page shows first.</param>
+    public static string Values(string id, string label, string unit, IReadOnlyList<string> values, int start)
+    {
+        string sign = unit.Length == 0 || unit == "°" ? unit : QuantityText.NoBreakSpace + unit;
+        string shown = HtmlText.Escape(values[start] + sign);
+        return string.Create(CultureInfo.InvariantCulture, $"""
+            <div class="plot-control values" data-values="{HtmlText.Escape(string.Join(';', values.Select(value => value + sign)))}" hidden><label><span>{HtmlText.Escape(label)}</span> <input id="{id}" type="range" min="0" max="{values.Count - 1}" step="1" value="{start}" autocomplete="off" aria-valuetext="{shown}"></label>
+            <output aria-live="off">{shown}</output></div>
+
+            """);
+    }
 
     /// <summary>A number with its check.</summary>
     /// <param name="id">An id of the page for the input.</param>

@@ -71,7 +71,9 @@ internal sealed record NumberSeal(
         Known.Select((pieces, i) => Found(NameOf(i), pieces, value)).FirstOrDefault(words => words is not null);
 
     /// <summary>A seal does not know on which side of the answer a guess lies.</summary>
-    public string Distance(double value) => "is not right: work it again";
+    public string Distance(double value) => IsRight(value - 2 * Tolerance) || IsRight(value + 2 * Tolerance)
+        ? "is close, but not close enough: look for a value that was rounded early"
+        : "is not right: work it again";
 
     private static string NameOf(int mistake) => mistake.ToString(Invariant);
 

@@ -36,7 +36,7 @@ public sealed class AnswerCheckTests(Browser browser)
         }
     }
 
-    public static TheoryData<double> Knots => [.. new[] { 51.13, 50.63, 51.63, 50.6, 51.7, 46.7, 102.3, 25.56, -51.13, 26.3, 58.8, 94.7, 70, 5178 }];
+    public static TheoryData<double> Knots => [.. new[] { 51.13, 50.63, 51.63, 50.6, 51.7, 46.7, 102.3, 25.56, -51.13, 26.3, 58.8, 94.7, 70, 5178, 511, 5.11, 52, 50.2, 53 }];
 
     [Theory, MemberData(nameof(Knots))]
     public async Task CheckNumber_Typed_IsWhatTheNotebookSays(double knots)
@@ -66,6 +66,11 @@ public sealed class AnswerCheckTests(Browser browser)
     [InlineData("speed", "102.0", "wrong", "four times the weight")]
     [InlineData("speed", "46.5", "wrong", "The bank is missing: “φ”.")]
     [InlineData("speed", "25.6", "wrong", "half of what it should be")]
+    [InlineData("speed", "511", "wrong", "511_kt is ten times what it should be: look at the decimal point.")]
+    [InlineData("speed", "5.1", "wrong", "5.1_kt is a tenth of what it should be: look at the decimal point.")]
+    [InlineData("speed", "52.1", "wrong", "52.1_kt is close, but not close enough: look for a value that was rounded early.")]
+    [InlineData("speed", "49.9", "wrong", "close, but not close enough")]
+    [InlineData("speed", "53", "wrong", "53_kt is not right: work it again.")]
     [InlineData("speed", "70", "wrong", "70_kt is not right: work it again.")]
     [InlineData("speed", "", "open", "Write your answer first")]
     [InlineData("speed", "fifty", "open", "“fifty” is not a number that can be read: write one such as 1.5 kt.")]

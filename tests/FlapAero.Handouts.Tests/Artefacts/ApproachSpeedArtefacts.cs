@@ -35,8 +35,15 @@ public sealed class ApproachSpeedArtefacts : IAsyncLifetime
         LessonNotebook notebook = LessonCopies.Named("approach-speed");
         using var kernel = new InteractiveKernel();
         var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>();
+        var changes = new Dictionary<string, IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>>();
         foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
+        {
+            var values = new Dictionary<string, IReadOnlyList<CellOutput>>();
+            foreach (ChangedNumber value in cell.Values.Where(v => !v.IsOwn))
+                values[value.Text] = (await RunAsync(kernel, cell.Id, value.Source)).Outputs;
+            changes[cell.Id] = values;
             outputs[cell.Id] = (await RunAsync(kernel, cell.Id, cell.Source)).Outputs;
+        }
         var sheets = new List<RanSheet>();
         foreach (int seed in Seeds)
         {
@@ -46,7 +53,7 @@ public sealed class ApproachSpeedArtefacts : IAsyncLifetime
                 problems[cell.Id] = (await RunAsync(kernel, cell.Id, cell.Source)).Outputs;
             sheets.Add(new RanSheet(sheets.Count + 1, seed, problems));
         }
-        Lesson = new RanLesson(notebook, outputs) { Sheets = sheets };
+        Lesson = new RanLesson(notebook, outputs) { Changes = changes, Sheets = sheets };
         using var mathematics = new Mathematics();
         All = LessonArtefacts.Of(Lesson, mathematics, ArtefactChoice.All);
         HashSet<string> names = [.. All.Select(a => a.Name), Stem + ".pdf"];
