@@ -24,9 +24,11 @@ public sealed class ThirdPartyListTests
     [Fact]
     public void List_Licences_StandInItWithTheirText()
     {
-        foreach (string licence in new[] { "MIT", "MIT-0", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0" })
+        foreach (string licence in new[] { "MIT", "MIT-0", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0", "OFL-1.1" })
             Assert.Contains($"\n### {licence}\n\n```\n", List, StringComparison.Ordinal);
         Assert.Contains(File.ReadAllText(RepositoryRoot.Path("src/FlapAero.Handouts/Assets/third-party/temml/LICENSE")).Split('\n')[2], List, StringComparison.Ordinal);
+        string face = File.ReadAllText(RepositoryRoot.Path("src/FlapAero.Handouts/Assets/third-party/inter/LICENSE"));
+        Assert.Contains(face[..face.IndexOf(" (", StringComparison.Ordinal)], List, StringComparison.Ordinal);
     }
 
     /// <summary>What the script says of itself, so that another version brings another notice.</summary>

@@ -9,6 +9,10 @@ internal static class Assets
 
     public static string Style => Read(typeof(Assets).Assembly, "assets/page.css");
 
+    /// <summary>The pages' own type face, inside the style sheet: a page fetches nothing.</summary>
+    public static string Typeface { get; } = string.Concat(new[] { (File: "Regular", Weight: 400), (File: "Bold", Weight: 700) }.Select(face =>
+        $"@font-face {{ font-family: Inter; font-weight: {face.Weight}; src: url(data:font/woff2;base64,{Convert.ToBase64String(Bytes($"assets/third-party/inter/{face.File}.woff2"))}) format('woff2'); }}\n"));
+
     public static string BriefingStyle => Read(typeof(Assets).Assembly, "assets/briefing.css");
 
     /// <summary>Checks answers on a page.</summary>
@@ -35,9 +39,18 @@ internal static class Assets
 
     private static string Read(Assembly assembly, string name)
     {
-        using Stream stream = assembly.GetManifestResourceStream(name)
-            ?? throw new HandoutException($"{assembly.GetName().Name} carries no {name}; build it again.");
-        using var reader = new StreamReader(stream);
+        using var reader = new StreamReader(Open(assembly, name));
         return reader.ReadToEnd().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
+
+    private static byte[] Bytes(string name)
+    {
+        using Stream stream = Open(typeof(Assets).Assembly, name);
+        byte[] bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private static Stream Open(Assembly assembly, string name) => assembly.GetManifestResourceStream(name)
+        ?? throw new HandoutException($"{assembly.GetName().Name} carries no {name}; build it again.");
 }

@@ -51,7 +51,7 @@ internal sealed class PageBody(Mathematics mathematics)
 
     public string Contents()
     {
-        var nav = new StringBuilder("<nav aria-labelledby=\"contents\">\n<p id=\"contents\">Contents</p>\n<ol>\n");
+        var nav = new StringBuilder("<nav class=\"contents\" aria-labelledby=\"contents\">\n<p id=\"contents\">Contents</p>\n<ol>\n");
         foreach ((string id, string text) in _contents)
             nav.Append(CultureInfo.InvariantCulture, $"<li><a href=\"#{id}\">{HtmlText.Escape(text)}</a></li>\n");
         return nav.Append("</ol>\n</nav>\n").ToString();

@@ -14,7 +14,7 @@ internal static class PageShell
         + "%3Cpath d='M1 7h9l5 5' fill='none' stroke='%230072B2' stroke-width='3'/%3E%3C/svg%3E";
 
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; base-uri 'none'; form-action 'none'";
+    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'";
 
     private static readonly Lazy<string> Figures = new(() => FigureScript.Start.Trim());
     private static readonly Lazy<string> Answers = Script(() => Assets.Answers);
@@ -60,6 +60,7 @@ internal static class PageShell
             <title>{{HtmlText.Escape(title)}}</title>
             <link rel="icon" href="{{Icon}}">
             <style>
+            {{Assets.Typeface.Trim()}}
             {{Assets.Style.Trim()}}
             {{FigureScript.Style.Trim()}}
             {{(frame.IsProjected ? Assets.ProjectorStyle.Trim() : "")}}
