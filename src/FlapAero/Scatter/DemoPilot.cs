@@ -26,7 +26,7 @@ public static class DemoPilot
     public static LandingSetup Setup(Configuration configuration, Air air)
     {
         ArgumentNullException.ThrowIfNull(air);
-        return LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.DryPaved, air, Speed.FromKnots(HeldWind)));
+        return LandingSetup.For(configuration, air: air, headwind: Speed.FromKnots(HeldWind));
     }
 
     /// <summary>The landings that this pilot gets.</summary>
@@ -71,7 +71,7 @@ public static class DemoPilot
         LandingSetup meant = calm with
         {
             Technique = calm.Technique with { ThresholdSpeed = calm.Technique.ThresholdSpeed + Gust.Additive(factor) },
-            Runway = calm.Runway with { Headwind = MeanWind },
+            Headwind = MeanWind,
         };
         Dictionary<LandingVariable, Distribution> spread = Spread(meant);
         spread[LandingVariable.GustChange] = Distribution.Uniform(-factor, factor);
@@ -88,7 +88,7 @@ public static class DemoPilot
         Length flare = meant.FlareHeight;
         return new()
         {
-            [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
+            [LandingVariable.Headwind] = Held(meant.Headwind, HeldWind, SpeedUnit.Knot),
             [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
             [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
             [LandingVariable.FlareTimeConstant] = Around(technique.FlareTimeConstant, 0.9, 1.6),
@@ -97,7 +97,7 @@ public static class DemoPilot
             [LandingVariable.PowerCutHeight] = Around(flare, 0.5, 1),
             [LandingVariable.PowerCutTime] = Around(technique.PowerCutTime, 0.5, 1.5),
             [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.7, technique.NoseLowerSpeedFraction, 0.95),
-            [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
+            [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.BrakingFriction, 0.4),
         };
     }
 

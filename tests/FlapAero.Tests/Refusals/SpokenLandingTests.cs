@@ -152,6 +152,6 @@ public sealed class SpokenLandingTests
     private static LandingSetup Technique(Func<LandingTechnique, LandingTechnique> change, Speed? headwind = null) => Usual with
     {
         Technique = change(Usual.Technique),
-        Runway = Usual.Runway with { Headwind = headwind ?? Usual.Runway.Headwind },
+        Headwind = headwind ?? Usual.Headwind,
     };
 }
