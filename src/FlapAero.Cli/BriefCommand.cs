@@ -133,15 +133,23 @@ internal sealed class BriefCommand
         BriefingWind? wind = read.Wind(_wind.Name, Text(_wind));
         LandingMargin? margin = read.Margin(_margin.Name, Text(_margin));
         Speed? crosswind = read.Crosswind(_crosswind.Name, Text(_crosswind));
-        BriefingRunway? strip = runway is { } r && available is { } a && surface is not null && slope is { } s && elevation is { } e
-            ? read.Made("--runway, --length, --slope, --elevation, --over-threshold", () => new BriefingRunway(r.Name, r.Direction, a, surface, s, e, overThreshold))
+        Runway? strip = runway is { } r && available is { } a && surface is not null && slope is { } s && elevation is { } e
+            ? read.Made("--length, --slope, --elevation", () => new Runway
+            {
+                Name = r.Name,
+                Direction = r.Direction,
+                LengthAvailable = a,
+                Surface = surface,
+                Slope = s,
+                Elevation = e,
+            })
             : null;
         if (aeroplane is not null && mass is { } weight) read.Made(_weight.Name, () => aeroplane.Configure(aeroplane.FlapsUp, weight));
         // Parts that are there make a flight; what it then says is not said yet.
         BriefingRequest? request = read.Faults.Count == 0 && aeroplane is not null && mass is { } m && strip is not null && air is not null && wind is not null
-            ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit, --lowest-over-threshold", () => new BriefingRequest(
+            ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit, --over-threshold, --lowest-over-threshold", () => new BriefingRequest(
                 aeroplane, m, strip, air, wind, circuit, spacing, parsed.GetValue(_rightHand) ? CircuitHand.Right : CircuitHand.Left, margin,
-                crosswind, lowestOver))
+                crosswind, overThreshold, lowestOver))
             : null;
         return read.Faults.Count == 0 ? request : null;
     }

@@ -169,7 +169,7 @@ public sealed class BriefingSheetTests
         Aeroplane h4 = demo.Aeroplane;
         Aeroplane aeroplane = new(
             h4.Name, h4.Description, h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, h4.FlapSettings, Knots(limit));
-        BriefingRunway runway = new("24", demo.Runway.Direction, Length.FromMeters(2900), RunwaySurface.DryPaved, 0, demo.Runway.Elevation);
+        Runway runway = demo.Runway with { LengthAvailable = Length.FromMeters(2900), Surface = RunwaySurface.DryPaved };
         BriefingWind wind = new(new Wind(Angle.FromDegrees(330), Speed.FromKnots(0.7 * gust)), Speed.FromKnots(gust));
         return BriefingSheet.Of(Briefing.For(new(aeroplane, demo.Mass, runway, demo.Air, wind, crosswindLimit: Knots(own))).Made);
     }
@@ -179,7 +179,7 @@ public sealed class BriefingSheetTests
     private static BriefingSheet On(double metres)
     {
         BriefingRequest demo = DemoBriefings.Flight;
-        BriefingRunway runway = new("24", demo.Runway.Direction, Length.FromMeters(metres), demo.Runway.Surface, 0, demo.Runway.Elevation);
+        Runway runway = demo.Runway with { LengthAvailable = Length.FromMeters(metres) };
         return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, demo.Mass, runway, demo.Air, demo.Wind)).Made);
     }
 

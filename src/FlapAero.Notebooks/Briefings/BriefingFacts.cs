@@ -9,7 +9,7 @@ internal static class BriefingFacts
     public static IEnumerable<SheetPart> Of(Briefing briefing)
     {
         BriefingRequest flight = briefing.Request;
-        BriefingRunway runway = flight.Runway;
+        Runway runway = flight.Runway;
         yield return new FactsPart("flight", null,
         [
             ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),

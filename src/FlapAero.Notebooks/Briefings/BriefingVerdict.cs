@@ -37,7 +37,7 @@ internal static class BriefingVerdict
     private static StatementPart Runway(Briefing briefing)
     {
         BriefedLanding landing = briefing.Flapless.Landing;
-        BriefingRunway runway = briefing.Request.Runway;
+        Runway runway = briefing.Request.Runway;
         string margin = Metres(landing.WithMargin), there = MetresAvailable(runway.LengthAvailable);
         string touch = Metres(landing.Result.TouchdownDistance), third = MetresAvailable(runway.EndOfFirstThird);
         return landing.Fit switch
@@ -66,8 +66,8 @@ internal static class BriefingVerdict
     {
         BriefedLanding landing = briefing.Flapless.Landing;
         string point = $"{Metres(landing.AimingPoint)} past the threshold, {Over(briefing)} over it";
-        return landing.ThresholdHeight < briefing.Request.Runway.ThresholdHeight
-            ? $"Aim {point}, not {QuantityText.Of(briefing.Request.Runway.ThresholdHeight, "ft 0")}."
+        return landing.ThresholdHeight < briefing.Request.ThresholdHeight
+            ? $"Aim {point}, not {QuantityText.Of(briefing.Request.ThresholdHeight, "ft 0")}."
             : $"Aim {point}.";
     }
 

@@ -19,7 +19,7 @@ internal static class BriefingWords
 
     private static ListPart Gates(Briefing briefing)
     {
-        BriefingRunway runway = briefing.Request.Runway;
+        Runway runway = briefing.Request.Runway;
         Speed approach = Whole(briefing.Flapless.Speeds.ApproachIndicated);
         return new("gates", "Go around if",
         [
@@ -82,7 +82,7 @@ internal static class BriefingWords
         string Plain(double value, string pattern) => QuantityText.Of(value, pattern);
         string wind = briefing.Headwind.Knots >= 0 ? "half the headwind" : "one and a half of the tailwind";
         string counted = flight.Runway.Surface.Better is null ? "" : $" Counted {Counted(briefing)}.";
-        string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * LandingRunway.UsualBrakingShare, "0.00")} "
+        string friction = $"rolling {Plain(surface.RollingFriction, "0.00")}, braking {Plain(surface.BrakingFriction * pilot.BrakingShare, "0.00")} "
             + $"(three quarters of the textbook's{(surface.FromMemory ? ", from memory" : "")})";
         return new("assumed", "Assumed",
             $"Speeds {Plain(BriefingTechnique.LevelMultiple, "0.0")} and then {Plain(BriefingTechnique.DescentMultiple, "0.0")} × the stall of flaps up on downwind, {Plain(BriefingTechnique.DescentMultiple, "0.0")} on base and {Plain(BriefingTechnique.FinalMultiple, "0.0")} on final × that of the leg's flaps, never slower than the next leg; "

@@ -6,7 +6,13 @@ namespace FlapAero;
 public static class Brackmere
 {
     /// <summary>Runway 30: asphalt, level, at Quillmere's elevation.</summary>
-    public static BriefingRunway Runway30 { get; } = new("30", Angle.FromDegrees(300), Length.FromMeters(1400), RunwaySurface.DryPaved, 0, Quillmere.Elevation);
+    public static Runway Runway30 { get; } = new()
+    {
+        Name = "30",
+        Direction = Angle.FromDegrees(300),
+        LengthAvailable = Length.FromMeters(1400),
+        Elevation = Quillmere.Elevation,
+    };
 
     /// <summary>From overhead Quillmere to standing on the taxiway: the way, a circuit, the roll.</summary>
     public static Duration TimeAway { get; } = Duration.FromMinutes(40);

@@ -9,13 +9,27 @@ public static class Quillmere
     public static Length Elevation { get; } = Length.FromFeet(600);
 
     /// <summary>Runway 24: asphalt, level. Its other end is <see cref="Runway06"/>.</summary>
-    public static BriefingRunway Runway24 { get; } = new("24", Angle.FromDegrees(240), Length.FromMeters(780), RunwaySurface.DryPaved, 0, Elevation);
+    public static Runway Runway24 { get; } = new()
+    {
+        Name = "24",
+        Direction = Angle.FromDegrees(240),
+        LengthAvailable = Length.FromMeters(780),
+        Elevation = Elevation,
+    };
 
     /// <summary>Runway 06: the same asphalt from the other end.</summary>
-    public static BriefingRunway Runway06 { get; } = new("06", Angle.FromDegrees(60), Length.FromMeters(780), RunwaySurface.DryPaved, 0, Elevation);
+    public static Runway Runway06 { get; } = Runway24 with { Name = "06", Direction = Angle.FromDegrees(60) };
 
     /// <summary>Runway 33: grass, uphill.</summary>
-    public static BriefingRunway Runway33 { get; } = new("33", Angle.FromDegrees(330), Length.FromMeters(620), RunwaySurface.FirmGrass, 0.015, Elevation);
+    public static Runway Runway33 { get; } = new()
+    {
+        Name = "33",
+        Direction = Angle.FromDegrees(330),
+        LengthAvailable = Length.FromMeters(620),
+        Surface = RunwaySurface.FirmGrass,
+        Slope = 0.015,
+        Elevation = Elevation,
+    };
 
     /// <summary>Monday: calm and cool.</summary>
     public static DemoDay Monday { get; } = new("Monday", Degrees(9), Blowing(240, 0));

@@ -43,7 +43,7 @@ public sealed class BriefedLanding
     public Length ThresholdHeight => Setup.Technique.ThresholdHeight;
 
     /// <summary>Where that path meets the runway, past the threshold: the point to aim at.</summary>
-    public Length AimingPoint => ThresholdHeight / Math.Tan(Setup.Technique.PathAngle.Radians);
+    public Length AimingPoint => FinalPath.AimingPoint(ThresholdHeight, Setup.Technique.PathAngle);
 
     /// <summary>What the model makes of it on the runway's surface.</summary>
     public LandingResult Result { get; }

@@ -19,7 +19,7 @@ internal sealed class BriefingMaker
         if (flight.Speeds(aeroplane.FlapsUp) is not { } up) return new(null, flight._refusals);
         const string name = "without flaps";
         BriefedLanding? landing = flight.Try($"Landing {name}", () => flight.AimedLanding(up, name));
-        Length over = landing?.ThresholdHeight ?? request.Runway.ThresholdHeight;
+        Length over = landing?.ThresholdHeight ?? request.ThresholdHeight;
         BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit(up, [up, up, up], over, name));
         if (circuit is null || landing is null) return new(null, flight._refusals);
         BriefedSpeeds?[] speeds = [up, .. aeroplane.FlapSettings.Skip(1).Select(comparison.Speeds)];
@@ -46,13 +46,13 @@ internal sealed class BriefingMaker
         $"Speeds with flaps {flaps}", () => new BriefedSpeeds(_request.Aeroplane.Configure(flaps, _request.Mass), _request.Air, _additive));
 
     /// <summary>
-    /// Aimed so that the wheels touch within the first third with the margin kept: the runway's own height over the threshold if that does it,
-    /// or the highest below it that does; the runway's own where none does.
+    /// Aimed so that the wheels touch within the first third with the margin kept: the height over the threshold that is asked for if that does it,
+    /// or the highest below it that does; the one asked for where none does.
     /// </summary>
     private BriefedLanding? AimedLanding(BriefedSpeeds speeds, string name)
     {
         Length lowest = _request.LowestThresholdHeight;
-        BriefedLanding? usual = Landing(speeds, _request.Runway.ThresholdHeight, name);
+        BriefedLanding? usual = Landing(speeds, _request.ThresholdHeight, name);
         BriefedLanding? landing = usual;
         while (landing is not null && landing.Fit != RunwayFit.Fits && landing.ThresholdHeight > lowest)
         {
@@ -66,12 +66,14 @@ internal sealed class BriefingMaker
 
     private BriefedLanding? Landing(BriefedSpeeds speeds, Length over, string name)
     {
-        LandingSetup usual = _request.Runway.LandingOf(speeds.Configuration, _request.Air, _request.Wind.Mean, over);
+        Speed headwind = LandingMargin.PlannedHeadwind(_request.Wind.Mean.Headwind(_request.Runway.Direction));
+        LandingSetup usual = LandingSetup.For(
+            speeds.Configuration, _request.Runway, LandingPilot.Usual with { ThresholdHeight = over }, _request.Air, headwind);
         LandingSetup setup = usual with { Technique = usual.Technique with { ThresholdSpeed = speeds.Approach.True } };
         LandingReport report = FlapAero.Landing.Fly(setup);
         if (report.Result is { } result)
         {
-            (PlannedDistance? planned, string why) = PlannedDistance.Of(setup, _request.Runway.Surface, LandingRunway.UsualBrakingShare);
+            (PlannedDistance? planned, string why) = PlannedDistance.Of(setup, _request.Runway.Surface);
             if (planned is not null) return new(setup, result, planned, _request);
             _refusals.Add($"Landing {name}, {why}");
             return null;
@@ -94,11 +96,9 @@ internal sealed class BriefingMaker
         Length? Longer()
         {
             if (new BriefingMaker(_request).Landing(up, _request.LowestThresholdHeight, "") is not { } lowest) return null;
-            BriefingRunway here = _request.Runway;
-            for (Length length = BriefedLanding.RoundedUp(lowest.RunwayNeeded); length < BriefingRunway.Longest; length += BriefingTechnique.DistanceStep)
+            for (Length length = BriefedLanding.RoundedUp(lowest.RunwayNeeded); length < Runway.Longest; length += BriefingTechnique.DistanceStep)
             {
-                BriefingRunway longer = new(here.Name, here.Direction, length, here.Surface, here.Slope, here.Elevation, here.ThresholdHeight);
-                if (Fits(_request.With(runway: longer), aeroplane.FlapsUp)) return length;
+                if (Fits(_request.With(runway: _request.Runway with { LengthAvailable = length }), aeroplane.FlapsUp)) return length;
             }
 
             return null;
@@ -146,8 +146,8 @@ internal sealed class BriefingMaker
             new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
             new(onLegs[2].Configuration, final, LandingPilot.Usual.PathAngle));
         CircuitOutcome outcome = FlapAero.Circuit.Backwards(new(
-            new(_request.Runway.Direction, over), _request.Wind.Mean, _request.Hand, _request.CircuitHeight,
-            _request.Spacing, legs, Thrusts(legs), bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut)));
+            _request.Runway, _request.Wind.Mean, _request.Hand, _request.CircuitHeight, _request.Spacing, legs, Thrusts(legs),
+            bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut), thresholdHeight: over));
         if (outcome.Circuit is not { } circuit)
         {
             _refusals.Add($"Circuit {name}: {outcome.Refusal!.Message}");

@@ -8,7 +8,7 @@ public sealed class BriefingRequest
     /// <summary>A flight.</summary>
     /// <param name="aeroplane">The aeroplane; it has flaps.</param>
     /// <param name="mass">Its mass at the landing, within the aeroplane's limits.</param>
-    /// <param name="runway">The runway.</param>
+    /// <param name="runway">The runway, with its direction and its landing distance available.</param>
     /// <param name="air">The air over the runway.</param>
     /// <param name="wind">The wind.</param>
     /// <param name="circuitHeight">Circuit height above the runway, 150 m to 3 000 m; 1 000 ft where none is given.</param>
@@ -16,16 +16,17 @@ public sealed class BriefingRequest
     /// <param name="hand">To which side the circuit turns.</param>
     /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
     /// <param name="crosswindLimit">The instructor's own limit, 1 kt to 60 kt; the lower of it and the aeroplane's counts.</param>
+    /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; 50 ft where none is given. The float may ask for less.</param>
     /// <param name="lowestThresholdHeight">
-    /// How low over the threshold the school lets a student aim, 5 m to 60 m; 30 ft where none is given, and never above the runway's own.
+    /// How low over the threshold the school lets a student aim, 5 m to 60 m; 30 ft where none is given, and never above the usual height.
     /// </param>
     /// <exception cref="RefusedInputException">
     /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's.
     /// </exception>
     public BriefingRequest(
-        Aeroplane aeroplane, Mass mass, BriefingRunway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
+        Aeroplane aeroplane, Mass mass, Runway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
         Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null, Speed? crosswindLimit = null,
-        Length? lowestThresholdHeight = null)
+        Length? thresholdHeight = null, Length? lowestThresholdHeight = null)
     {
         ArgumentNullException.ThrowIfNull(aeroplane);
         ArgumentNullException.ThrowIfNull(runway);
@@ -39,7 +40,8 @@ public sealed class BriefingRequest
         Aeroplane = aeroplane;
         Mass = Require.Between(
             mass, aeroplane.MinimumMass, aeroplane.MaximumMass, "mass", $"{aeroplane.Name} is flown between them.");
-        Runway = runway;
+        // A runway without them is refused here, and not first where they are used.
+        (Runway, _, _) = (runway, runway.Direction, runway.LengthAvailable);
         Air = air;
         Wind = wind;
         Length height = circuitHeight ?? Length.FromFeet(1000);
@@ -53,17 +55,15 @@ public sealed class BriefingRequest
         Hand = hand;
         Margin = margin ?? LandingMargin.SeventyPercent;
         CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
-        Length lowest = lowestThresholdHeight is { } low
-            ? Require.Between(
-                low, Length.FromMeters(5), Length.FromMeters(60), "lowest height over the threshold",
-                "Lower leaves no height to round out from.", nameof(lowestThresholdHeight))
-            : Length.FromFeet(30);
-        LowestThresholdHeight = lowest < runway.ThresholdHeight ? lowest : runway.ThresholdHeight;
+        ThresholdHeight = FinalPath.Over(thresholdHeight ?? LandingPilot.Usual.ThresholdHeight, argument: nameof(thresholdHeight));
+        Length lowest = FinalPath.Over(
+            lowestThresholdHeight ?? Length.FromFeet(30), "lowest height over the threshold", nameof(lowestThresholdHeight));
+        LowestThresholdHeight = lowest < ThresholdHeight ? lowest : ThresholdHeight;
     }
 
     /// <summary>The same flight with another mass, wind or runway.</summary>
-    internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null, BriefingRunway? runway = null) => new(
-        Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit, LowestThresholdHeight);
+    internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null, Runway? runway = null) => new(
+        Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit, ThresholdHeight, LowestThresholdHeight);
 
     /// <summary>The aeroplane.</summary>
     public Aeroplane Aeroplane { get; }
@@ -72,7 +72,7 @@ public sealed class BriefingRequest
     public Mass Mass { get; }
 
     /// <summary>The runway.</summary>
-    public BriefingRunway Runway { get; }
+    public Runway Runway { get; }
 
     /// <summary>The air over it.</summary>
     public Air Air { get; }
@@ -91,6 +91,9 @@ public sealed class BriefingRequest
 
     /// <summary>The margin on the landing distance.</summary>
     public LandingMargin Margin { get; }
+
+    /// <summary>Wheels over the threshold, where the float does not ask for less.</summary>
+    public Length ThresholdHeight { get; }
 
     /// <summary>How low over the threshold the school lets a student aim.</summary>
     public Length LowestThresholdHeight { get; }

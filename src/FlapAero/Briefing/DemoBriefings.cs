@@ -14,7 +14,14 @@ public static class DemoBriefings
             return new(
                 DemoAeroplanes.TrainerH4,
                 Mass.FromKilograms(1050),
-                new("24", Angle.FromDegrees(240), Length.FromMeters(900), RunwaySurface.FirmGrass, slope: 0, elevation),
+                new()
+                {
+                    Name = "24",
+                    Direction = Angle.FromDegrees(240),
+                    LengthAvailable = Length.FromMeters(900),
+                    Surface = RunwaySurface.FirmGrass,
+                    Elevation = elevation,
+                },
                 Air.AtTemperature(Air.PressureAltitudeOf(elevation, Pressure.FromHectopascals(1018)), Temperature.FromDegreesCelsius(22)),
                 new(new(Angle.FromDegrees(210), Speed.FromKnots(12)), Speed.FromKnots(20)));
         }

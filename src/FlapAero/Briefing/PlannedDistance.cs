@@ -38,22 +38,21 @@ public sealed class PlannedDistance
     public Length? ByRule { get; }
 
     /// <summary>The planned distance, or the explanation of the landing that cannot happen.</summary>
-    /// <param name="setup">The landing; the two coefficients of its runway do not matter.</param>
+    /// <param name="setup">The landing; the surface of its runway does not matter.</param>
     /// <param name="surface">The surface.</param>
-    /// <param name="brakingShare">What the pilot takes of a surface's braking coefficient, 0 to 1.</param>
-    internal static (PlannedDistance? Planned, string Explanation) Of(LandingSetup setup, RunwaySurface surface, double brakingShare)
+    internal static (PlannedDistance? Planned, string Explanation) Of(LandingSetup setup, RunwaySurface surface)
     {
         PlannedDistance? better = null;
-        if (surface.Better is { } other && Of(setup, other, brakingShare) is var (found, why))
+        if (surface.Better is { } other && Of(setup, other) is var (found, why))
         {
             if (found is null) return (null, why);
             better = found;
         }
 
-        LandingReport report = FlapAero.Landing.Fly(On(setup, surface, brakingShare));
+        LandingReport report = FlapAero.Landing.Fly(On(setup, surface));
         if (report.Result is not { } result) return (null, $"on {surface.Name}: {report.Explanation}");
         Length? byRule = surface.Rule is { } rule
-            ? FlapAero.Landing.Fly(On(setup, Best(surface), brakingShare)).Result!.StopDistance * rule.Factor : null;
+            ? FlapAero.Landing.Fly(On(setup, Best(surface))).Result!.StopDistance * rule.Factor : null;
         PlannedDistance planned = new(result.StopDistance, DistanceBasis.Model, surface, byRule);
         if (byRule is { } ruled && ruled > planned.Length) planned = new(ruled, DistanceBasis.Rule, surface, byRule);
         if (better is not null && better.Length > planned.Length)
@@ -62,14 +61,8 @@ public sealed class PlannedDistance
     }
 
     /// <summary>The same landing on a surface.</summary>
-    internal static LandingSetup On(LandingSetup setup, RunwaySurface surface, double brakingShare) => setup with
-    {
-        Runway = setup.Runway with
-        {
-            RollingFriction = surface.RollingFriction,
-            BrakingFriction = surface.Braking(brakingShare),
-        },
-    };
+    internal static LandingSetup On(LandingSetup setup, RunwaySurface surface) =>
+        setup with { Runway = setup.Runway with { Surface = surface } };
 
     private static RunwaySurface Best(RunwaySurface surface) => surface.Better is { } better ? Best(better) : surface;
 }

@@ -13,6 +13,8 @@ public sealed class CircuitPlan
     /// <summary>By when common practice wants to be on the extended centreline.</summary>
     private static readonly Length UsualEstablished = Length.FromFeet(300);
 
+    private readonly Length? _touchdownPoint;
+
     /// <summary>A plan.</summary>
     /// <param name="runway">The runway.</param>
     /// <param name="wind">The wind, at all heights.</param>
@@ -27,12 +29,17 @@ public sealed class CircuitPlan
     /// practice). With a level downwind leg power is reduced in the base turn and nothing is open: then none may be given.
     /// </param>
     /// <param name="establishedBy">Least height at the end of the turn to final; 300 ft (common practice) where none is given.</param>
+    /// <param name="thresholdHeight">h_t, wheels over the threshold, 5 m to 60 m; the usual pilot's 50 ft where none is given.</param>
+    /// <param name="touchdownPoint">
+    /// The point that "abeam" and "behind the wing" mean, past the threshold, 0 to 2 000 m; where none is given, the aiming point.
+    /// </param>
     /// <exception cref="RefusedInputException">
     /// A value outside its range; a fix beside a level downwind leg.
     /// </exception>
     public CircuitPlan(
-        CircuitRunway runway, Wind wind, CircuitHand hand, Length height, Length spacing, CircuitLegs legs,
-        ThrustRange thrust, Angle bankLimit, CircuitFix? fix = null, Length? establishedBy = null)
+        Runway runway, Wind wind, CircuitHand hand, Length height, Length spacing, CircuitLegs legs,
+        ThrustRange thrust, Angle bankLimit, CircuitFix? fix = null, Length? establishedBy = null, Length? thresholdHeight = null,
+        Length? touchdownPoint = null)
     {
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(wind);
@@ -55,14 +62,19 @@ public sealed class CircuitPlan
         BankLimit = Require.Between(
             bankLimit, Turn.LeastBank, Turn.SteepestBank, "bank limit", "Less is straight flight; more is no turn of a light aeroplane.");
         Fix = fix ?? (legs.Downwind.Descent.IsLevel ? null : CircuitFix.BaseTurnAt(Angle.FromDegrees(45)));
+        ThresholdHeight = FinalPath.Over(thresholdHeight ?? LandingPilot.Usual.ThresholdHeight, argument: nameof(thresholdHeight));
+        _touchdownPoint = touchdownPoint is { } point
+            ? Require.Between(
+                point, Length.Zero, Length.FromMeters(2000), "touchdown point", "It lies on the runway.", nameof(touchdownPoint))
+            : null;
         Length established = establishedBy ?? UsualEstablished;
         EstablishedBy = Require.Between(
-            established, runway.ThresholdHeight, Length.FromMeters(3000), "height to be established by",
+            established, ThresholdHeight, Length.FromMeters(3000), "height to be established by",
             "It lies above the threshold height.", nameof(establishedBy));
     }
 
     /// <summary>The runway.</summary>
-    public CircuitRunway Runway { get; }
+    public Runway Runway { get; }
 
     /// <summary>The wind.</summary>
     public Wind Wind { get; }
@@ -91,11 +103,14 @@ public sealed class CircuitPlan
     /// <summary>Least height at the end of the turn to final.</summary>
     public Length EstablishedBy { get; }
 
-    /// <summary>Where the final path meets the runway, h_t/tan γ_p past the threshold.</summary>
-    public Length AimingPoint => Runway.ThresholdHeight / Math.Tan(Legs.Final.PathAngle.Radians);
+    /// <summary>h_t, wheels over the threshold: the final path passes there.</summary>
+    public Length ThresholdHeight { get; }
 
-    /// <summary>The point that "abeam" means, past the threshold: the runway's touchdown point, else the aiming point.</summary>
-    public Length TouchdownPoint => Runway.TouchdownPoint ?? AimingPoint;
+    /// <summary>Where the final path meets the runway, h_t/tan γ_p past the threshold.</summary>
+    public Length AimingPoint => FinalPath.AimingPoint(ThresholdHeight, Legs.Final.PathAngle);
+
+    /// <summary>The point that "abeam" means, past the threshold: the one that was given, else the aiming point.</summary>
+    public Length TouchdownPoint => _touchdownPoint ?? AimingPoint;
 
     /// <summary>This plan with some things changed.</summary>
     /// <remarks>Formula: none, it is a copy. Range: as the constructor's. Source: [common-practice].</remarks>
@@ -109,16 +124,20 @@ public sealed class CircuitPlan
     /// <param name="bankLimit">Another limit.</param>
     /// <param name="fix">Another fix.</param>
     /// <param name="establishedBy">Another height to be established by.</param>
+    /// <param name="thresholdHeight">Another height over the threshold.</param>
+    /// <param name="touchdownPoint">Another point that "abeam" means.</param>
     /// <returns>The changed plan.</returns>
     /// <exception cref="RefusedInputException">A value outside its range.</exception>
     /// <example><code>DemoCircuits.FlapsUp.With(spacing: Length.FromNauticalMiles(1)).Spacing.NauticalMiles // 1.0</code></example>
     public CircuitPlan With(
-        CircuitRunway? runway = null, Wind? wind = null, CircuitHand? hand = null, Length? height = null, Length? spacing = null,
-        CircuitLegs? legs = null, ThrustRange? thrust = null, Angle? bankLimit = null, CircuitFix? fix = null, Length? establishedBy = null)
+        Runway? runway = null, Wind? wind = null, CircuitHand? hand = null, Length? height = null, Length? spacing = null,
+        CircuitLegs? legs = null, ThrustRange? thrust = null, Angle? bankLimit = null, CircuitFix? fix = null, Length? establishedBy = null,
+        Length? thresholdHeight = null, Length? touchdownPoint = null)
     {
         bool level = (legs ?? Legs).Downwind.Descent.IsLevel;
         return new(
             runway ?? Runway, wind ?? Wind, hand ?? Hand, height ?? Height, spacing ?? Spacing, legs ?? Legs,
-            thrust ?? Thrust, bankLimit ?? BankLimit, fix ?? (level ? null : Fix), establishedBy ?? EstablishedBy);
+            thrust ?? Thrust, bankLimit ?? BankLimit, fix ?? (level ? null : Fix), establishedBy ?? EstablishedBy,
+            thresholdHeight ?? ThresholdHeight, touchdownPoint ?? _touchdownPoint);
     }
 }

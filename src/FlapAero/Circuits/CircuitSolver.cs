@@ -34,7 +34,7 @@ internal sealed class CircuitSolver
         _flights = flights;
         _height = plan.Height.Meters;
         _spacing = plan.Spacing.Meters;
-        _threshold = plan.Runway.ThresholdHeight.Meters;
+        _threshold = plan.ThresholdHeight.Meters;
         _touchdown = plan.TouchdownPoint.Meters;
         _slope = Math.Tan(plan.Legs.Final.PathAngle.Radians);
         _baseTurnTime = (flights.Base.Heading - flights.Downwind.Heading) / flights.TurnToBase.Rate;

@@ -77,7 +77,7 @@ public static class DemoCircuits
     private static Angle PathAngle => Angle.FromDegrees(3.5);
 
     private static CircuitPlan Plan(CircuitLegs legs) => new(
-        new CircuitRunway(Angle.FromDegrees(90), Length.FromFeet(50)),
+        new Runway { Name = "09", Direction = Angle.FromDegrees(90) },
         new Wind(Angle.FromDegrees(90), Speed.Zero),
         CircuitHand.Left,
         height: Length.FromFeet(1000),

@@ -100,7 +100,7 @@ public sealed class FlownCircuit
     // Never level nor straight down: the turn ends before the threshold, and the aim lies past it.
     private double StraightToTheAim => Math.Atan2(RollOut.Height, Planned.Plan.AimingPoint.Meters - RollOut.X);
 
-    private double PathHeight(double x) => Planned.Plan.Runway.ThresholdHeight.Meters
+    private double PathHeight(double x) => Planned.Plan.ThresholdHeight.Meters
         - x * Math.Tan(Planned.Plan.Legs.Final.PathAngle.Radians);
 
     private static Length Feet(double si) => Length.FromMeters(si).ToUnit(LengthUnit.Foot);

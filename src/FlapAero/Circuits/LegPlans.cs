@@ -75,8 +75,7 @@ public sealed class FinalLeg
         LegSpeed.NotTooFast(configuration, airspeed);
         Configuration = configuration;
         Airspeed = airspeed;
-        PathAngle = Require.Between(
-            pathAngle, Angle.FromDegrees(1), Angle.FromDegrees(15), "path angle", "Light aeroplanes approach inside it.");
+        PathAngle = FinalPath.Approach(pathAngle);
     }
 
     /// <summary>Aeroplane, flap and mass.</summary>

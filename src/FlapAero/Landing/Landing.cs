@@ -21,7 +21,7 @@ public static class Landing
     /// [landing-conditions].
     /// </remarks>
     /// <param name="setup">The landing.</param>
-    /// <param name="conditions">What it meets beyond steady wind and a runway's two coefficients; nothing where none are given.</param>
+    /// <param name="conditions">What it meets beyond a steady wind; nothing where none are given.</param>
     /// <param name="interval">Longest time between points of the trajectory, 1 ms to 1 h; 0.1 s where none is given.</param>
     /// <returns>The report.</returns>
     /// <exception cref="RefusedInputException">

@@ -67,6 +67,9 @@ public sealed record LandingPilot
     /// <summary>f_n: elevator and patience hold the nose up while the first seventh of the speed goes.</summary>
     public double NoseLowerSpeedFraction { get; init; } = 0.85;
 
+    /// <summary>What firm braking takes of a surface's coefficient: 0.3 of the textbooks' 0.4 on dry asphalt.</summary>
+    public double BrakingShare { get; init; } = 0.75;
+
     /// <summary>Too fast, or slower where negative.</summary>
     /// <remarks>Formula: added to <see cref="SpeedAdditive"/>. Range: to 100 kt either way. Source: [common-practice].</remarks>
     /// <param name="by">By how much, in calibrated airspeed.</param>

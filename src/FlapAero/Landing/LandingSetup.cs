@@ -1,3 +1,4 @@
+using System.Globalization;
 using FlapAero.Equations;
 using UnitsNet;
 using UnitsNet.Units;
@@ -31,8 +32,8 @@ public sealed record LandingSetup
         }
     }
 
-    /// <summary>Runway, air and wind.</summary>
-    public required LandingRunway Runway
+    /// <summary>The runway; dry, paved and level where none is given.</summary>
+    public Runway Runway
     {
         get;
         init
@@ -40,7 +41,21 @@ public sealed record LandingSetup
             ArgumentNullException.ThrowIfNull(value);
             field = value;
         }
-    }
+    } = new();
+
+    /// <summary>The air; standard sea level where none is given.</summary>
+    public Air Air
+    {
+        get;
+        init
+        {
+            ArgumentNullException.ThrowIfNull(value);
+            field = value;
+        }
+    } = Air.StandardSeaLevel;
+
+    /// <summary>w, steady and the same at every height, negative from behind; a calm where none is given.</summary>
+    public Speed Headwind { get; init; } = Speed.Zero;
 
     /// <summary>The landing of a configuration on a runway, as a pilot flies it.</summary>
     /// <remarks>
@@ -49,27 +64,32 @@ public sealed record LandingSetup
     /// the rest.
     /// </remarks>
     /// <param name="configuration">Aeroplane, flap and mass.</param>
-    /// <param name="runway">Runway, air and wind; dry, paved and level, at standard sea level in a calm where none is given.</param>
+    /// <param name="runway">The runway; dry, paved and level where none is given.</param>
     /// <param name="pilot">The pilot; <see cref="LandingPilot.Usual"/> where none is given.</param>
+    /// <param name="air">The air; standard sea level where none is given.</param>
+    /// <param name="headwind">w along the runway, negative from behind; a calm where none is given.</param>
     /// <returns>The landing, to be flown.</returns>
     /// <exception cref="ArgumentNullException">No configuration.</exception>
     /// <exception cref="RefusedInputException">
-    /// A multiple or an additive that makes no speed; otherwise as <see cref="LandingAeroplane.FromConfiguration"/>.
+    /// A multiple or an additive that makes no speed; a wind that nobody lands in; otherwise as <see cref="LandingAeroplane.FromConfiguration"/>.
     /// </exception>
     /// <example><code>LandingSetup.For(flapsUp).Technique.ThresholdSpeed.Knots // 69.2</code></example>
-    public static LandingSetup For(Configuration configuration, LandingRunway? runway = null, LandingPilot? pilot = null)
+    public static LandingSetup For(
+        Configuration configuration, Runway? runway = null, LandingPilot? pilot = null, Air? air = null, Speed? headwind = null)
     {
         ArgumentNullException.ThrowIfNull(configuration);
-        LandingRunway on = runway ?? LandingRunway.On(RunwaySurface.DryPaved);
+        Air day = air ?? Air.StandardSeaLevel;
+        Speed wind = headwind ?? Speed.Zero;
+        Require.Headwind(wind, argument: nameof(headwind));
         LandingPilot who = pilot ?? LandingPilot.Usual;
-        Speed reference = configuration.ReferenceSpeed(on.Air, who.SpeedMultiple).Calibrated;
+        Speed reference = configuration.ReferenceSpeed(day, who.SpeedMultiple).Calibrated;
         return new()
         {
-            Aeroplane = LandingAeroplane.FromConfiguration(configuration, on.Air, who.TouchdownLiftFraction),
+            Aeroplane = LandingAeroplane.FromConfiguration(configuration, day, who.TouchdownLiftFraction),
             Technique = new()
             {
                 ThresholdHeight = who.ThresholdHeight,
-                ThresholdSpeed = FlapAero.Airspeed.FromCalibrated(reference + who.SpeedAdditive, on.Air).True,
+                ThresholdSpeed = FlapAero.Airspeed.FromCalibrated(reference + who.SpeedAdditive, day).True,
                 PathAngle = who.PathAngle,
                 FlareTimeConstant = who.FlareTimeConstant,
                 HoldOffHeight = who.HoldOffHeight,
@@ -77,8 +97,11 @@ public sealed record LandingSetup
                 PowerCutHeight = who.PowerCutHeight,
                 PowerCutTime = who.PowerCutTime,
                 NoseLowerSpeedFraction = who.NoseLowerSpeedFraction,
+                BrakingShare = who.BrakingShare,
             },
-            Runway = on,
+            Runway = runway ?? new(),
+            Air = day,
+            Headwind = wind,
         };
     }
 
@@ -114,8 +137,12 @@ public sealed record LandingSetup
     public bool TailEndsHoldOff =>
         Aeroplane.TailLimitLiftCoefficient < Technique.TouchdownLiftFraction * Aeroplane.MaximumLiftCoefficient;
 
-    /// <summary>Pilot, aeroplane and runway.</summary>
-    public override string ToString() => $"{Technique}; {Aeroplane}; {Runway}";
+    /// <summary>μ_b that this pilot gets on this surface: a share of the surface's, and not less than of wheels that roll.</summary>
+    public double BrakingFriction => Runway.Surface.Braking(Technique.BrakingShare);
+
+    /// <summary>Pilot, aeroplane, runway and wind.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{Technique}; {Aeroplane}; {Runway}; headwind {Headwind.Knots:0.0} kt");
 
     /// <summary>Speaks of this landing in the units that its quantities were given in.</summary>
     internal LandingVoice Voice => new QuantityVoice(variable => Given(variable)?.Unit);
@@ -155,8 +182,8 @@ public sealed record LandingSetup
         LandingVariable.Span => Aeroplane.Span,
         LandingVariable.WingHeight => Aeroplane.WingHeight,
         LandingVariable.IdleThrust => Aeroplane.IdleThrust.AtRest,
-        LandingVariable.Density => Runway.Air.Density,
-        LandingVariable.Headwind => Runway.Headwind,
+        LandingVariable.Density => Air.Density,
+        LandingVariable.Headwind => Headwind,
         LandingVariable.ThresholdHeight => Technique.ThresholdHeight,
         LandingVariable.ThresholdSpeed => Technique.ThresholdSpeed,
         LandingVariable.PathAngle => Technique.PathAngle,
@@ -192,8 +219,8 @@ public sealed record LandingSetup
         ZeroLiftDrag = Aeroplane.ZeroLiftDragCoefficient,
         Oswald = Aeroplane.Oswald,
         MaximumLift = Aeroplane.MaximumLiftCoefficient,
-        Density = Runway.Air.SiDensity,
-        Headwind = Runway.Headwind.MetersPerSecond,
+        Density = Air.SiDensity,
+        Headwind = Headwind.MetersPerSecond,
         ThresholdHeight = Technique.ThresholdHeight.Meters,
         ThresholdSpeed = Technique.ThresholdSpeed.MetersPerSecond,
         PathAngleDegrees = Technique.PathAngle.Degrees,
@@ -210,8 +237,8 @@ public sealed record LandingSetup
         NoseHighLift = Aeroplane.NoseHighLiftCoefficient,
         NoseLowerSpeedFraction = Technique.NoseLowerSpeedFraction,
         LevelLift = Aeroplane.LevelLiftCoefficient,
-        RollingFriction = Runway.RollingFriction,
-        BrakingFriction = Runway.BrakingFriction,
+        RollingFriction = Runway.Surface.RollingFriction,
+        BrakingFriction = BrakingFriction,
         RunwaySlope = Runway.Slope,
     };
 }

@@ -39,6 +39,9 @@ public sealed record LandingTechnique
     /// <summary>f_n, the share of the touchdown speed at which the nose comes down.</summary>
     public required double NoseLowerSpeedFraction { get; init; }
 
+    /// <summary>What the pilot takes of the surface's braking, 0 for a pilot who does not brake to 1; the usual pilot's where none is given.</summary>
+    public double BrakingShare { get; init; } = LandingPilot.Usual.BrakingShare;
+
     /// <summary>Speed, height and path.</summary>
     public override string ToString() => string.Create(
         System.Globalization.CultureInfo.InvariantCulture,

@@ -1,3 +1,4 @@
+using System.Numerics;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -9,10 +10,9 @@ namespace FlapAero;
 /// </summary>
 public static class DemoPilot
 {
-    private const double HeldSpeed = 5;
-    private const double HeldHeight = 10;
-    private const double HeldWind = 5;
-
+    private static readonly Speed HeldSpeed = Speed.FromKnots(5);
+    private static readonly Length HeldHeight = Length.FromFeet(10);
+    private static readonly Speed HeldWind = Speed.FromKnots(5);
     private static readonly Speed MeanWind = Speed.FromKnots(12);
     private static readonly Speed UsualGustFactor = Speed.FromKnots(10);
 
@@ -26,7 +26,7 @@ public static class DemoPilot
     public static LandingSetup Setup(Configuration configuration, Air air)
     {
         ArgumentNullException.ThrowIfNull(air);
-        return LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.DryPaved, air, Speed.FromKnots(HeldWind)));
+        return LandingSetup.For(configuration, air: air, headwind: HeldWind);
     }
 
     /// <summary>The landings that this pilot gets.</summary>
@@ -40,7 +40,7 @@ public static class DemoPilot
     /// <param name="speedHeightCorrelation">Correlation of threshold speed and height; none where none is given.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="RefusedInputException">A correlation outside −1 to 1.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 69.2</code></example>
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).Inputs.ThresholdSpeed!.Mean.Knots // 69.2</code></example>
     public static LandingScatter Scatter(Configuration configuration, Air air, double speedHeightCorrelation = 0)
     {
         LandingSetup meant = Setup(configuration, air);
@@ -61,7 +61,7 @@ public static class DemoPilot
     /// <exception cref="RefusedInputException">
     /// A gust factor outside 0 to 30 kt, or a correlation outside −1 to 1.
     /// </exception>
-    /// <example><code>DemoPilot.GustyDay(flapsUp, Air.StandardSeaLevel).Inputs[LandingVariable.ThresholdSpeed].Mean // 74.2</code></example>
+    /// <example><code>DemoPilot.GustyDay(flapsUp, Air.StandardSeaLevel).Inputs.ThresholdSpeed!.Mean.Knots // 74.2</code></example>
     public static LandingScatter GustyDay(
         Configuration configuration, Air air, Speed? gustFactor = null, double speedHeightCorrelation = 0)
     {
@@ -71,16 +71,18 @@ public static class DemoPilot
         LandingSetup meant = calm with
         {
             Technique = calm.Technique with { ThresholdSpeed = calm.Technique.ThresholdSpeed + Gust.Additive(factor) },
-            Runway = calm.Runway with { Headwind = MeanWind },
+            Headwind = MeanWind,
         };
-        Dictionary<LandingVariable, Distribution> spread = Spread(meant);
-        spread[LandingVariable.GustChange] = Distribution.Uniform(-factor, factor);
-        spread[LandingVariable.GustStart] = Distribution.Uniform(Duration.FromSeconds(-2), Duration.FromSeconds(16));
-        spread[LandingVariable.GustLength] = Distribution.Uniform(Duration.FromSeconds(2), Duration.FromSeconds(6));
+        LandingSpread spread = Spread(meant) with
+        {
+            GustChange = Distribution.Uniform(-factor, factor),
+            GustStart = Distribution.Uniform(Duration.FromSeconds(-2), Duration.FromSeconds(16)),
+            GustLength = Distribution.Uniform(Duration.FromSeconds(2), Duration.FromSeconds(6)),
+        };
         return LandingScatter.Around(meant, spread, speedHeightCorrelation);
     }
 
-    private static Dictionary<LandingVariable, Distribution> Spread(LandingSetup meant)
+    private static LandingSpread Spread(LandingSetup meant)
     {
         LandingTechnique technique = meant.Technique;
         // Where the tail ends the hold-off, nobody holds off longer.
@@ -88,30 +90,24 @@ public static class DemoPilot
         Length flare = meant.FlareHeight;
         return new()
         {
-            [LandingVariable.Headwind] = Held(meant.Runway.Headwind, HeldWind, SpeedUnit.Knot),
-            [LandingVariable.ThresholdSpeed] = Held(technique.ThresholdSpeed, HeldSpeed, SpeedUnit.Knot),
-            [LandingVariable.ThresholdHeight] = Held(technique.ThresholdHeight, HeldHeight, LengthUnit.Foot),
-            [LandingVariable.FlareTimeConstant] = Around(technique.FlareTimeConstant, 0.9, 1.6),
-            [LandingVariable.HoldOffHeight] = Around(technique.HoldOffHeight, 0.5, 3),
-            [LandingVariable.TouchdownLiftFraction] = Distribution.Triangular(held - 0.03, held, most),
-            [LandingVariable.PowerCutHeight] = Around(flare, 0.5, 1),
-            [LandingVariable.PowerCutTime] = Around(technique.PowerCutTime, 0.5, 1.5),
-            [LandingVariable.NoseLowerSpeedFraction] = Distribution.Triangular(0.7, technique.NoseLowerSpeedFraction, 0.95),
-            [LandingVariable.BrakingFriction] = Distribution.Triangular(0.2, meant.Runway.BrakingFriction, 0.4),
+            Headwind = Held(meant.Headwind.ToUnit(SpeedUnit.Knot), HeldWind),
+            ThresholdSpeed = Held(technique.ThresholdSpeed.ToUnit(SpeedUnit.Knot), HeldSpeed),
+            ThresholdHeight = Held(technique.ThresholdHeight.ToUnit(LengthUnit.Foot), HeldHeight),
+            FlareTimeConstant = Around(technique.FlareTimeConstant, 0.9, 1.6),
+            HoldOffHeight = Around(technique.HoldOffHeight, 0.5, 3),
+            TouchdownLiftFraction = Distribution.Triangular(held - 0.03, held, most),
+            PowerCutHeight = Around(flare, 0.5, 1),
+            PowerCutTime = Around(technique.PowerCutTime, 0.5, 1.5),
+            NoseLowerSpeedFraction = Distribution.Triangular(0.7, technique.NoseLowerSpeedFraction, 0.95),
+            BrakingFriction = Distribution.Triangular(0.2, meant.BrakingFriction, 0.4),
         };
     }
 
-    private static Distribution Around(Length meant, double least, double most) =>
-        Distribution.Triangular(least * meant, meant, most * meant);
-
-    private static Distribution Around(Duration meant, double least, double most) =>
-        Distribution.Triangular(least * meant, meant, most * meant);
+    private static Distribution<T> Around<T>(T meant, double least, double most)
+        where T : struct, IMultiplyOperators<T, double, T> => Distribution.Triangular(meant * least, meant, meant * most);
 
     // What the pilot holds is two deviations of the whole normal, and nothing outside it is flown.
-    private static Distribution Held(IQuantity meant, double held, Enum unit)
-    {
-        IQuantity Value(double value) => Quantity.From(value, unit);
-        double middle = meant.As(unit);
-        return Distribution.TruncatedNormal(Value(middle), Value(held / 2), Value(middle - held), Value(middle + held));
-    }
+    private static Distribution<T> Held<T>(T meant, T held)
+        where T : struct, IAdditionOperators<T, T, T>, ISubtractionOperators<T, T, T>, IDivisionOperators<T, double, T> =>
+        Distribution.TruncatedNormal(meant, held / 2, meant - held, meant + held);
 }

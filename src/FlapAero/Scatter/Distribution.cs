@@ -5,109 +5,63 @@ namespace FlapAero;
 
 /// <summary>
 /// How one input is spread: a family with its parameters, of a quantity or of a plain number. Immutable. A spread of zero is
-/// allowed and is a fixed value.
+/// allowed and is a fixed value. <see cref="Distribution{T}"/> has its numbers.
 /// </summary>
-public sealed class Distribution
+public abstract class Distribution
 {
     // Less of the parent than this is a request for another distribution.
     private const double LeastKept = 1e-6;
 
-    private readonly Enum? _unit;
+    private readonly QuantityInfo? _kind;
 
-    private Distribution(DistributionLaw law, QuantityInfo? kind, Enum? unit)
-    {
-        Law = law;
-        Kind = kind;
-        _unit = SpokenUnit = unit;
-    }
+    private protected Distribution(DistributionLaw law, QuantityInfo? kind, Enum? unit) => (Law, _kind, GivenUnit) = (law, kind, unit);
 
     /// <summary>The family.</summary>
     public DistributionFamily Family => Law.Family;
 
-    /// <summary>Mean, in the unit of <see cref="Unit"/>: of what is drawn, truncation included.</summary>
-    public double Mean => ToUnit(Law.Mean);
-
-    /// <summary>Standard deviation, in the unit of <see cref="Unit"/>: of what is drawn, truncation included.</summary>
-    public double StandardDeviation => ToUnit(Law.StandardDeviation);
-
-    /// <summary>No value lies below, in the unit of <see cref="Unit"/>.</summary>
-    public double Minimum => ToUnit(Law.Minimum);
-
-    /// <summary>No value lies above, in the unit of <see cref="Unit"/>.</summary>
-    public double Maximum => ToUnit(Law.Maximum);
-
-    /// <summary>The unit of the numbers above, as it is written; empty for a plain number.</summary>
-    public string Unit => _unit is null ? "" : QuantityText.Abbreviation(_unit);
+    /// <summary>The unit in which it was given, as it is written; empty for a plain number.</summary>
+    public string Unit => GivenUnit is null ? "" : QuantityText.Abbreviation(GivenUnit);
 
     /// <summary>The law, in the quantity's base unit: SI, and degrees for angles.</summary>
     internal DistributionLaw Law { get; }
 
-    internal QuantityInfo? Kind { get; }
-
-    /// <summary>The unit in which messages speak of it; none for a plain number.</summary>
-    internal Enum? SpokenUnit { get; private init; }
-
-    /// <summary>The same distribution for a value that was given in another unit.</summary>
-    internal Distribution SpokenIn(Enum unit) => new(Law, Kind, _unit) { SpokenUnit = unit };
+    /// <summary>The unit in which it was given and messages speak of it; none for a plain number.</summary>
+    internal Enum? GivenUnit { get; }
 
     /// <summary>One value, always.</summary>
     /// <remarks>Formula: none. Range: finite. Source: [common-practice].</remarks>
+    /// <typeparam name="T">The kind of value: a quantity that a landing has as an input, or double.</typeparam>
     /// <param name="value">The value.</param>
     /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">A value that is not finite.</exception>
-    /// <example><code>Distribution.Fixed(Speed.FromKnots(65)).Mean // 65.00</code></example>
-    public static Distribution Fixed(IQuantity value) => Of(value, [(nameof(value), value)], v => DistributionLaw.Fixed(v[0].Value));
-
-    /// <summary>One number, always.</summary>
-    /// <remarks>Formula: none. Range: finite. Source: [common-practice].</remarks>
-    /// <param name="value">The number.</param>
-    /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">A number that is not finite.</exception>
-    /// <example><code>Distribution.Fixed(0.3).Mean // 0.3</code></example>
-    public static Distribution Fixed(double value) => new(DistributionLaw.Fixed(Finite(new(nameof(value), value))), null, null);
+    /// <exception cref="RefusedInputException">A kind that no input is; a value that is not finite.</exception>
+    /// <example><code>Distribution.Fixed(Speed.FromKnots(65)).Mean.Knots // 65.00</code></example>
+    public static Distribution<T> Fixed<T>(T value)
+        where T : struct => Of<T>([(nameof(value), value)], v => DistributionLaw.Fixed(v[0].Value));
 
     /// <summary>Every value between two is as likely.</summary>
     /// <remarks>Formula: mean (a + b)/2, standard deviation (b − a)/√12. Range: a ≤ b. Source: [statistics].</remarks>
+    /// <typeparam name="T">The kind of value: a quantity that a landing has as an input, or double.</typeparam>
     /// <param name="minimum">Least value a.</param>
     /// <param name="maximum">Greatest value b.</param>
     /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Values of two kinds, not finite, or out of order.</exception>
-    /// <example><code>Distribution.Uniform(Length.FromFeet(40), Length.FromFeet(60)).StandardDeviation // 5.77</code></example>
-    public static Distribution Uniform(IQuantity minimum, IQuantity maximum) =>
-        Of(minimum, [(nameof(minimum), minimum), (nameof(maximum), maximum)], v => UniformLaw(v[0], v[1]));
-
-    /// <summary>Every number between two is as likely.</summary>
-    /// <remarks>Formula: mean (a + b)/2, standard deviation (b − a)/√12. Range: a ≤ b. Source: [statistics].</remarks>
-    /// <param name="minimum">Least number a.</param>
-    /// <param name="maximum">Greatest number b.</param>
-    /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Numbers that are not finite, or out of order.</exception>
-    /// <example><code>Distribution.Uniform(0.2, 0.4).Mean // 0.30</code></example>
-    public static Distribution Uniform(double minimum, double maximum) =>
-        new(UniformLaw(new(nameof(minimum), minimum), new(nameof(maximum), maximum)), null, null);
+    /// <exception cref="RefusedInputException">A kind that no input is; values that are not finite, or out of order.</exception>
+    /// <example><code>Distribution.Uniform(Length.FromFeet(40), Length.FromFeet(60)).StandardDeviation.Feet // 5.77</code></example>
+    public static Distribution<T> Uniform<T>(T minimum, T maximum)
+        where T : struct => Of<T>([(nameof(minimum), minimum), (nameof(maximum), maximum)], v => UniformLaw(v[0], v[1]));
 
     /// <summary>The normal distribution.</summary>
     /// <remarks>
     /// Formula: density e^(−½((x − μ)/σ)²)/(σ√(2π)). Range: σ from zero. Most inputs have an edge that no value may pass, and take
     /// the truncated one instead. Source: [statistics].
     /// </remarks>
+    /// <typeparam name="T">The kind of value: a quantity that a landing has as an input, or double.</typeparam>
     /// <param name="mean">Mean μ.</param>
     /// <param name="standardDeviation">Standard deviation σ.</param>
     /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Values of two kinds, not finite, or a negative deviation.</exception>
-    /// <example><code>Distribution.Normal(Speed.FromKnots(5), Speed.FromKnots(2)).StandardDeviation // 2.000</code></example>
-    public static Distribution Normal(IQuantity mean, IQuantity standardDeviation) =>
-        Of(mean, [(nameof(mean), mean), (nameof(standardDeviation), standardDeviation)], v => NormalLaw(v[0], v[1]));
-
-    /// <summary>The normal distribution of a plain number.</summary>
-    /// <remarks>Formula: density e^(−½((x − μ)/σ)²)/(σ√(2π)). Range: σ from zero. Source: [statistics].</remarks>
-    /// <param name="mean">Mean μ.</param>
-    /// <param name="standardDeviation">Standard deviation σ.</param>
-    /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Numbers that are not finite, or a negative deviation.</exception>
-    /// <example><code>Distribution.Normal(0, 0.01).StandardDeviation // 0.010</code></example>
-    public static Distribution Normal(double mean, double standardDeviation) =>
-        new(NormalLaw(new(nameof(mean), mean), new(nameof(standardDeviation), standardDeviation)), null, null);
+    /// <exception cref="RefusedInputException">A kind that no input is; values that are not finite; a negative deviation.</exception>
+    /// <example><code>Distribution.Normal(Speed.FromKnots(5), Speed.FromKnots(2)).StandardDeviation.Knots // 2.000</code></example>
+    public static Distribution<T> Normal<T>(T mean, T standardDeviation)
+        where T : struct => Of<T>([(nameof(mean), mean), (nameof(standardDeviation), standardDeviation)], v => NormalLaw(v[0], v[1]));
 
     /// <summary>The part of a normal distribution between two values.</summary>
     /// <remarks>
@@ -115,89 +69,75 @@ public sealed class Distribution
     /// σ²[1 + (αφ(α) − βφ(β))/Z − ((φ(α) − φ(β))/Z)²]. Range: σ from zero; at least a millionth of the whole normal inside.
     /// Source: [statistics].
     /// </remarks>
+    /// <typeparam name="T">The kind of value: a quantity that a landing has as an input, or double.</typeparam>
     /// <param name="mean">Mean μ of the whole normal, inside or outside the edges.</param>
     /// <param name="standardDeviation">Standard deviation σ of the whole normal.</param>
     /// <param name="minimum">The lower edge.</param>
     /// <param name="maximum">The upper edge.</param>
     /// <returns>The distribution.</returns>
     /// <exception cref="RefusedInputException">
-    /// Values of two kinds, not finite, out of order, or edges that leave next to nothing.
+    /// A kind that no input is; values that are not finite, out of order, or edges that leave next to nothing.
     /// </exception>
-    /// <example><code>Distribution.TruncatedNormal(Speed.FromKnots(65), Speed.FromKnots(2.5), Speed.FromKnots(60), Speed.FromKnots(70)).StandardDeviation // 2.199</code></example>
-    public static Distribution TruncatedNormal(IQuantity mean, IQuantity standardDeviation, IQuantity minimum, IQuantity maximum) =>
-        Of(mean, [(nameof(mean), mean), (nameof(standardDeviation), standardDeviation), (nameof(minimum), minimum), (nameof(maximum), maximum)], v => TruncatedLaw(v[0], v[1], v[2], v[3]));
-
-    /// <summary>The part of a plain number's normal distribution between two numbers.</summary>
-    /// <remarks>Formula: as for quantities. Range: as for quantities. Source: [statistics].</remarks>
-    /// <param name="mean">Mean μ of the whole normal, inside or outside the edges.</param>
-    /// <param name="standardDeviation">Standard deviation σ of the whole normal.</param>
-    /// <param name="minimum">The lower edge.</param>
-    /// <param name="maximum">The upper edge.</param>
-    /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">
-    /// Numbers that are not finite, out of order, or edges that leave next to nothing.
-    /// </exception>
-    /// <example><code>Distribution.TruncatedNormal(0, 1, 0, 8).Mean // 0.7979</code></example>
-    public static Distribution TruncatedNormal(double mean, double standardDeviation, double minimum, double maximum) =>
-        new(
-            TruncatedLaw(
-                new(nameof(mean), mean), new(nameof(standardDeviation), standardDeviation), new(nameof(minimum), minimum),
-                new(nameof(maximum), maximum)),
-            null, null);
+    /// <example><code>Distribution.TruncatedNormal(Speed.FromKnots(65), Speed.FromKnots(2.5), Speed.FromKnots(60), Speed.FromKnots(70)).StandardDeviation.Knots // 2.199</code></example>
+    public static Distribution<T> TruncatedNormal<T>(T mean, T standardDeviation, T minimum, T maximum)
+        where T : struct => Of<T>(
+            [(nameof(mean), mean), (nameof(standardDeviation), standardDeviation), (nameof(minimum), minimum), (nameof(maximum), maximum)],
+            v => TruncatedLaw(v[0], v[1], v[2], v[3]));
 
     /// <summary>Rises in a straight line from the least value to the likeliest, and falls to the greatest.</summary>
     /// <remarks>
     /// Formula: mean (a + c + b)/3, variance (a² + b² + c² − ab − ac − bc)/18. Range: a ≤ c ≤ b. Source: [statistics].
     /// </remarks>
+    /// <typeparam name="T">The kind of value: a quantity that a landing has as an input, or double.</typeparam>
     /// <param name="minimum">Least value a.</param>
     /// <param name="mode">Likeliest value c.</param>
     /// <param name="maximum">Greatest value b.</param>
     /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Values of two kinds, not finite, or out of order.</exception>
-    /// <example><code>Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(6)).Mean // 3.000</code></example>
-    public static Distribution Triangular(IQuantity minimum, IQuantity mode, IQuantity maximum) =>
-        Of(mode, [(nameof(minimum), minimum), (nameof(mode), mode), (nameof(maximum), maximum)], v => TriangularLaw(v[0], v[1], v[2]));
+    /// <exception cref="RefusedInputException">A kind that no input is; values that are not finite, or out of order.</exception>
+    /// <example><code>Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(6)).Mean.Seconds // 3.000</code></example>
+    public static Distribution<T> Triangular<T>(T minimum, T mode, T maximum)
+        where T : struct => Of<T>([(nameof(minimum), minimum), (nameof(mode), mode), (nameof(maximum), maximum)], v => TriangularLaw(v[0], v[1], v[2]));
 
-    /// <summary>Rises in a straight line from the least number to the likeliest, and falls to the greatest.</summary>
-    /// <remarks>
-    /// Formula: mean (a + c + b)/3, variance (a² + b² + c² − ab − ac − bc)/18. Range: a ≤ c ≤ b. Source: [statistics].
-    /// </remarks>
-    /// <param name="minimum">Least number a.</param>
-    /// <param name="mode">Likeliest number c.</param>
-    /// <param name="maximum">Greatest number b.</param>
-    /// <returns>The distribution.</returns>
-    /// <exception cref="RefusedInputException">Numbers that are not finite, or out of order.</exception>
-    /// <example><code>Distribution.Triangular(0.2, 0.3, 0.4).StandardDeviation // 0.0408</code></example>
-    public static Distribution Triangular(double minimum, double mode, double maximum) =>
-        new(TriangularLaw(new(nameof(minimum), minimum), new(nameof(mode), mode), new(nameof(maximum), maximum)), null, null);
+    /// <summary>How far a value lies off the mean, in standard deviations.</summary>
+    /// <remarks>Formula: (x − μ)/σ. Range: any finite value; a distribution that is not fixed. Source: [statistics].</remarks>
+    /// <param name="value">x, a number in the unit of <see cref="Unit"/>, as <see cref="LandingScatter.Draws"/> gives it.</param>
+    /// <returns>The standard score.</returns>
+    /// <exception cref="RefusedInputException">A value that is not finite; no spread.</exception>
+    /// <example><code>Distribution.Normal(Speed.FromKnots(65), Speed.FromKnots(2)).StandardScore(68) // 1.500</code></example>
+    public double StandardScore(double value)
+    {
+        if (Law.IsFixed)
+            throw Require.RefusedWhole(nameof(value), "A fixed value has no standard deviation to measure with: ask a distribution that varies.");
+        Require.Between(value, -1e300, 1e300, "value", "Nothing further away is drawn.");
+        return (value - InUnit(Law.Mean)) / InUnit(Law.StandardDeviation);
+    }
 
     /// <summary>Family and parameters of what is drawn.</summary>
     public override string ToString()
     {
-        string spread = $"mean {Require.Number(Mean)}, standard deviation {Require.Number(StandardDeviation)}";
-        return $"{Family}, {spread}, {Require.Number(Minimum)} to {Require.Number(Maximum)} {Unit}".TrimEnd();
+        string spread = $"mean {Text(Law.Mean)}, standard deviation {Text(Law.StandardDeviation)}";
+        return $"{Family}, {spread}, {Text(Law.Minimum)} to {Text(Law.Maximum)} {Unit}".TrimEnd();
+
+        string Text(double value) => Require.Number(InUnit(value));
     }
 
-    private static Distribution Of(IQuantity like, (string Name, IQuantity Value)[] values, Func<Parameter[], DistributionLaw> law)
-    {
-        foreach ((string name, IQuantity value) in values)
-            ArgumentNullException.ThrowIfNull(value, name);
-        QuantityInfo kind = like.QuantityInfo;
-        if (!LandingVariables.IsKind(kind))
-            throw Require.Refused(
-                nameof(like), "distribution", like, "a quantity that a landing has as an input", $"No input is a {kind.Name}.");
-        foreach ((string name, IQuantity value) in values)
-        {
-            if (value.QuantityInfo.Name != kind.Name)
-                throw RefusedInputException.Of(
-                    name, "distribution", Require.Text(value), $"another {kind.Name}", "The parameters of a distribution are of one kind.",
-                    value, $"beside {Require.Text(like)}");
-        }
+    /// <summary>A number of the law in the unit that was given.</summary>
+    internal double InUnit(double value) => _kind is null || GivenUnit is null || !double.IsFinite(value)
+        ? value
+        : (double)UnitConverter.Convert(value, _kind.BaseUnitInfo.Value, GivenUnit);
 
-        Enum unit = kind.BaseUnitInfo.Value;
-        return new(
-            law([.. values.Select(value => new Parameter(value.Name, Require.In(value.Value, unit, value.Name, value.Name), value.Value))]),
-            kind, like.Unit);
+    private static Distribution<T> Of<T>((string Name, T Value)[] values, Func<Parameter[], DistributionLaw> law)
+        where T : struct
+    {
+        (string first, object like) = (values[0].Name, values[0].Value);
+        if (like is double)
+            return new(law([.. values.Select(value => new Parameter(value.Name, (double)(object)value.Value))]), null, null);
+        if (like is not IQuantity { QuantityInfo: var kind } || !LandingVariables.IsKind(kind))
+            throw Require.Refused(
+                first, "distribution", $"one of {typeof(T).Name}", "one of a quantity that a landing has as an input, or of double, such as 1.0",
+                $"No input is a {typeof(T).Name}.");
+        Parameter Given(string name, IQuantity value) => new(name, Require.In(value, kind.BaseUnitInfo.Value, name, name), value);
+        return new(law([.. values.Select(value => Given(value.Name, (IQuantity)value.Value))]), kind, ((IQuantity)like).Unit);
     }
 
     private static DistributionLaw UniformLaw(Parameter minimum, Parameter maximum)
@@ -246,11 +186,6 @@ public sealed class Distribution
 
     private static double Finite(Parameter given) =>
         double.IsFinite(given.Value) ? given.Value : throw given.Refused("a finite number", "Nothing can be drawn from it.");
-
-    internal double ToUnit(double value) =>
-        Kind is null || _unit is null || !double.IsFinite(value)
-            ? value
-            : (double)UnitConverter.Convert(value, Kind.BaseUnitInfo.Value, _unit);
 
     /// <summary>A parameter of a distribution in its quantity's base unit, and as it was given where it is a quantity.</summary>
     private readonly record struct Parameter(string Name, double Value, IQuantity? Given = null)

@@ -25,20 +25,20 @@ public sealed class LandingScatter
     /// theirs; where they are truncated or of another family theirs is a little smaller.
     /// </param>
     /// <exception cref="RefusedInputException">
-    /// An input that is missing, of the wrong kind, or that reaches values that make no sense.
+    /// An input that is missing, or that reaches values that make no sense.
     /// </exception>
-    public LandingScatter(IReadOnlyDictionary<LandingVariable, Distribution> inputs, double speedHeightCorrelation = 0)
+    public LandingScatter(LandingSpread inputs, double speedHeightCorrelation = 0)
     {
         SpeedHeightCorrelation = Require.Between(
             speedHeightCorrelation, -1, 1, "correlation of threshold speed and height", "No two inputs go together more closely.");
         Inputs = ScatterCheck.Inputs(inputs);
-        DistributionLaw[] laws = [.. LandingVariables.All.Select(variable => Inputs[variable].Law)];
+        DistributionLaw[] laws = [.. LandingVariables.All.Select(variable => Inputs[variable]!.Law)];
         _sampler = new LandingSampler(
             laws, (int)LandingVariable.ThresholdSpeed, (int)LandingVariable.ThresholdHeight, SpeedHeightCorrelation);
     }
 
-    /// <summary>How each input is spread.</summary>
-    public IReadOnlyDictionary<LandingVariable, Distribution> Inputs { get; }
+    /// <summary>How each input is spread: all are given.</summary>
+    public LandingSpread Inputs { get; }
 
     /// <summary>Correlation of threshold speed and height, of the normals behind them.</summary>
     public double SpeedHeightCorrelation { get; }
@@ -52,33 +52,24 @@ public sealed class LandingScatter
     /// <param name="speedHeightCorrelation">As in the constructor.</param>
     /// <returns>The scatter.</returns>
     /// <exception cref="RefusedInputException">As in the constructor.</exception>
-    /// <example><code>LandingScatter.Around(landing, new System.Collections.Generic.Dictionary&lt;LandingVariable, Distribution&gt;()).Fly(10).StopDistance.StandardDeviation.Meters // 0.000</code></example>
-    public static LandingScatter Around(
-        LandingSetup setup, IReadOnlyDictionary<LandingVariable, Distribution> spread, double speedHeightCorrelation = 0)
+    /// <example><code>LandingScatter.Around(landing, new LandingSpread()).Fly(10).StopDistance.StandardDeviation.Meters // 0.000</code></example>
+    public static LandingScatter Around(LandingSetup setup, LandingSpread spread, double speedHeightCorrelation = 0)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(spread);
-        LandingInput input = setup.Checked();
-        ReadOnlySpan<double> row = LandingInput.Rows([input]);
-        var all = new Dictionary<LandingVariable, Distribution>();
-        for (int i = 0; i < row.Length; i++)
-            all[(LandingVariable)i] = LandingVariables.Fixed((LandingVariable)i, row[i], setup.Given((LandingVariable)i)?.Unit);
-        foreach ((LandingVariable variable, Distribution distribution) in spread)
-            all[variable] = distribution;
-        return new LandingScatter(all, speedHeightCorrelation);
+        return new(spread.Over(LandingSpread.Fixed(setup.Checked(), variable => setup.Given(variable)?.Unit)), speedHeightCorrelation);
     }
 
-    /// <summary>The same scatter with one input spread in another way. The other inputs' draws stay what they were.</summary>
+    /// <summary>The same scatter with some inputs spread in another way. The other inputs' draws stay what they were.</summary>
     /// <remarks>Formula: none. Range: as the constructor's. Source: [canonical-landing].</remarks>
-    /// <param name="variable">The input.</param>
-    /// <param name="distribution">How it is spread now.</param>
+    /// <param name="spread">The inputs that are spread in another way.</param>
     /// <returns>The other scatter.</returns>
     /// <exception cref="RefusedInputException">As in the constructor.</exception>
-    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(LandingVariable.Headwind, Distribution.Fixed(Speed.Zero)).Fly(1000).StopDistance.Mean.Meters // 797</code></example>
-    public LandingScatter With(LandingVariable variable, Distribution distribution)
+    /// <example><code>DemoPilot.Scatter(flapsUp, Air.StandardSeaLevel).With(new LandingSpread { Headwind = Distribution.Fixed(Speed.Zero) }).Fly(1000).StopDistance.Mean.Meters // 797</code></example>
+    public LandingScatter With(LandingSpread spread)
     {
-        ArgumentNullException.ThrowIfNull(distribution);
-        return new(new Dictionary<LandingVariable, Distribution>(Inputs) { [variable] = distribution }, SpeedHeightCorrelation);
+        ArgumentNullException.ThrowIfNull(spread);
+        return new(spread.Over(Inputs), SpeedHeightCorrelation);
     }
 
     /// <summary>Flies landings drawn from the distributions.</summary>
@@ -113,13 +104,12 @@ public sealed class LandingScatter
     public IReadOnlyList<double> Draws(LandingVariable variable, int count = 10_000, long seed = 1)
     {
         Require.Between(count, 1, MostLandings, "number of landings", "None says nothing, and more than a million fill the memory.");
-        if (!Inputs.TryGetValue(variable, out Distribution? distribution))
-            throw ScatterCheck.NoSuchInput(variable);
+        Distribution distribution = Inputs[variable]!;
         var values = new double[count];
         for (int i = 0; i < count; i++)
         {
             _sampler.Draw(new RandomStream(unchecked((ulong)seed), (ulong)i, StreamPurpose.Scatter), out LandingInput landing);
-            values[i] = distribution.ToUnit(LandingInput.Row(ref landing)[(int)variable]);
+            values[i] = distribution.InUnit(LandingInput.Row(ref landing)[(int)variable]);
         }
 
         return values;

@@ -1,4 +1,3 @@
-using System.Collections.ObjectModel;
 using System.Globalization;
 using FlapAero.Equations;
 
@@ -8,48 +7,32 @@ namespace FlapAero;
 internal static class ScatterCheck
 {
     /// <summary>Speaks of drawn landings in the units of their distributions.</summary>
-    public static LandingVoice Voice(IReadOnlyDictionary<LandingVariable, Distribution> inputs) =>
-        new QuantityVoice(variable => inputs[variable].SpokenUnit);
+    public static LandingVoice Voice(LandingSpread inputs) => new QuantityVoice(variable => inputs[variable]!.GivenUnit);
 
-    public static ReadOnlyDictionary<LandingVariable, Distribution> Inputs(IReadOnlyDictionary<LandingVariable, Distribution> inputs)
+    public static LandingSpread Inputs(LandingSpread inputs)
     {
         ArgumentNullException.ThrowIfNull(inputs);
-        foreach (LandingVariable variable in inputs.Keys.Except(LandingVariables.All))
-            throw NoSuchInput(variable);
-        Dictionary<LandingVariable, Distribution> all = new(inputs);
-        foreach ((LandingVariable variable, Distribution usual) in LandingVariables.LeftOut)
-            all.TryAdd(variable, usual);
+        LandingSpread all = inputs.Over(LandingVariables.LeftOut);
         foreach (LandingVariable variable in LandingVariables.All)
         {
-            if (!all.TryGetValue(variable, out Distribution? distribution) || distribution is null)
+            if (all[variable] is null)
                 throw Refused(variable, "no distribution", "any, fixed too", "The landing needs all of its inputs.");
-            Kind(variable, distribution);
         }
 
         LandingVoice voice = Voice(all);
-        foreach ((LandingVariable variable, Distribution distribution) in all.OrderBy(input => input.Key))
+        foreach (LandingVariable variable in LandingVariables.All)
         {
-            Edge(variable, distribution, distribution.Law.Minimum, voice);
-            Edge(variable, distribution, distribution.Law.Maximum, voice);
+            Edge(variable, all[variable]!, all[variable]!.Law.Minimum, voice);
+            Edge(variable, all[variable]!, all[variable]!.Law.Maximum, voice);
         }
 
         Together(all, voice);
-        return all.AsReadOnly();
+        return all;
     }
 
     public static RefusedInputException NoSuchInput(LandingVariable variable) => RefusedInputException.Of(
         nameof(variable), "input", ((int)variable).ToString(CultureInfo.InvariantCulture),
         string.Create(CultureInfo.InvariantCulture, $"0 to {LandingVariables.All.Count - 1}"), "A landing has no others.", variable);
-
-    private static void Kind(LandingVariable variable, Distribution distribution)
-    {
-        string? wanted = LandingVariables.Kind(variable)?.Name;
-        string? given = distribution.Kind?.Name;
-        if (wanted != given)
-            throw Refused(variable, $"a distribution of {Name(given)}", $"one of {Name(wanted)}", "That is what the input is.");
-
-        static string Name(string? kind) => kind is null ? "plain numbers" : $"the quantity {kind}";
-    }
 
     private static void Edge(LandingVariable variable, Distribution distribution, double edge, LandingVoice voice)
     {
@@ -62,20 +45,20 @@ internal static class ScatterCheck
     }
 
     /// <summary>What no input forbids alone: the slowest approach must be faster than the wind, and make the steepest path in it.</summary>
-    private static void Together(IReadOnlyDictionary<LandingVariable, Distribution> inputs, LandingVoice voice)
+    private static void Together(LandingSpread inputs, LandingVoice voice)
     {
-        DistributionLaw wind = inputs[LandingVariable.Headwind].Law;
+        DistributionLaw wind = inputs.Headwind!.Law;
         foreach (double headwind in (double[])[wind.Minimum, wind.Maximum])
         {
             if (!double.IsFinite(headwind))
                 throw Refused(
-                    LandingVariable.Headwind, WithoutEdges(inputs[LandingVariable.Headwind]), "a distribution with edges: truncate it",
+                    LandingVariable.Headwind, WithoutEdges(inputs.Headwind!), "a distribution with edges: truncate it",
                     "It reaches winds faster than the approach.");
             var corner = new LandingInput
             {
                 Headwind = headwind,
-                ThresholdSpeed = inputs[LandingVariable.ThresholdSpeed].Law.Minimum,
-                PathAngleDegrees = inputs[LandingVariable.PathAngle].Law.Maximum,
+                ThresholdSpeed = inputs.ThresholdSpeed!.Law.Minimum,
+                PathAngleDegrees = inputs.PathAngle!.Law.Maximum,
             };
             if (LandingCheck.FaultOfWhole(corner, voice) is { } fault)
                 throw fault.Because("The distributions reach it together.");

@@ -82,7 +82,7 @@ public sealed class BriefingPageTests(Browser browser)
     private static BriefingSheet Wordy()
     {
         BriefingRequest demo = DemoBriefings.Flight;
-        BriefingRunway runway = new("24", demo.Runway.Direction, Length.FromMeters(1200), RunwaySurface.FirmGrass, -0.004, demo.Runway.Elevation);
+        Runway runway = demo.Runway with { LengthAvailable = Length.FromMeters(1200), Slope = -0.004 };
         BriefingWind wind = new(new Wind(Angle.FromDegrees(310), Speed.FromKnots(14)), Speed.FromKnots(22));
         LandingMargin margin = new(1.67, "as the school's training manual asks for on short and unfamiliar runways");
         return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, Mass.FromKilograms(800), runway, demo.Air, wind, hand: CircuitHand.Right, margin: margin)).Made);

@@ -7,24 +7,24 @@ public sealed class FrictionTests
 {
     [Fact]
     public void Braking_Demo_IsBelowWhatADryTyreCanDo() =>
-        Assert.True(DemoLandings.TrainerH4FlapsUp.Runway.BrakingFriction < PublishedRows.Input("T07-001"));
+        Assert.True(DemoLandings.TrainerH4FlapsUp.BrakingFriction < PublishedRows.Input("T07-001"));
 
     // The demo's is a student's braking, three quarters of the textbooks'.
     [Theory, InlineData("T07-005"), InlineData("T07-006")]
     public void Braking_Demo_IsALittleBelowTheTextbooks(string id) =>
-        Assert.InRange(DemoLandings.TrainerH4FlapsUp.Runway.BrakingFriction / PublishedRows.Input(id), 0.6, 0.9);
+        Assert.InRange(DemoLandings.TrainerH4FlapsUp.BrakingFriction / PublishedRows.Input(id), 0.6, 0.9);
 
     [Fact]
     public void Rolling_Demo_IsTheTextbooks() =>
-        Assert.Equal(PublishedRows.Input("T07-004"), DemoLandings.TrainerH4FlapsUp.Runway.RollingFriction);
+        Assert.Equal(PublishedRows.Input("T07-004"), DemoLandings.TrainerH4FlapsUp.Runway.Surface.RollingFriction);
 
     // Braking on the demo's dry runway takes as much grip as a tyre finds on snow, and more than ice has.
     [Fact]
     public void Braking_DemoOnAWinterRunway_IsWhatSnowHasAndIceHasNot()
     {
         double[] snow = [.. PublishedRows.Get("T07-002").Value.Split(" to ").Select(text => new PrintedNumber(text, "").Value)];
-        Assert.InRange(DemoLandings.TrainerH4FlapsUp.Runway.BrakingFriction, snow[0], snow[1]);
-        Assert.True(DemoLandings.TrainerH4FlapsUp.Runway.BrakingFriction > PublishedRows.Input("T07-003"));
+        Assert.InRange(DemoLandings.TrainerH4FlapsUp.BrakingFriction, snow[0], snow[1]);
+        Assert.True(DemoLandings.TrainerH4FlapsUp.BrakingFriction > PublishedRows.Input("T07-003"));
     }
 
     [Fact]

@@ -27,7 +27,7 @@ internal sealed class InstructorsTable
         _aeroplane = aeroplane;
         _full = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FullFlaps, on))], Points);
         _up = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FlapsUp, on))], Points);
-        BriefingRunway runway = new("36", Angle.Zero, Length.FromMeters(3000), RunwaySurface.DryPaved, slope: 0, Length.Zero);
+        Runway runway = new() { Direction = Angle.Zero, LengthAvailable = Length.FromMeters(3000) };
         Briefing = FlapAero.Briefing.For(
             new(aeroplane, aeroplane.MaximumMass, runway, Air.StandardSeaLevel, new(new(Angle.Zero, Speed.Zero)))).Made;
     }
@@ -159,7 +159,7 @@ internal sealed class InstructorsTable
         Mass mass = UnitMath.Max(_aeroplane.MinimumMass, on.Mass * _aeroplane.MaximumMass);
         Air air = Air.Standard(Length.FromFeet(on.Altitude));
         return LandingSetup.For(
-            _aeroplane.Configure(flaps, mass), LandingRunway.On(RunwaySurface.DryPaved, air, Speed.FromKnots(on.Headwind)));
+            _aeroplane.Configure(flaps, mass), air: air, headwind: Speed.FromKnots(on.Headwind));
     }
 
     // θ = γ + α − i_w, from the round-out to the touchdown.

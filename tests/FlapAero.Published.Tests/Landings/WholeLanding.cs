@@ -43,7 +43,7 @@ internal sealed class WholeLanding
     /// <summary>The usual pilot's landing of a configuration, at standard sea level where not said otherwise.</summary>
     public static WholeLanding Of(Configuration configuration, Air? air = null, LandingPilot? pilot = null)
     {
-        LandingSetup setup = LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.DryPaved, air), pilot);
+        LandingSetup setup = LandingSetup.For(configuration, pilot: pilot, air: air);
         return new(setup.Input(), setup.Technique.PowerCutHeight is null);
     }
 

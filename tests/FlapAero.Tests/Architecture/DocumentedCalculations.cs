@@ -13,7 +13,7 @@ internal static class DocumentedCalculations
         XDocument.Load(Path.ChangeExtension(Library.Location, ".xml"));
 
     /// <summary>What reads, formats or assembles calculates nothing.</summary>
-    private static readonly Type[] NoCalculations = [typeof(string), typeof(bool), typeof(int), typeof(void), typeof(Aeroplane), typeof(Configuration), typeof(Enum), typeof((string, double))];
+    private static readonly Type[] NoCalculations = [typeof(string), typeof(bool), typeof(int), typeof(void), typeof(Aeroplane), typeof(Configuration), typeof(LandingSpread), typeof(Enum), typeof((string, double))];
 
     public static IEnumerable<MethodInfo> Methods() =>
         Library.GetExportedTypes()
@@ -34,6 +34,7 @@ internal static class DocumentedCalculations
     public static string Id(MethodInfo method)
     {
         var id = new StringBuilder("M:").Append(method.DeclaringType!.FullName).Append('.').Append(method.Name);
+        if (method.IsGenericMethod) id.Append("``").Append(method.GetGenericArguments().Length);
         ParameterInfo[] parameters = method.GetParameters();
         if (parameters.Length > 0)
             id.Append('(').AppendJoin(',', parameters.Select(parameter => Name(parameter.ParameterType))).Append(')');
@@ -44,6 +45,7 @@ internal static class DocumentedCalculations
     {
         if (type.IsByRef) return Name(type.GetElementType()!) + "@";
         if (type.IsArray) return Name(type.GetElementType()!) + "[]";
+        if (type.IsGenericMethodParameter) return "``" + type.GenericParameterPosition;
         if (!type.IsGenericType) return type.FullName!;
         string open = type.GetGenericTypeDefinition().FullName!;
         return open[..open.IndexOf('`', StringComparison.Ordinal)]

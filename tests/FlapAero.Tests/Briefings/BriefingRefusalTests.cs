@@ -23,20 +23,19 @@ public sealed class BriefingRefusalTests
     public void Parts_OutsideTheirRanges_AreRefused()
     {
         Angle west = Angle.FromDegrees(270);
-        BriefingRunway Runway(double direction = 270, double metres = 900, double slope = 0, double feet = 0, double over = 50) => new(
-            "27", Angle.FromDegrees(direction), Length.FromMeters(metres), RunwaySurface.DryPaved, slope, Length.FromFeet(feet), Length.FromFeet(over));
-        Assert.Equal("landing distance available", What(() => Runway(metres: 99)));
-        Assert.Equal("landing distance available", What(() => Runway(metres: 6001)));
-        Assert.Equal("runway direction", What(() => Runway(direction: 361)));
-        Assert.Equal("runway slope", What(() => Runway(slope: 0.11)));
-        Assert.Equal("elevation", What(() => Runway(feet: 20000)));
-        Assert.Equal("height over the threshold", What(() => Runway(over: 10)));
+        Runway runway = DemoBriefings.Flight.Runway;
+        Assert.Equal("landing distance available", What(() => runway with { LengthAvailable = Length.FromMeters(99) }));
+        Assert.Equal("landing distance available", What(() => runway with { LengthAvailable = Length.FromMeters(6001) }));
+        Assert.Equal("runway direction", What(() => runway with { Direction = Angle.FromDegrees(361) }));
+        Assert.Equal("runway slope", What(() => runway with { Slope = 0.11 }));
+        Assert.Equal("elevation", What(() => runway with { Elevation = Length.FromFeet(20000) }));
+        Assert.Equal("height over the threshold", What(() => Flights.With(overFeet: 10)));
         Assert.Equal("gust", What(() => new BriefingWind(new Wind(west, Speed.FromKnots(12)), Speed.FromKnots(11))));
         Assert.Equal("gust", What(() => new BriefingWind(new Wind(west, Speed.FromKnots(12)), Speed.FromKnots(73))));
         Assert.Equal("margin factor", What(() => new LandingMargin(0.99, "nobody")));
         Assert.Equal("circuit height", What(() => Flights.With(circuitFeet: 300)));
         Assert.Throws<RefusedInputException>(() => new LandingMargin(1.2, " "));
-        Assert.Throws<RefusedInputException>(() => new BriefingRunway("", west, Length.FromMeters(900), RunwaySurface.Icy, 0, Length.Zero));
+        Assert.Equal("name of the runway", What(() => runway with { Name = " " }));
     }
 
     [Fact]

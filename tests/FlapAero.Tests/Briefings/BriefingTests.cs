@@ -66,18 +66,20 @@ public sealed class BriefingTests
         foreach ((BriefedSpeeds speeds, BriefedLanding landing) in new[] { (Demo.Flapless.Speeds, Demo.Flapless.Landing), (Demo.FullFlaps.Speeds!, Demo.FullFlaps.Landing!) })
         {
             Configuration configuration = speeds.Configuration;
-            LandingSetup usual = LandingSetup.For(configuration, LandingRunway.On(RunwaySurface.FirmGrass, DemoBriefings.Flight.Air));
+            LandingSetup usual = LandingSetup.For(
+                configuration, air: DemoBriefings.Flight.Air, headwind: Speed.FromKnots(6 * Math.Cos(Math.PI / 6)));
             LandingSetup setup = usual with
             {
                 Technique = usual.Technique with
                 {
                     ThresholdSpeed = Airspeed.FromCalibrated(configuration.ReferenceSpeed(DemoBriefings.Flight.Air).Calibrated + Speed.FromKnots(4), DemoBriefings.Flight.Air).True,
+                    BrakingShare = 1,
                 },
-                // Short dry grass: 0.05 rolling, and three quarters of 0.3.
-                Runway = usual.Runway with { Headwind = Speed.FromKnots(6 * Math.Cos(Math.PI / 6)), RollingFriction = 0.05, BrakingFriction = 0.225 },
             };
-            LandingResult expected = Landing.Fly(setup).Result!;
-            LandingResult paved = Landing.Fly(setup with { Runway = setup.Runway with { RollingFriction = 0.02, BrakingFriction = 0.3 } }).Result!;
+            LandingResult On(double rolling, double braking) =>
+                Landing.Fly(setup with { Runway = new() { Surface = RunwaySurface.Of("by hand", rolling, braking) } }).Result!;
+            // Short dry grass: 0.05 rolling, and three quarters of 0.3.
+            LandingResult expected = On(0.05, 0.225), paved = On(0.02, 0.3);
 
             Assert.Equal(expected.StopDistance.Meters, landing.Result.StopDistance.Meters, 0.01);
             Assert.Equal(expected.TouchdownDistance.Meters, landing.Result.TouchdownDistance.Meters, 0.01);

@@ -7,10 +7,11 @@ internal static class Flights
 {
     public static BriefingRequest With(
         double? kilograms = null, double? metres = null, double? windFrom = null, double? wind = null, double? gust = null, bool calm = false,
-        double? celsius = null, RunwaySurface? surface = null, double slope = 0, double? circuitFeet = null, Aeroplane? aeroplane = null, LandingMargin? margin = null)
+        double? celsius = null, RunwaySurface? surface = null, double slope = 0, double? circuitFeet = null, Aeroplane? aeroplane = null, LandingMargin? margin = null,
+        double? overFeet = null)
     {
         BriefingRequest demo = DemoBriefings.Flight;
-        BriefingRunway runway = demo.Runway;
+        Runway runway = demo.Runway;
         Wind mean = new(
             windFrom is { } from ? Angle.FromDegrees(from) : demo.Wind.Mean.From,
             calm ? Speed.Zero : wind is { } knots ? Speed.FromKnots(knots) : demo.Wind.Mean.Speed);
@@ -18,8 +19,14 @@ internal static class Flights
         return new(
             aeroplane ?? demo.Aeroplane,
             kilograms is { } mass ? Mass.FromKilograms(mass) : demo.Mass,
-            new(runway.Name, runway.Direction, metres is { } length ? Length.FromMeters(length) : runway.LengthAvailable, surface ?? runway.Surface, slope, runway.Elevation),
+            runway with
+            {
+                LengthAvailable = metres is { } length ? Length.FromMeters(length) : runway.LengthAvailable,
+                Surface = surface ?? runway.Surface,
+                Slope = slope,
+            },
             celsius is { } outside ? Air.AtTemperature(demo.Air.PressureAltitude, Temperature.FromDegreesCelsius(outside)) : demo.Air,
-            new(mean, gusts), circuitFeet is { } feet ? Length.FromFeet(feet) : null, margin: margin);
+            new(mean, gusts), circuitFeet is { } feet ? Length.FromFeet(feet) : null, margin: margin,
+            thresholdHeight: overFeet is { } over ? Length.FromFeet(over) : null);
     }
 }

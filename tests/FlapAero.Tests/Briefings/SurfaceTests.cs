@@ -9,16 +9,16 @@ public sealed class SurfaceTests
     private static readonly Aeroplane[] Aeroplanes = [DemoAeroplanes.TrainerH4, DemoAeroplanes.TrainerL2];
 
     /// <summary>Aeroplane, mass, flaps, wind along the runway, slope, height over the threshold, share of the braking, braking at all.</summary>
-    private static readonly Gen<(LandingSetup Setup, double Share, bool Brakes)> Any = Gen.Select(
+    private static readonly Gen<LandingSetup> Any = Gen.Select(
         Gen.Int[0, 1], Gen.Double[0, 1], Gen.Int[0, 3], Gen.Double[-10, 20], Gen.Double[-0.1, 0.1], Gen.Double[0, 1], Gen.Bool,
         (which, load, flaps, headwind, slope, share, brakes) =>
         {
             Aeroplane aeroplane = Aeroplanes[which];
             Mass mass = aeroplane.MinimumMass + (aeroplane.MaximumMass - aeroplane.MinimumMass) * load;
             FlapSetting setting = aeroplane.FlapSettings[Math.Min(flaps, aeroplane.FlapSettings.Count - 1)];
-            BriefingRunway runway = new("36", Angle.Zero, Length.FromMeters(900), RunwaySurface.DryPaved, slope, Length.Zero);
-            LandingSetup setup = runway.LandingOf(aeroplane.Configure(setting, mass), Air.StandardSeaLevel, new Wind(Angle.Zero, Speed.Zero));
-            return (setup with { Runway = setup.Runway with { Headwind = Speed.FromKnots(headwind) } }, share, brakes);
+            return LandingSetup.For(
+                aeroplane.Configure(setting, mass), new Runway { Slope = slope },
+                LandingPilot.Usual with { BrakingShare = brakes ? share : 0 }, headwind: Speed.FromKnots(headwind));
         });
 
     [Fact]
@@ -30,10 +30,10 @@ public sealed class SurfaceTests
             {
                 foreach ((RunwaySurface better, RunwaySurface worse) in Ordered)
                 {
-                    PlannedDistance? with = Plan(drawn, worse);
+                    PlannedDistance? with = PlannedDistance.Of(drawn, worse).Planned;
                     if (with is null) continue;
                     Interlocked.Increment(ref compared);
-                    PlannedDistance without = Plan(drawn, better)!;
+                    PlannedDistance without = PlannedDistance.Of(drawn, better).Planned!;
                     Assert.True(without.Length <= with.Length, $"{better.Name} {without.Length.Meters:0.0} m, {worse.Name} {with.Length.Meters:0.0} m");
                     Assert.True(with.ByRule is not { } ruled || ruled <= with.Length);
                 }
@@ -75,17 +75,15 @@ public sealed class SurfaceTests
     public void Planned_WithoutBraking_IsStillLongerOnGrassThanOnAsphalt()
     {
         // Grass rolls harder: without brakes the model truly stops there sooner, and no sheet may promise that.
-        BriefedLanding On(RunwaySurface surface) =>
-            Briefing.For(Flights.With(surface: surface.Unbraked)).Made.FullFlaps.Landing!;
-        BriefedLanding paved = On(RunwaySurface.DryPaved), grass = On(RunwaySurface.FirmGrass);
-        Assert.True(grass.Result.StopDistance < paved.Result.StopDistance);
-        Assert.Equal(1.15 * paved.Result.StopDistance.Meters, grass.Planned.Length.Meters, 1e-9);
+        Aeroplane h4 = DemoAeroplanes.TrainerH4;
+        LandingSetup unbraked = LandingSetup.For(h4.Configure(h4.FullFlaps), pilot: LandingPilot.Usual with { BrakingShare = 0 });
+        Length Flown(RunwaySurface surface) => Landing.Fly(PlannedDistance.On(unbraked, surface)).Result!.StopDistance;
+        Assert.True(Flown(RunwaySurface.FirmGrass) < Flown(RunwaySurface.DryPaved));
+        Assert.Equal(
+            1.15 * Flown(RunwaySurface.DryPaved).Meters, PlannedDistance.Of(unbraked, RunwaySurface.FirmGrass).Planned!.Length.Meters, 1e-9);
     }
 
     [Fact]
     public void Braking_AnyShare_IsNotLessThanRolling() =>
-        Assert.All(RunwaySurface.All, surface => Assert.True(surface.Unbraked.Braking(0.75) >= surface.RollingFriction));
-
-    private static PlannedDistance? Plan((LandingSetup Setup, double Share, bool Brakes) drawn, RunwaySurface surface) =>
-        PlannedDistance.Of(drawn.Setup, drawn.Brakes ? surface : surface.Unbraked, drawn.Share).Planned;
+        Assert.All(RunwaySurface.All, surface => Assert.Equal(surface.RollingFriction, surface.Braking(0)));
 }

@@ -48,8 +48,7 @@ public sealed class BackwardsTests
     [Fact]
     public void TouchdownPoint_FurtherIn_MovesWhatAbeamMeans()
     {
-        CircuitRunway runway = new(Angle.Zero, Length.FromFeet(50), Length.FromMeters(400));
-        Circuit near = Solve(Plain(height: 400)), far = Solve(Plain(height: 400).With(runway: runway));
+        Circuit near = Solve(Plain(height: 400)), far = Solve(Plain(height: 400).With(touchdownPoint: Length.FromMeters(400)));
         Assert.Equal(near.Plan.AimingPoint.Meters, near.Plan.TouchdownPoint.Meters);
         Assert.Equal(
             400 - near.Plan.AimingPoint.Meters, near.LengthOfFinal.Meters - far.LengthOfFinal.Meters, 1e-6);

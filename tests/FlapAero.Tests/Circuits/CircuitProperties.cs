@@ -47,7 +47,7 @@ public sealed class CircuitProperties
         Assert.Equal(circuit.Base.Begin.X.Meters, circuit.Base.End.X.Meters, 1e-6);
         Assert.All(circuit.Legs.Skip(5), leg => Assert.Equal(0, leg.Begin.Y.Meters, 1e-6));
         Assert.Equal(0, circuit.Final.End.X.Meters, 1e-6);
-        Assert.Equal(circuit.Plan.Runway.ThresholdHeight.Meters, circuit.Final.End.Height.Meters, 1e-9);
+        Assert.Equal(circuit.Plan.ThresholdHeight.Meters, circuit.Final.End.Height.Meters, 1e-9);
         Assert.Equal(circuit.Plan.AimingPoint.Meters, circuit.Legs[6].End.X.Meters, 1e-9);
         Assert.Equal(0, circuit.Legs[6].End.Height.Meters, 1e-9);
     });
@@ -106,7 +106,7 @@ public sealed class CircuitProperties
         {
             if (Circuit.Backwards(plan) is not { IsFlyable: true } outcome) return;
             Circuit circuit = outcome.Circuit!, other = Solve(plan.With(
-                runway: new(Degrees((plan.Runway.Direction.Degrees + turned) % 360), plan.Runway.ThresholdHeight),
+                runway: plan.Runway with { Direction = Degrees((plan.Runway.Direction.Degrees + turned) % 360) },
                 wind: WindOf((plan.Wind.From.Degrees + turned) % 360, plan.Wind.Speed.Knots)));
             Assert.Equal(circuit.LengthOfFinal.Meters, other.LengthOfFinal.Meters, 1e-6);
             Assert.Equal(circuit.Track[0].X.Meters, other.Track[0].X.Meters, 1e-6);

@@ -38,19 +38,20 @@ public sealed class FuzzTests
         from descents in Descents.Array[4]
         from fix in Fixes
         from shape in Gen.Select(
-            Gen.OneOf(Near(200, 600), Near(30, 3000)), Gen.OneOf(Near(800, 3000), Near(50, 20000)), Gen.OneOf(Near(2, 6), Near(1, 15)), Near(1, 60))
+            Gen.OneOf(Near(200, 600), Near(30, 3000)), Gen.OneOf(Near(800, 3000), Near(50, 20000)), Gen.OneOf(Near(2, 6), Near(1, 15)), Near(5, 60))
         from air in Gen.Select(Near(0, 360), Gen.OneOf(Near(0, 25), Near(0, 100)), Near(0, 360))
         from established in Near(60, 120)
         from detent in Gen.Int[0, 3]
         from hand in Gen.Enum<CircuitHand>()
         select (Func<CircuitPlan>)(() => new CircuitPlan(
-            new CircuitRunway(Degrees(air.Item1), Length.FromMeters(shape.Item4)), WindOf(air.Item3, air.Item2), hand,
+            new Runway { Direction = Degrees(air.Item1) }, WindOf(air.Item3, air.Item2), hand,
             Length.FromMeters(shape.Item1), Length.FromMeters(shape.Item2),
             new CircuitLegs(
                 new(H4(0), Knots(speeds[0]), descents[0]()), new(H4(detent), Knots(speeds[1]), descents[1](), Degrees(banks[0])),
                 new(H4(detent), Knots(speeds[1]), descents[2]()), new(H4(detent), Knots(speeds[1]), descents[3](), Degrees(banks[1])),
                 new(H4(detent), Knots(speeds[2]), Degrees(shape.Item3))),
-            new ThrustRange(Force.FromNewtons(-1500), Force.FromNewtons(6000)), Degrees(80), fix(), Length.FromMeters(established)));
+            new ThrustRange(Force.FromNewtons(-1500), Force.FromNewtons(6000)), Degrees(80), fix(),
+            Length.FromMeters(established), Length.FromMeters(shape.Item4)));
 
     [Fact]
     public void Backwards_AnyNumbers_GiveACircuitARefusalOrAnArgumentError()

@@ -51,10 +51,10 @@ internal static class Plans
         from fix in Fixes
         from threshold in Gen.Double[30, 60]
         select new CircuitPlan(
-            new CircuitRunway(Degrees(direction), Length.FromFeet(threshold)), wind, right ? CircuitHand.Right : CircuitHand.Left,
+            new Runway { Direction = Degrees(direction) }, wind, right ? CircuitHand.Right : CircuitHand.Left,
             Length.FromFeet(height), Length.FromNauticalMiles(spacing), legs,
             new ThrustRange(Force.FromNewtons(-400), Force.FromNewtons(2600)), Degrees(30),
-            legs.Downwind.Descent.IsLevel ? null : fix);
+            legs.Downwind.Descent.IsLevel ? null : fix, thresholdHeight: Length.FromFeet(threshold));
 
     public static Configuration H4(int detent) => DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapSettings[detent]);
 
@@ -79,7 +79,7 @@ internal static class Plans
             new(H4(0), Knots(knots), turns ?? reduced, Degrees(bank)),
             new(H4(0), Knots(70), Degrees(3.5)));
         return new(
-            new CircuitRunway(Angle.Zero, Length.FromFeet(50)), wind ?? Calm, CircuitHand.Right, Length.FromMeters(height),
+            new Runway { Direction = Angle.Zero }, wind ?? Calm, CircuitHand.Right, Length.FromMeters(height),
             Length.FromMeters(spacing), legs, new ThrustRange(Force.FromNewtons(-200), Force.FromNewtons(2600)), Degrees(45), fix,
             Length.FromMeters(40));
     }

@@ -21,7 +21,7 @@ public sealed class LandingPilotTests
                let mass = Mass.FromKilograms(Math.Max(aeroplane.MinimumMass.Kilograms, share * aeroplane.MaximumMass.Kilograms))
                select LandingSetup.For(
                    aeroplane.Configure(flaps, mass),
-                   LandingRunway.On(RunwaySurface.DryPaved, Air.Standard(Length.FromFeet(feet)), Speed.FromKnots(knots))),
+                   air: Air.Standard(Length.FromFeet(feet)), headwind: Speed.FromKnots(knots)),
         ];
         IReadOnlyList<LandingReport> reports = Landing.FlyMany(setups);
         Assert.Equal(4 * 6 * 3 * 2, reports.Count);
@@ -133,8 +133,8 @@ public sealed class LandingPilotTests
         LandingSetup usual = DemoLandings.TrainerH4FlapsUp;
         LandingSetup[] wrong =
         [
-            usual with { Runway = usual.Runway with { Headwind = Speed.FromKnots(90) } },
-            usual with { Technique = usual.Technique with { PathAngle = Angle.FromDegrees(60) }, Runway = usual.Runway with { Headwind = Speed.FromKnots(-99) } },
+            usual with { Headwind = Speed.FromKnots(90) },
+            usual with { Technique = usual.Technique with { PathAngle = Angle.FromDegrees(60) }, Headwind = Speed.FromKnots(-99) },
             usual with { Aeroplane = usual.Aeroplane with { Oswald = double.NaN } },
             usual with { Technique = usual.Technique with { FlareTimeConstant = Duration.Zero } },
         ];

@@ -82,5 +82,5 @@ public sealed class RollEnergyTests
     private static LandingResult Land(LandingSetup setup, double headwind, double slope) => Landing.Fly(Blown(setup, headwind, slope)).Result!;
 
     private static LandingSetup Blown(LandingSetup setup, double headwind, double slope) =>
-        setup with { Runway = setup.Runway with { Headwind = Speed.FromKnots(headwind), Slope = slope } };
+        setup with { Runway = setup.Runway with { Slope = slope }, Headwind = Speed.FromKnots(headwind) };
 }

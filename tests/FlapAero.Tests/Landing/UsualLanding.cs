@@ -31,14 +31,9 @@ internal static class UsualLanding
             PowerCutHeight = Length.FromMeters(8),
             PowerCutTime = Duration.FromSeconds(2),
             NoseLowerSpeedFraction = 0.7,
+            BrakingShare = 1,
         },
-        Runway = new()
-        {
-            Air = Air.StandardSeaLevel,
-            Headwind = Speed.FromKnots(5),
-            RollingFriction = 0.03,
-            BrakingFriction = 0.3,
-            Slope = 0,
-        },
+        Runway = new() { Surface = RunwaySurface.Of("invented", 0.03, 0.3) },
+        Headwind = Speed.FromKnots(5),
     };
 }

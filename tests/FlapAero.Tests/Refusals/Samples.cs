@@ -9,7 +9,7 @@ internal static class Samples
     private static readonly Air SeaLevel = Air.StandardSeaLevel;
     private static readonly Configuration FlapsUp = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
     private static readonly Airspeed Approach = Airspeed.FromCalibrated(Speed.FromKnots(70), SeaLevel);
-    private static readonly Dictionary<LandingVariable, Distribution> Spread = [];
+    private static readonly LandingSpread Spread = new();
 
     private static readonly IQuantity[] Usual =
     [
@@ -26,13 +26,13 @@ internal static class Samples
         UsualLanding.Setup.Aeroplane, new[] { UsualLanding.Setup }, LandingConditions.Canonical, LandingScatter.Around(UsualLanding.Setup, Spread),
         Spread, LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10),
         LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).StopDistance,
-        LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Fixed(Speed.Zero),
+        LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Normal(Speed.Zero, Speed.FromKnots(1)),
         new Wind(Angle.Zero, Speed.FromKnots(5)), WindProfile.PowerLaw(Speed.FromKnots(10), 0.2),
         new OneCosineGust(Speed.FromKnots(5), Duration.Zero, Duration.FromSeconds(3)),
         IdleThrust.FromConfiguration(FlapsUp, SeaLevel), LandingPilot.Usual, GoAround.From(FlapsUp.OnPath(Approach, Angle.FromDegrees(-3)))!,
-        Landing.Fly(UsualLanding.Setup).Result!, LandingRunway.On(RunwaySurface.DryPaved), RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
+        Landing.Fly(UsualLanding.Setup).Result!, RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
         DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
-        Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Runway, Flown.Plan.Wind,
+        Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Wind,
         Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,
         DemoElectrics.Battery, DemoElectrics.Loads, DemoElectrics.Radio,
         new LiftingLine(Planform, Section).InducedDrag,

@@ -72,7 +72,7 @@ public sealed class SpokenLandingTests
         [
             () => Landing.Fly(setup), () => Landing.ForceOn(setup, 0.5), () => setup.RoundingOutFrom(Length.FromMeters(5)),
             () => Landing.Fly(setup, LandingConditions.Canonical),
-            () => LandingScatter.Around(setup, new Dictionary<LandingVariable, Distribution>()).Fly(10),
+            () => LandingScatter.Around(setup, new LandingSpread()).Fly(10),
         ];
         // What cannot be computed is found where it is computed.
         foreach (Func<object> call in which == "collapsed" ? calls.Take(1) : calls)
@@ -116,10 +116,10 @@ public sealed class SpokenLandingTests
     [Fact]
     public void Scatter_DistributionThatReachesTooFar_IsRefusedInItsUnit()
     {
-        void Refused(string message, LandingVariable variable, Distribution distribution)
+        void Refused(string message, LandingSpread spread)
         {
             var refusal = Assert.Throws<RefusedInputException>(
-                () => LandingScatter.Around(Usual, new Dictionary<LandingVariable, Distribution> { [variable] = distribution }));
+                () => LandingScatter.Around(Usual, spread));
             Assert.StartsWith(message, refusal.Message, StringComparison.Ordinal);
             RefusalFields.Check(refusal);
         }
@@ -127,17 +127,17 @@ public sealed class SpokenLandingTests
         Refused(
             "threshold height: -10 ft is refused; allowed is a finite value above 0 ft. The landing begins above the runway. "
             + "The distribution reaches it: ",
-            LandingVariable.ThresholdHeight, Distribution.Uniform(Length.FromFeet(-10), Length.FromFeet(60)));
+            new() { ThresholdHeight = Distribution.Uniform(Length.FromFeet(-10), Length.FromFeet(60)) });
         Refused(
             "flare time constant: a Normal without edges is refused; allowed is a finite value above 0 ms. "
             + "The sink dies away over it. It reaches every number: truncate it.",
-            LandingVariable.FlareTimeConstant, Distribution.Normal(Duration.FromMilliseconds(2000), Duration.FromMilliseconds(1)));
+            new() { FlareTimeConstant = Distribution.Normal(Duration.FromMilliseconds(2000), Duration.FromMilliseconds(1)) });
         Refused(
             "threshold speed: 62 kt is refused; allowed is more than the headwind, 80 kt. ",
-            LandingVariable.Headwind, Distribution.Uniform(Speed.FromKnots(0), Speed.FromKnots(80)));
+            new() { Headwind = Distribution.Uniform(Speed.FromKnots(0), Speed.FromKnots(80)) });
         Refused(
             "gust change: 61 kt is refused; allowed is -60 kt to 60 kt. ",
-            LandingVariable.GustChange, Distribution.Fixed(Speed.FromKnots(61)));
+            new() { GustChange = Distribution.Fixed(Speed.FromKnots(61)) });
     }
 
     [Theory]
@@ -152,6 +152,6 @@ public sealed class SpokenLandingTests
     private static LandingSetup Technique(Func<LandingTechnique, LandingTechnique> change, Speed? headwind = null) => Usual with
     {
         Technique = change(Usual.Technique),
-        Runway = Usual.Runway with { Headwind = headwind ?? Usual.Runway.Headwind },
+        Headwind = headwind ?? Usual.Headwind,
     };
 }

@@ -2,6 +2,8 @@ using CsCheck;
 using FlapAero.Equations;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.Statistics;
+using Microsoft.CodeAnalysis.CSharp.Scripting;
+using Microsoft.CodeAnalysis.Scripting;
 using UnitsNet;
 
 namespace FlapAero.Tests.Scatter;
@@ -118,28 +120,42 @@ public sealed class DistributionTests
     {
         var speed = Distribution.Normal(Speed.FromKnots(65), Speed.FromMetersPerSecond(1));
         Assert.Equal("kt", speed.Unit);
-        Assert.Equal(65, speed.Mean, 1e-9);
-        Assert.Equal(3600.0 / 1852, speed.StandardDeviation, 1e-9);
-        Assert.Equal(double.NegativeInfinity, speed.Minimum);
+        Assert.Equal(65, speed.Mean.Knots, 1e-9);
+        Assert.Equal(3600.0 / 1852, speed.StandardDeviation.Value, 1e-9);
+        Assert.Null(speed.Minimum);
         Assert.Equal(3, Distribution.Fixed(Angle.FromDegrees(3)).Law.Mean);
         Assert.Equal(3, Distribution.Fixed(Angle.FromRadians(Math.PI / 60)).Law.Mean, 1e-12);
-        Assert.Equal(3, Distribution.Fixed(Angle.FromDegrees(3)).Mean, 1e-12);
+        Assert.Equal(3, Distribution.Fixed(Angle.FromDegrees(3)).Mean.Degrees, 1e-12);
+    }
+
+    [Theory, InlineData("Mass = Distribution.Fixed(Speed.FromKnots(1))"), InlineData("OswaldFactor = Distribution.Uniform(Length.Zero, Length.Zero)"),
+     InlineData("Headwind = Distribution.Fixed(1.0)"), InlineData("Span = Distribution.Uniform(Length.Zero, Area.Zero)")]
+    public void Spread_DistributionOfAnotherKind_DoesNotCompile(string input)
+    {
+        ScriptOptions options = ScriptOptions.Default
+            .AddReferences(typeof(Air).Assembly, typeof(Length).Assembly).AddImports("FlapAero", "UnitsNet");
+        Assert.Empty(CSharpScript.Create("new LandingSpread { Headwind = Distribution.Fixed(Speed.Zero) }", options).Compile(TestContext.Current.CancellationToken));
+        Assert.Contains(
+            CSharpScript.Create($"new LandingSpread {{ {input} }}", options).Compile(TestContext.Current.CancellationToken),
+            diagnostic => diagnostic.Id is "CS0029" or "CS0411");
     }
 
     public static TheoryData<string, Func<object>> Nonsense => new()
     {
         { "minimum", () => Distribution.Uniform(double.NaN, 1) },
-        { "maximum", () => Distribution.Uniform(2, 1) },
+        { "maximum", () => Distribution.Uniform(2.0, 1) },
         { "maximum", () => Distribution.Uniform(-double.MaxValue, double.MaxValue) },
         { "mean", () => Distribution.Normal(double.PositiveInfinity, 1) },
-        { "standard deviation", () => Distribution.Normal(0, -1) },
+        { "standard deviation", () => Distribution.Normal(0.0, -1) },
         { "standard deviation", () => Distribution.Normal(0, double.NaN) },
-        { "mode", () => Distribution.Triangular(0, -1, 2) },
-        { "maximum", () => Distribution.Triangular(0, 3, 2) },
-        { "truncation", () => Distribution.TruncatedNormal(0, 1, 6, 7) },
+        { "mode", () => Distribution.Triangular(0.0, -1, 2) },
+        { "maximum", () => Distribution.Triangular(0.0, 3, 2) },
+        { "truncation", () => Distribution.TruncatedNormal(0.0, 1, 6, 7) },
         { "truncation", () => Distribution.TruncatedNormal(0, 1, 0.5, 0.5) },
-        { "mean", () => Distribution.TruncatedNormal(0, 0, 1, 2) },
-        { "Speed", () => Distribution.Uniform(Speed.FromKnots(1), Length.FromFeet(2)) },
+        { "mean", () => Distribution.TruncatedNormal(0.0, 0, 1, 2) },
+        { "standard deviation", () => Distribution.Normal(Speed.FromKnots(60), Speed.FromKnots(-1)) },
+        { "no standard deviation", () => Distribution.Fixed(2.0).StandardScore(1) },
+        { "Int32", () => Distribution.Fixed(1) },
         { "Temperature", () => Distribution.Fixed(Temperature.FromDegreesCelsius(15)) },
     };
 
@@ -160,7 +176,7 @@ public sealed class DistributionTests
             {
                 try
                 {
-                    Distribution distribution = family switch
+                    Distribution<double> distribution = family switch
                     {
                         0 => Distribution.Uniform(a, b),
                         1 => Distribution.Normal(a, b),
@@ -169,7 +185,7 @@ public sealed class DistributionTests
                     };
                     double value = distribution.Law.Quantile(p);
                     Interlocked.Increment(ref drawn);
-                    return value >= distribution.Minimum && value <= distribution.Maximum
+                    return value >= distribution.Law.Minimum && value <= distribution.Law.Maximum
                         && !double.IsNaN(distribution.Mean) && distribution.StandardDeviation >= 0;
                 }
                 catch (ArgumentException)

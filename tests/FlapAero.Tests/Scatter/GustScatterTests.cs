@@ -14,11 +14,11 @@ public sealed class GustScatterTests
     // A gust that is over before the touchdown gives back what it took: this one is at its steepest there.
     private static readonly double Late = Calm.TouchdownTime.Seconds - 2;
 
-    private static Dictionary<LandingVariable, Distribution> GustOf(Distribution change, double start, double length) => new()
+    private static LandingSpread GustOf(Distribution<Speed> change, double start, double length) => new()
     {
-        [LandingVariable.GustChange] = change,
-        [LandingVariable.GustStart] = Distribution.Fixed(Duration.FromSeconds(start)),
-        [LandingVariable.GustLength] = Distribution.Fixed(Duration.FromSeconds(length)),
+        GustChange = change,
+        GustStart = Distribution.Fixed(Duration.FromSeconds(start)),
+        GustLength = Distribution.Fixed(Duration.FromSeconds(length)),
     };
 
     private static double Stop(double change, double start, double length) => InGust(change, start, length).StopDistance.Meters;
@@ -65,8 +65,10 @@ public sealed class GustScatterTests
     [Fact]
     public void Fly_EveryLandingInAGust_IsWhatTheConditionsGiveForItsDraw()
     {
-        Dictionary<LandingVariable, Distribution> spread = GustOf(Distribution.Uniform(Speed.FromKnots(-8), Speed.FromKnots(8)), 0, 3);
-        spread[LandingVariable.GustStart] = Distribution.Uniform(Duration.FromSeconds(-1), Duration.FromSeconds(12));
+        LandingSpread spread = GustOf(Distribution.Uniform(Speed.FromKnots(-8), Speed.FromKnots(8)), 0, 3) with
+        {
+            GustStart = Distribution.Uniform(Duration.FromSeconds(-1), Duration.FromSeconds(12)),
+        };
         LandingScatter scatter = LandingScatter.Around(Usual, spread);
         LandingScatterResult result = scatter.Fly(40);
         IReadOnlyList<double> changes = scatter.Draws(LandingVariable.GustChange, 40), starts = scatter.Draws(LandingVariable.GustStart, 40);
@@ -80,11 +82,11 @@ public sealed class GustScatterTests
     public void Fly_SmallWidths_AgreesWithLinearPropagation()
     {
         (double change, double start, double length) = (-3, Late, 5);
-        Dictionary<LandingVariable, Distribution> spread = new()
+        LandingSpread spread = new()
         {
-            [LandingVariable.GustChange] = Narrow(v => Speed.FromMetersPerSecond(v), change, 0.1),
-            [LandingVariable.GustStart] = Narrow(v => Duration.FromSeconds(v), start, 0.05),
-            [LandingVariable.GustLength] = Narrow(v => Duration.FromSeconds(v), length, 0.1),
+            GustChange = Narrow(v => Speed.FromMetersPerSecond(v), change, 0.1),
+            GustStart = Narrow(v => Duration.FromSeconds(v), start, 0.05),
+            GustLength = Narrow(v => Duration.FromSeconds(v), length, 0.1),
         };
         LandingScatterResult result = LandingScatter.Around(Usual, spread).Fly(4000);
         double[] shifts =
@@ -121,8 +123,10 @@ public sealed class GustScatterTests
     [Fact]
     public void Sensitivity_OfGustAndBrakes_KnowsBoth()
     {
-        Dictionary<LandingVariable, Distribution> spread = GustOf(Distribution.Uniform(Speed.FromKnots(-6), Speed.FromKnots(6)), Late, 4);
-        spread[LandingVariable.BrakingFriction] = Distribution.Uniform(0.28, 0.32);
+        LandingSpread spread = GustOf(Distribution.Uniform(Speed.FromKnots(-6), Speed.FromKnots(6)), Late, 4) with
+        {
+            BrakingFriction = Distribution.Uniform(0.28, 0.32),
+        };
         LandingSensitivity sensitivity = LandingScatter.Around(Usual, spread).Sensitivity(300);
         Assert.Equal(LandingVariable.GustChange, Assert.Single(sensitivity.TouchdownDistance[0].Inputs));
         Assert.Equal(1, sensitivity.TouchdownDistance[0].FirstOrder.Value, 0.05);
@@ -140,7 +144,7 @@ public sealed class GustScatterTests
         Assert.True(with.TouchdownDistance.StandardDeviation > 1.1 * without.TouchdownDistance.StandardDeviation);
         Assert.Equal(1000, with.Landed.Hits + with.Refusals.Values.Sum(share => share.Hits));
         Assert.Equal(
-            still.Inputs[LandingVariable.ThresholdSpeed].Mean + 5, gusty.Inputs[LandingVariable.ThresholdSpeed].Mean, 1e-6);
+            still.Inputs.ThresholdSpeed!.Mean.Knots + 5, gusty.Inputs.ThresholdSpeed!.Mean.Knots, 1e-6);
         Assert.Throws<RefusedInputException>(() => DemoPilot.GustyDay(configuration, Air.StandardSeaLevel, Speed.FromKnots(31)));
     }
 
@@ -154,26 +158,26 @@ public sealed class GustScatterTests
         Assert.Equal(200, result.Landed.Hits + result.Refusals.Values.Sum(share => share.Hits));
     }
 
-    public static TheoryData<string, LandingVariable, Func<Distribution>> Nonsense => new()
+    public static TheoryData<string, Func<LandingSpread>> Nonsense => new()
     {
-        { "gust change", LandingVariable.GustChange, () => Distribution.Uniform(Speed.Zero, Speed.FromKnots(61)) },
-        { "gust change", LandingVariable.GustChange, () => Distribution.Normal(Speed.Zero, Speed.FromKnots(1)) },
-        { "gust start", LandingVariable.GustStart, () => Distribution.Fixed(Duration.FromHours(2)) },
-        { "gust length", LandingVariable.GustLength, () => Distribution.Fixed(Duration.Zero) },
-        { "gust length", LandingVariable.GustLength, () => Distribution.Fixed(Length.FromMeters(50)) },
+        { "gust change", () => new() { GustChange = Distribution.Uniform(Speed.Zero, Speed.FromKnots(61)) } },
+        { "gust change", () => new() { GustChange = Distribution.Normal(Speed.Zero, Speed.FromKnots(1)) } },
+        { "gust start", () => new() { GustStart = Distribution.Fixed(Duration.FromHours(2)) } },
+        { "gust length", () => new() { GustLength = Distribution.Fixed(Duration.Zero) } },
     };
 
     [Theory, MemberData(nameof(Nonsense))]
-    public void Scatter_GustOfNonsense_IsRefusedByTheInputsName(string named, LandingVariable variable, Func<Distribution> distribution)
+    public void Scatter_GustOfNonsense_IsRefusedByTheInputsName(string named, Func<LandingSpread> spread)
     {
         RefusedInputException refusal = Assert.Throws<RefusedInputException>(
-            () => LandingScatter.Around(Usual, new Dictionary<LandingVariable, Distribution> { [variable] = distribution() }));
+            () => LandingScatter.Around(Usual, spread()));
         Assert.StartsWith(named, refusal.Message, StringComparison.Ordinal);
         Assert.Contains("refused", refusal.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("E+308", refusal.Message, StringComparison.Ordinal);
     }
 
-    private static Distribution Narrow(Func<double, IQuantity> of, double mean, double deviation) =>
+    private static Distribution<T> Narrow<T>(Func<double, T> of, double mean, double deviation)
+        where T : struct =>
         Distribution.TruncatedNormal(of(mean), of(deviation), of(mean - 6 * deviation), of(mean + 6 * deviation));
 
     private static double Deceleration()

@@ -35,7 +35,7 @@ public sealed class LandingScatterTests
         var batch = new LandingOutcome[8];
         LandingSolver.Solve([.. Enumerable.Repeat(meant.Input(), batch.Length)], batch);
 
-        LandingScatterResult result = LandingScatter.Around(meant, new Dictionary<LandingVariable, Distribution>()).Fly(5);
+        LandingScatterResult result = LandingScatter.Around(meant, new LandingSpread()).Fly(5);
 
         Assert.Equal(5, result.Landed.Hits);
         Assert.Equal(batch[0].StopDistance, (double)result.StopDistance.Minimum.Meters);
@@ -115,8 +115,11 @@ public sealed class LandingScatterTests
     public void Refusals_OfAWideScatter_AreCountedByReasonOverAllLandings()
     {
         LandingScatterResult result = Demo(DemoAeroplanes.TrainerH4.FlapsUp)
-            .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(45), Speed.FromKnots(80)))
-            .With(LandingVariable.ThresholdHeight, Distribution.Uniform(Length.FromFeet(1), Length.FromFeet(60)))
+            .With(new()
+            {
+                ThresholdSpeed = Distribution.Uniform(Speed.FromKnots(45), Speed.FromKnots(80)),
+                ThresholdHeight = Distribution.Uniform(Length.FromFeet(1), Length.FromFeet(60)),
+            })
             .Fly(2000);
 
         Assert.Contains(LandingRefusal.LiftLimitBeforeRoundOut, result.Refusals.Keys);
@@ -147,32 +150,29 @@ public sealed class LandingScatterTests
     {
         LandingScatter scatter = Demo(DemoAeroplanes.TrainerH4.FlapsUp);
         IReadOnlyList<double> speeds = scatter.Draws(LandingVariable.ThresholdSpeed, 5000, 1);
-        Distribution stated = scatter.Inputs[LandingVariable.ThresholdSpeed];
+        Distribution<Speed> stated = scatter.Inputs.ThresholdSpeed!;
         Assert.Equal("kt", stated.Unit);
-        Assert.All(speeds, speed => Assert.InRange(speed, stated.Minimum - 1e-9, stated.Maximum + 1e-9));
-        Assert.Equal(stated.Mean, speeds.Average(), 0.15);
+        Assert.All(speeds, speed => Assert.InRange(speed, stated.Minimum!.Value.Knots - 1e-9, stated.Maximum!.Value.Knots + 1e-9));
+        Assert.Equal(stated.Mean.Knots, speeds.Average(), 0.15);
+        Assert.Equal((speeds[0] - stated.Mean.Knots) / stated.StandardDeviation.Knots, stated.StandardScore(speeds[0]), 1e-12);
     }
 
-    public static TheoryData<string, LandingVariable, Func<Distribution>> Nonsense => new()
+    public static TheoryData<string, Func<LandingSpread>> Nonsense => new()
     {
-        { "mass", LandingVariable.Mass, () => Distribution.Fixed(1000) },
-        { "span", LandingVariable.Span, () => Distribution.Fixed(Area.FromSquareMeters(10)) },
-        { "oswald factor", LandingVariable.OswaldFactor, () => Distribution.Fixed(Length.FromMeters(1)) },
-        { "threshold height", LandingVariable.ThresholdHeight, () => Distribution.Uniform(Length.Zero, Length.FromFeet(60)) },
-        { "flare time constant", LandingVariable.FlareTimeConstant, () => Distribution.Normal(Duration.FromSeconds(2), Duration.FromSeconds(1)) },
-        { "touchdown lift fraction", LandingVariable.TouchdownLiftFraction, () => Distribution.Uniform(0.8, 1) },
-        { "braking friction", LandingVariable.BrakingFriction, () => Distribution.Triangular(-0.1, 0.2, 0.4) },
-        { "path angle", LandingVariable.PathAngle, () => Distribution.Uniform(Angle.FromDegrees(3), Angle.FromDegrees(90)) },
-        { "headwind", LandingVariable.Headwind, () => Distribution.Normal(Speed.FromKnots(5), Speed.FromKnots(5)) },
-        { "threshold speed", LandingVariable.Headwind, () => Distribution.Uniform(Speed.Zero, Speed.FromKnots(80)) },
-        { "tailwind", LandingVariable.Headwind, () => Distribution.Fixed(Speed.FromKnots(-2000)) },
+        { "threshold height", () => new() { ThresholdHeight = Distribution.Uniform(Length.Zero, Length.FromFeet(60)) } },
+        { "flare time constant", () => new() { FlareTimeConstant = Distribution.Normal(Duration.FromSeconds(2), Duration.FromSeconds(1)) } },
+        { "touchdown lift fraction", () => new() { TouchdownLiftFraction = Distribution.Uniform(0.8, 1) } },
+        { "braking friction", () => new() { BrakingFriction = Distribution.Triangular(-0.1, 0.2, 0.4) } },
+        { "path angle", () => new() { PathAngle = Distribution.Uniform(Angle.FromDegrees(3), Angle.FromDegrees(90)) } },
+        { "headwind", () => new() { Headwind = Distribution.Normal(Speed.FromKnots(5), Speed.FromKnots(5)) } },
+        { "threshold speed", () => new() { Headwind = Distribution.Uniform(Speed.Zero, Speed.FromKnots(80)) } },
+        { "tailwind", () => new() { Headwind = Distribution.Fixed(Speed.FromKnots(-2000)) } },
     };
 
     [Theory, MemberData(nameof(Nonsense))]
-    public void Scatter_OfNonsense_IsRefusedByTheInputsName(string named, LandingVariable variable, Func<Distribution> distribution)
+    public void Scatter_OfNonsense_IsRefusedByTheInputsName(string named, Func<LandingSpread> spread)
     {
-        Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
-        inputs[variable] = distribution();
+        LandingSpread inputs = spread().Over(Spreads.Inputs(Spreads.Reference));
         RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
         Assert.Contains(named, refusal.Message, StringComparison.Ordinal);
         Assert.Contains("refused", refusal.Message, StringComparison.Ordinal);
@@ -182,7 +182,7 @@ public sealed class LandingScatterTests
     [Fact]
     public void Scatter_MissingOrUnknownInputCountOrCorrelation_IsRefused()
     {
-        Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
+        LandingSpread inputs = Spreads.Inputs(Spreads.Reference);
         var scatter = new LandingScatter(inputs);
         Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs, 1.01));
         Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs, double.NaN));
@@ -194,13 +194,24 @@ public sealed class LandingScatterTests
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10).Stop(10));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10).Landed.Interval(1));
         Assert.Throws<RefusedInputException>(() => scatter.Fly(10).StopDistance.QuantileInterval(1));
-        inputs.Remove(LandingVariable.RunwaySlope);
+        Assert.Throws<RefusedInputException>(() => scatter.Inputs[(LandingVariable)30]);
         Assert.Contains(
-            "runway slope", Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs)).Message, StringComparison.Ordinal);
-        // The scatter took a copy.
-        Assert.Equal(30, scatter.Inputs.Count);
-        inputs[(LandingVariable)30] = Distribution.Fixed(1);
-        Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
+            "runway slope", Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs with { RunwaySlope = null })).Message,
+            StringComparison.Ordinal);
+        Assert.All(LandingVariables.All, variable => Assert.NotNull(scatter.Inputs[variable]));
+    }
+
+    [Fact]
+    public void Spread_EveryProperty_IsOneOfTheInputsAndOfItsKind()
+    {
+        LandingSpread spread = LandingSpread.Fixed(Spreads.Reference);
+        foreach (LandingVariable variable in LandingVariables.All)
+        {
+            Distribution? there = (Distribution?)typeof(LandingSpread).GetProperty(variable.ToString())!.GetValue(spread);
+            Assert.Same(spread[variable], there);
+            Assert.Null(spread.Without(variable)[variable]);
+            Assert.Equal(spread.Only(variable), new LandingSpread().With(variable, there!));
+        }
     }
 
     [Fact]
@@ -212,16 +223,15 @@ public sealed class LandingScatterTests
             (which, spreads, correlation, seed) =>
             {
                 double[] row = Spreads.Row(ReferenceLandings.Cases[which].Input);
-                Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(ReferenceLandings.Cases[which].Input);
+                LandingSpread inputs = Spreads.Inputs(ReferenceLandings.Cases[which].Input);
                 try
                 {
                     foreach ((int column, double a, double b) in spreads)
                     {
                         double low = row[column] * Math.Min(a, b);
                         double high = row[column] * Math.Max(a, b);
-                        inputs[(LandingVariable)column] = LandingVariables.Kind((LandingVariable)column) is { } kind
-                            ? Distribution.Uniform(Quantity.From(low, kind.BaseUnitInfo.Value), Quantity.From(high, kind.BaseUnitInfo.Value))
-                            : Distribution.Uniform(low, high);
+                        DistributionLaw law = Distribution.Uniform(low, high).Law;
+                        inputs = inputs.With((LandingVariable)column, LandingVariables.Distributed((LandingVariable)column, law));
                     }
 
                     LandingScatterResult result = new LandingScatter(inputs, correlation).Fly(16, seed, 1);

@@ -12,16 +12,21 @@ public sealed class SensitivityTests
     [Fact]
     public void Sensitivity_OfSmallWidths_IsTheLinearShares()
     {
-        Dictionary<LandingVariable, Distribution> inputs = Spreads.Inputs(Spreads.Reference);
-        inputs[LandingVariable.ThresholdSpeed] = Distribution.Normal(Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05));
-        inputs[LandingVariable.BrakingFriction] = Distribution.Normal(0.333762, 0.01);
+        LandingSpread endless = Spreads.Inputs(Spreads.Reference) with
+        {
+            ThresholdSpeed = Distribution.Normal(Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05)),
+            BrakingFriction = Distribution.Normal(0.333762, 0.01),
+        };
         // An unbounded normal reaches impossible values: the edges are far out.
-        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => new LandingScatter(inputs));
+        RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => new LandingScatter(endless));
         Assert.Contains("threshold speed", refusal.Message, StringComparison.Ordinal);
         Assert.Contains("truncate", refusal.Message, StringComparison.Ordinal);
-        inputs[LandingVariable.ThresholdSpeed] = Distribution.TruncatedNormal(
-            Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05), Speed.FromMetersPerSecond(30), Speed.FromMetersPerSecond(40));
-        inputs[LandingVariable.BrakingFriction] = Distribution.TruncatedNormal(0.333762, 0.01, 0.1, 0.5);
+        LandingSpread inputs = endless with
+        {
+            ThresholdSpeed = Distribution.TruncatedNormal(
+                Speed.FromMetersPerSecond(36.802), Speed.FromMetersPerSecond(0.05), Speed.FromMetersPerSecond(30), Speed.FromMetersPerSecond(40)),
+            BrakingFriction = Distribution.TruncatedNormal(0.333762, 0.01, 0.1, 0.5),
+        };
 
         LandingSensitivity sensitivity = new LandingScatter(inputs).Sensitivity(2000, resamples: 200);
 
@@ -75,7 +80,7 @@ public sealed class SensitivityTests
     public void Sensitivity_WithManyRefused_IsRefusedUnlessAllowed()
     {
         LandingScatter scatter = Demo()
-            .With(LandingVariable.ThresholdSpeed, Distribution.Uniform(Speed.FromKnots(59), Speed.FromKnots(80)));
+            .With(new() { ThresholdSpeed = Distribution.Uniform(Speed.FromKnots(59), Speed.FromKnots(80)) });
         RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => scatter.Sensitivity(400, resamples: 20));
         Assert.Contains("cannot happen", refusal.Message, StringComparison.Ordinal);
         Assert.InRange(scatter.Sensitivity(400, maximumRefusedShare: 0.5, resamples: 20).RowsLeftOut, 5, 200);

@@ -19,9 +19,8 @@ internal static class Spreads
     }
 
     /// <summary>The same at the public surface; of the gust and of the idle thrust by airspeed nothing is said.</summary>
-    public static Dictionary<LandingVariable, Distribution> Inputs(LandingInput input) =>
-        LandingVariables.All.Where(variable => variable < LandingVariable.GustChange).ToDictionary(
-            variable => variable, variable => LandingVariables.Fixed(variable, Row(input)[(int)variable]));
+    public static LandingSpread Inputs(LandingInput input) =>
+        LandingSpread.Fixed(input).Only([.. LandingVariables.All.Where(variable => variable < LandingVariable.GustChange)]);
 
     public static LandingOutcome[] Fly(LandingSampler sampler, int count, ulong seed, int threads = 1) =>
         ScatterRun.Fly(sampler, count, seed, threads);

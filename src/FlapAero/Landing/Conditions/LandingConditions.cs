@@ -13,7 +13,7 @@ public sealed record LandingConditions
     /// <summary>None: the canonical landing.</summary>
     public static LandingConditions Canonical { get; } = new();
 
-    /// <summary>Headwind by height of the wing, in place of the runway's headwind.</summary>
+    /// <summary>Headwind by height of the wing, in place of the landing's steady one.</summary>
     public WindProfile? Wind { get; init; }
 
     /// <summary>A gust or lull on top of the wind.</summary>
@@ -22,23 +22,11 @@ public sealed record LandingConditions
     /// <summary>Nose down and brakes on from the touchdown: no roll with the nose held off.</summary>
     public bool BrakesFromTouchdown { get; init; }
 
-    /// <summary>A surface, in place of the runway's two coefficients.</summary>
-    public RunwaySurface? Surface { get; init; }
-
     /// <summary>A landing in these conditions, in plain numbers.</summary>
     internal (LandingInput Input, LandingManner Manner) Apply(LandingSetup setup)
     {
-        // What the conditions replace does not count, and must not refuse the landing.
-        LandingRunway runway = setup.Runway;
-        LandingSetup met = setup with
-        {
-            Runway = runway with
-            {
-                Headwind = Wind is { } wind ? AtThreshold(wind, setup) : runway.Headwind,
-                RollingFriction = Surface?.RollingFriction ?? runway.RollingFriction,
-                BrakingFriction = Surface?.BrakingFriction ?? runway.BrakingFriction,
-            },
-        };
+        // A wind that the profile replaces does not count, and must not refuse the landing.
+        LandingSetup met = Wind is { } wind ? setup with { Headwind = AtThreshold(wind, setup) } : setup;
         LandingInput input = met.Checked();
         if (Gust is { } gust)
             input = input with { GustChange = gust.Change.MetersPerSecond, GustStart = gust.Start.Seconds, GustLength = gust.Length.Seconds };

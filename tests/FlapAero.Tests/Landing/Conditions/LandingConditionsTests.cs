@@ -15,7 +15,7 @@ public sealed class LandingConditionsTests
     public void Fly_WindThatIsTheSameAtAllHeights_IsTheRunwaysHeadwind() =>
         Assert.Equal(
             Fly(Usual, LandingConditions.Canonical).StopDistance.Meters,
-            Fly(Usual, new() { Wind = WindProfile.PowerLaw(Usual.Runway.Headwind, 0) }).StopDistance.Meters, 1e-4);
+            Fly(Usual, new() { Wind = WindProfile.PowerLaw(Usual.Headwind, 0) }).StopDistance.Meters, 1e-4);
 
     // At the threshold, held sink and airspeed: T grows by m |ẇ| cos γ, with ẇ = −s p w/z.
     [Fact]
@@ -24,7 +24,7 @@ public sealed class LandingConditionsTests
         const double exponent = 0.3;
         WindProfile profile = WindProfile.PowerLaw(Speed.FromKnots(20), exponent);
         Length wing = Usual.Technique.ThresholdHeight + Usual.Aeroplane.WingHeight;
-        LandingSetup steady = Powered with { Runway = Usual.Runway with { Headwind = profile.At(wing) } };
+        LandingSetup steady = Powered with { Headwind = profile.At(wing) };
         LandingResult without = Fly(steady, LandingConditions.Canonical), with = Fly(Powered, new() { Wind = profile });
 
         double sink = with.Trajectory[0].SinkRate.MetersPerSecond, speed = Usual.Technique.ThresholdSpeed.MetersPerSecond;
@@ -82,7 +82,7 @@ public sealed class LandingConditionsTests
     [Fact]
     public void Fly_BrakesFromTouchdown_RollsByTheClosedFormAndShorter()
     {
-        LandingSetup still = Usual with { Runway = Usual.Runway with { Headwind = Speed.Zero } };
+        LandingSetup still = Usual with { Headwind = Speed.Zero };
         LandingResult braked = Fly(still, new() { BrakesFromTouchdown = true }), canonical = Fly(still, LandingConditions.Canonical);
         LandingInput input = still.Input();
         double wing = DragLaws.GroundEffect(input.WingHeight, input.Span);
@@ -100,11 +100,13 @@ public sealed class LandingConditionsTests
     [Fact]
     public void Fly_Grass_RollsShorterWithoutBrakesAndLongerWithThem()
     {
-        Length Roll(RunwaySurface surface) => Fly(Usual, new() { Surface = surface }).GroundRoll;
-        Assert.True(Roll(RunwaySurface.FirmGrass.Unbraked) < Roll(RunwaySurface.DryPaved.Unbraked));
-        Assert.True(Roll(RunwaySurface.WetGrass.Unbraked) < Roll(RunwaySurface.FirmGrass.Unbraked));
+        LandingSetup On(RunwaySurface surface, double share) =>
+            Usual with { Runway = new() { Surface = surface }, Technique = Usual.Technique with { BrakingShare = share } };
+        Length Roll(RunwaySurface surface) => Fly(On(surface, 0), new()).GroundRoll;
+        Assert.True(Roll(RunwaySurface.FirmGrass) < Roll(RunwaySurface.DryPaved));
+        Assert.True(Roll(RunwaySurface.WetGrass) < Roll(RunwaySurface.FirmGrass));
         // With the nose held off first the grass may win all the same; braking from the touchdown, it does not.
-        Length Braked(RunwaySurface surface) => Fly(Usual, new() { Surface = surface, BrakesFromTouchdown = true }).GroundRoll;
+        Length Braked(RunwaySurface surface) => Fly(On(surface, 1), new() { BrakesFromTouchdown = true }).GroundRoll;
         Assert.True(Braked(RunwaySurface.WetGrass) > Braked(RunwaySurface.DryPaved));
         Assert.True(Braked(RunwaySurface.Icy) > Braked(RunwaySurface.WetPaved));
     }

@@ -15,6 +15,8 @@ namespace FlapAero;
 /// </remarks>
 public sealed class RunwaySurface
 {
+    private const string NoSuchFriction = "Friction does not push, and no tyre holds more than the load on it.";
+
     private RunwaySurface(string name, double rolling, double braking, bool fromMemory, SurfaceRule? rule = null, RunwaySurface? better = null)
     {
         (Name, RollingFriction, BrakingFriction, FromMemory) = (name, rolling, braking, fromMemory);
@@ -44,6 +46,19 @@ public sealed class RunwaySurface
 
     /// <summary>The surfaces, in no order of merit.</summary>
     public static IReadOnlyList<RunwaySurface> All { get; } = [DryPaved, WetPaved, FirmGrass, SoftGrass, WetGrass, Icy];
+
+    /// <summary>A surface by its coefficients, as measured or as another book has them; no rule is known for it.</summary>
+    /// <remarks>Formula: none, both are kept. Range: each 0 to 1. Source: [canonical-landing].</remarks>
+    /// <param name="name">What it is called.</param>
+    /// <param name="rollingFriction">μ_r.</param>
+    /// <param name="brakingFriction">μ_b, effective under the firmest braking on the whole normal force.</param>
+    /// <returns>The surface.</returns>
+    /// <exception cref="RefusedInputException">No name; a coefficient outside its range.</exception>
+    /// <example><code>RunwaySurface.Of("gravel", 0.04, 0.3).BrakingFriction // 0.3</code></example>
+    public static RunwaySurface Of(string name, double rollingFriction, double brakingFriction) => new(
+        Require.Words(name, "name of the surface"),
+        Require.Between(rollingFriction, 0, 1, "rolling friction", NoSuchFriction),
+        Require.Between(brakingFriction, 0, 1, "braking friction", NoSuchFriction), fromMemory: false);
 
     /// <summary>
     /// The surfaces by short names, upper or lower case: <c>paved</c>, <c>asphalt</c>, <c>tarmac</c> and <c>concrete</c> are one, and
@@ -75,12 +90,9 @@ public sealed class RunwaySurface
     /// <summary>The surface on which a planned landing is never longer than on this one; none for dry asphalt.</summary>
     public RunwaySurface? Better { get; }
 
-    /// <summary>The same surface for a pilot who does not brake: μ_r to the stop.</summary>
-    public RunwaySurface Unbraked =>
-        new(Name + ", not braking", RollingFriction, RollingFriction, FromMemory, Rule, Better?.Unbraked);
-
     /// <summary>μ_b for a pilot who takes a share of it; wheels that are braked a little still roll.</summary>
-    internal double Braking(double share) => Math.Max(RollingFriction, BrakingFriction * share);
+    internal double Braking(double share) => Math.Max(RollingFriction, BrakingFriction * Require.Between(
+        share, 0, 1, "share of the surface's braking", "More than all of it there is not.", nameof(LandingTechnique.BrakingShare)));
 
     private static ReadOnlyDictionary<string, RunwaySurface> Table(params (RunwaySurface Surface, string[] Names)[] rows) =>
         rows.SelectMany(row => row.Names.Select(name => (name, row.Surface)))
