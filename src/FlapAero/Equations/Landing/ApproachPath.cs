@@ -75,12 +75,7 @@ internal readonly struct ApproachPath<T>
     public T Sink => _sink;
 
     /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
-    public T LiftLeftAtFlare(in PathMotion<T> motion)
-    {
-        HoldOffStage<T> stage = HoldOff;
-        stage.Prepare(0, FlareStart, default);
-        return stage.End(0, motion);
-    }
+    public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, _sink, _sink / TimeConstant, _squareLift);
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
     public T LiftAtFlare(T speed) => LiftCoefficient(speed, _sink, _sink / TimeConstant);
@@ -107,7 +102,7 @@ internal readonly struct ApproachPath<T>
     public T SettlingGuess(T time, in FreeMotion<T> motion, T sink)
     {
         SettlingStage<T> stage = Settling;
-        stage.Prepare(0, time, Timetable.At(time));
+        stage.Prepare([time], Timetable.At(time));
         FreeMotion<T> rates = stage.Rates(0, motion);
         T curve = motion.Speed * rates.Angle;
         T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, T.Of(0.05));
@@ -173,7 +168,7 @@ internal readonly struct ApproachPath<T>
     private T Balance(AirForces<T> gliding)
     {
         ApproachStage<T> stage = new(gliding, _sink, _thresholdHeight);
-        stage.Prepare(0, T.Of(0), default);
+        stage.Prepare([T.Of(0)], default);
         return T.Of(0) - stage.Rates(0, new(ThresholdSpeed)).Speed;
     }
 

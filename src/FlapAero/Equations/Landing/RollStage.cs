@@ -86,8 +86,11 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment) => (_nodes[node].Time, _nodes[node].Closed, _nodes[node].Headwind) =
-        (time.Value, segment.Closed(time).Value, Headwind(time.Value));
+    public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
+    {
+        for (int i = 0; i < times.Length; i++)
+            (_nodes[i].Time, _nodes[i].Closed, _nodes[i].Headwind) = (times[i].Value, segment.Closed(times[i]).Value, Headwind(times[i].Value));
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion)
@@ -105,7 +108,7 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
         EndSpeed is { } end ? end - (motion.Speed.Value + _nodes[node].Headwind) : -motion.Speed.Value;
 
     public readonly ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) =>
-        -rates.Speed.Value - (EndSpeed is null || _wind.IsSteady ? 0 : _wind.Rate(_wing, 0, _nodes[node].Time).Value);
+        -rates.Speed.Value - (EndSpeed is null || _wind.IsSteady ? 0 : _wind.At(_wing, 0, _nodes[node].Time).Rate.Value);
 
     public readonly ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1 + Math.Abs(motion.Speed.Value);
 
