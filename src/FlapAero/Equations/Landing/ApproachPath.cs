@@ -75,6 +75,7 @@ internal readonly struct ApproachPath<T>
     public T Sink => _sink;
 
     /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, _sink, _sink / TimeConstant, _squareLift);
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
@@ -88,6 +89,7 @@ internal readonly struct ApproachPath<T>
     public T LiftSpeed => T.Sqrt(StandardConstants.Gravity * _squareLift);
 
     /// <summary>The roll of one lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public GroundRoll Roll(ReadOnlySpan<LandingInput> landings, int lane, double tolerance)
     {
         WindField<ScalarLane> wind = Forces.Wind.Lane(lane);
@@ -142,6 +144,7 @@ internal readonly struct ApproachPath<T>
     /// <summary>
     /// When the wheels pass the cut height on the path of stages 1 and 3, whatever ends stage 3: power is a function of time alone.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T CutTime(T cutHeight)
     {
         T above = cutHeight - _holdOffHeight;
@@ -152,6 +155,7 @@ internal readonly struct ApproachPath<T>
     }
 
     /// <summary>s = k [√(V² (1 + k²) − w² k²) − w]/(1 + k²), k the tangent of the path's angle over the ground.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T SinkRate(T angle, T speed, T headwind)
     {
         (T sine, T cosine) = LaneAngles.SinCos(angle);

@@ -134,6 +134,7 @@ internal readonly struct GroundRoll
 
     private static bool HasEnded(in RollStage stage, in RollState state) => state.GroundSpeed <= EndGroundSpeed(stage, state.Time);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double EndGroundSpeed(in RollStage stage, double time) => stage.EndSpeed is { } end ? end - stage.Headwind(time) : 0;
 
     private readonly record struct RollState(double Time, double GroundSpeed, double Distance, bool Stands = false);

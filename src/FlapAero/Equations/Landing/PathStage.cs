@@ -17,6 +17,7 @@ internal struct PathNodes<T>
     private AtNodes<T> _windRates;
     private AtNodes<T> _groundSpeeds;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T GroundSpeed(int node) => _groundSpeeds[node];
 
     /// <summary>Works out what follows from <see cref="Heights"/> and <see cref="Sinks"/>.</summary>
@@ -81,6 +82,7 @@ internal static class PathLaws
     /// <param name="sink">−ḣ.</param>
     /// <param name="extraLift">ḧ.</param>
     /// <param name="squareLift">V² at which a unit of lift per mass takes the touchdown lift.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LiftLeft<T>(T speed, T sink, T extraLift, T squareLift)
         where T : unmanaged, ILanes<T> => T.Fused(LiftOnPath(speed, sink, extraLift), squareLift, T.Of(0) - speed * speed);
 }

@@ -44,6 +44,7 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
             climb);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
     public readonly T End(int node, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
@@ -51,13 +52,16 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
 
     // The angle's error has the settling's second or so to move the height.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T EndSize(in FreeMotion<T> motion) => T.Of(1) / _perHeight + motion.Speed / _perAngle;
 
     // Above its highest wing nothing is known of a profile.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Sound(int node, in FreeMotion<T> motion) =>
         T.Less(T.Of(0), motion.Speed)
         & T.Less(motion.Height, T.Of(_forces.Wind.HasProfile ? WindField<T>.Ceiling : double.PositiveInfinity));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Share(in FreeMotion<T> error, in FreeMotion<T> motion) =>
         T.Max(T.Abs(error.Speed) / motion.Speed, T.Max(T.Abs(error.Angle) * _perAngle, T.Abs(error.Height) * _perHeight));
 }

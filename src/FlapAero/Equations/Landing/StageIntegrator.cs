@@ -157,6 +157,7 @@ internal static class StageIntegrator
         Fly(ref stage, timetable, until, step, T.Of(0), tolerance, ref state, through: true);
 
     /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Error<T>(T coarse, T fine, T size, double tolerance)
         where T : unmanaged, ILanes<T>
     {
@@ -165,6 +166,7 @@ internal static class StageIntegrator
     }
 
     /// <summary>How much longer the next step may be: at most eight times, at least a fifth, also where the error is not a number.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static T Factor<T>(T error)
         where T : unmanaged, ILanes<T>
     {

@@ -42,9 +42,11 @@ internal readonly struct WindField<T>
     public WindField<T> WithoutGust => new(_steady, T.Of(0), _start, _length, _profile);
 
     /// <summary>The wind of one lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public WindField<ScalarLane> Lane(int lane) => new(_steady[lane], _change[lane], _start[lane], _length[lane], _profile);
 
     /// <summary>w at a place of the path.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T At(T height, T time) => At(height, T.Of(0), time).Headwind;
 
     /// <summary>w, and ẇ = (dw/dh) ḣ + ∂w/∂t as the wing meets it.</summary>
