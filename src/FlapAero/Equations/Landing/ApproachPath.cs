@@ -117,7 +117,8 @@ internal readonly struct ApproachPath<T>
         }
 
         // From high up the ground effect grows from nothing to most of itself on the way: more than one step should see of it.
-        return T.Select(T.Less(2 * _forces.Wing(T.Of(0)), motion.Height), 0.6 * guess, guess);
+        // Otherwise a little short: what is left then costs less than a step that is too long.
+        return T.Select(T.Less(2 * _forces.Wing(T.Of(0)), motion.Height), T.Of(0.6), T.Of(0.95)) * guess;
     }
 
     /// <summary>The values before the first step, and the landings that are refused on them.</summary>
