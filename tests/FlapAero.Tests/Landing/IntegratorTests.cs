@@ -90,8 +90,7 @@ public sealed class IntegratorTests
         double step = 3.0 / steps;
         for (int i = 0; i < steps; i++)
         {
-            for (int node = 0; node < Dop853.Nodes; node++)
-                stage.Prepare(node, i * step + Dop853.Places[node] * step, default);
+            stage.Prepare([.. Dop853.Places.ToArray().Select(place => new ScalarLane(i * step + place * step))], default);
             motion = Dop853.Step<ScalarLane, PathMotion<ScalarLane>, CosineStage>(
                 ref stage, step, motion, stage.Rates(0, motion), out _, out _, out _);
         }
@@ -119,7 +118,11 @@ public sealed class IntegratorTests
 
         public static bool HasEnd => false;
 
-        public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment) => _cosine[node] = Math.Cos(time.Value);
+        public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
+        {
+            for (int i = 0; i < times.Length; i++)
+                _cosine[i] = Math.Cos(times[i].Value);
+        }
 
         public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(-_cosine[node] * motion.Speed.Value);
 

@@ -2,12 +2,12 @@ using FlapAero.Equations;
 
 namespace FlapAero.Tests;
 
-/// <summary>How many steps were tried: each makes its last node ready once.</summary>
+/// <summary>How many steps were tried: each makes all nodes ready once.</summary>
 internal sealed class Count
 {
     public int Steps { get; private set; }
 
-    public void Prepared(int node) => Steps += node == Dop853.Nodes - 1 ? 1 : 0;
+    public void Prepared(int nodes) => Steps += nodes == Dop853.Nodes ? 1 : 0;
 }
 
 /// <summary>V̇ = −k V, until V has fallen to an end.</summary>
@@ -18,7 +18,7 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 
     public static bool HasEnd => true;
 
-    public void Prepare(int node, T time, in Segment<T> segment) => count.Prepared(node);
+    public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment) => count.Prepared(times.Length);
 
     public PathMotion<T> Rates(int node, in PathMotion<T> motion)
     {
@@ -46,10 +46,11 @@ internal readonly struct SineStage(double end, double frequency, Count count) : 
 
     public static bool HasEnd => true;
 
-    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment)
+    public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
-        _rates[node] = frequency * Math.Cos(frequency * time.Value);
-        count.Prepared(node);
+        for (int i = 0; i < times.Length; i++)
+            _rates[i] = frequency * Math.Cos(frequency * times[i].Value);
+        count.Prepared(times.Length);
     }
 
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(_rates[node]);
@@ -74,10 +75,11 @@ internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMot
 
     public static bool HasEnd => false;
 
-    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment)
+    public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
-        _closed[node] = segment.Closed(time).Value;
-        count.Prepared(node);
+        for (int i = 0; i < times.Length; i++)
+            _closed[i] = segment.Closed(times[i]).Value;
+        count.Prepared(times.Length);
     }
 
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(_closed[node]);
@@ -100,7 +102,7 @@ internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion
 {
     public static bool HasEnd => true;
 
-    public void Prepare(int node, Lanes4 time, in Segment<Lanes4> segment)
+    public void Prepare(ReadOnlySpan<Lanes4> times, in Segment<Lanes4> segment)
     {
     }
 
@@ -128,10 +130,10 @@ internal readonly struct Counted<TStage>(TStage stage, Count count) : IStage<Sca
 
     public static bool HasEnd => TStage.HasEnd;
 
-    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment)
+    public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
-        count.Prepared(node);
-        _stage[0].Prepare(node, time, segment);
+        count.Prepared(times.Length);
+        _stage[0].Prepare(times, segment);
     }
 
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => _stage[0].Rates(node, motion);

@@ -31,12 +31,15 @@ public sealed class StageTests
     // How far the throttle is closed: 0.3 + 0.05 (t − 1).
     private static readonly Segment<ScalarLane> Closing = new(0.3, 0.05, 1, double.PositiveInfinity);
 
+    // A moment at a node, and other moments at those before.
+    private static ScalarLane[] UpTo(int node, ScalarLane time) => [.. Enumerable.Range(1, node).Select(i => time + 0.3 * (ScalarLane)i), time];
+
     [Theory, InlineData(false), InlineData(true)]
     public void Approach_AtAMoment_ObeysTheTextbook(bool windy)
     {
         Flight at = new(windy);
         ApproachStage<ScalarLane> stage = at.Path.Approach;
-        stage.Prepare(3, Time, Closing);
+        stage.Prepare(UpTo(3, Time), Closing);
         double height = at.Input.ThresholdHeight - at.Sink * Time;
         Assert.Equal(height, stage.Height(Time).Value, 1e-12);
         Assert.Equal(at.Accelerates(height, at.Sink, at.Book.Lift(Speed, at.Sink), Time), stage.Rates(3, new(Speed)).Speed.Value, at.Near);
@@ -54,7 +57,7 @@ public sealed class StageTests
         LandingInput input = at.Input;
         HoldOffStage<ScalarLane> stage = at.Path.HoldOff;
         double start = (input.ThresholdHeight - input.HoldOffHeight - at.Sink * input.FlareTimeConstant) / at.Sink, time = start + 1.3;
-        stage.Prepare(4, time, Closing);
+        stage.Prepare(UpTo(4, time), Closing);
         // h − h_h and the sink both die away over τ.
         double sink = at.Sink * Math.Exp(-1.3 / input.FlareTimeConstant), height = input.HoldOffHeight + sink * input.FlareTimeConstant;
         Assert.Equal(sink, stage.Sink(time).Value, 1e-12);
@@ -75,10 +78,8 @@ public sealed class StageTests
         HoldOffStage<ScalarLane> stage = at.Path.HoldOff;
         double time = at.Path.FlareStart.Value + 0.2;
         const double later = 1e-5;
-        stage.Prepare(0, time, Closing);
+        stage.Prepare([time, time - later, time + later], Closing);
         PathMotion<ScalarLane> rates = stage.Rates(0, new(8));
-        stage.Prepare(1, time - later, Closing);
-        stage.Prepare(2, time + later, Closing);
         // Slow, so that the part of the angle counts.
         double before = stage.End(1, new(8 - later * rates.Speed.Value)).Value, after = stage.End(2, new(8 + later * rates.Speed.Value)).Value;
         Assert.Equal((after - before) / (2 * later), stage.EndRate(0, new(8), rates).Value, 1e-4);
@@ -90,7 +91,7 @@ public sealed class StageTests
     {
         Flight at = new(false);
         HoldOffStage<ScalarLane> stage = at.Path.HoldOff;
-        stage.Prepare(0, at.Path.FlareStart, Closing);
+        stage.Prepare(UpTo(0, at.Path.FlareStart), Closing);
         double slow = 0.5 * at.Sink;
         Assert.Equal(-3.1, (stage.Rates(0, new(slow)).Speed.Value, stage.GroundSpeed(0).Value).Item2, 1e-9);
         Assert.True(double.IsFinite(stage.Rates(0, new(slow)).Speed.Value));
@@ -106,7 +107,7 @@ public sealed class StageTests
         Flight at = new(windy);
         LandingInput input = at.Input;
         SettlingStage<ScalarLane> stage = at.Path.Settling;
-        stage.Prepare(2, Time, Closing);
+        stage.Prepare(UpTo(2, Time), Closing);
         FreeMotion<ScalarLane> rates = stage.Rates(2, new(Speed, angle, height));
         double lift = at.Book.Dynamic(Speed) * input.TouchdownLiftFraction * input.MaximumLift, sink = -Speed * Math.Sin(angle);
         double wind = at.WindRate(height, sink, Time);
@@ -144,7 +145,7 @@ public sealed class StageTests
     {
         Flight at = new(false);
         SettlingStage<ScalarLane> stage = at.Path.Settling;
-        stage.Prepare(0, 1, Closing);
+        stage.Prepare(UpTo(0, 1), Closing);
         double lift = at.Book.Dynamic(Speed) * at.Input.TouchdownLiftFraction * at.Input.MaximumLift;
         Assert.Equal(at.Book.Acceleration(Speed, wing, at.Thrust(Speed, 1), 0, lift), stage.Rates(0, new(Speed, 0, height)).Speed.Value, 1e-12);
     }
@@ -157,7 +158,7 @@ public sealed class StageTests
     {
         Flight at = new(windy);
         RollStage stage = at.Roll(lift, 11);
-        stage.Prepare(5, Time, Closing);
+        stage.Prepare(UpTo(5, Time), Closing);
         double airspeed = ground + at.Wind(0, Time);
         Assert.Equal(at.Book.OnWheels(airspeed, at.Thrust(airspeed, Time), lift, 0.2), stage.Rates(5, new(ground)).Speed.Value, 1e-12);
         Assert.Equal(ground, stage.GroundSpeed(5).Value);
@@ -173,7 +174,7 @@ public sealed class StageTests
     public void Roll_ToTheStop_EndsWithTheGroundSpeed()
     {
         RollStage stage = new Flight(true).Roll(0.5, null);
-        stage.Prepare(4, Time, Closing);
+        stage.Prepare(UpTo(4, Time), Closing);
         Assert.Equal((-7, 2.5), (stage.End(4, new(7)).Value, stage.EndRate(4, new(7), new(-2.5)).Value));
         Assert.True(ScalarLane.Any(stage.Sound(4, new(-1))));
     }

@@ -30,16 +30,21 @@ internal readonly struct AirForces<T>(T zeroLift, T induced, T wingHeight, T per
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T Wing(T wheelHeight) => T.Max(wheelHeight + _wingHeight, 0.1 * _wingHeight);
 
-    /// <summary>K m/(½ρS) with the ground effect at a height of the wing.</summary>
+    /// <summary>2z/b: the wing's height as the ground effect has it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T Induced(T wing) => _induced * LaneLaws.GroundEffect(wing * _perHalfSpan);
+    public T InHalfSpans(T wing) => wing * _perHalfSpan;
 
-    /// <summary>D/m from V² and the lift per mass over V.</summary>
+    /// <summary>k_g at a height of the wing.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T Drag(T induced, T squared, T liftOverSpeed) => LaneLaws.DragPerMass(_zeroLift, induced, squared, liftOverSpeed);
+    public T GroundEffect(T wing) => LaneLaws.GroundEffect(InHalfSpans(wing));
+
+    /// <summary>D/m from k_g, V² and the lift per mass over V.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public T Drag(T groundEffect, T squared, T liftOverSpeed) =>
+        LaneLaws.DragPerMass(_zeroLift, _induced * groundEffect, squared, liftOverSpeed);
 
     /// <summary>V̇ = (T − D)/m − g sin γ + ẇ cos γ.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Acceleration(T thrust, T drag, T sine, T windRate, T cosine) =>
-        T.Fused(windRate, cosine, T.Fused(T.Of(-StandardConstants.Gravity), sine, thrust - drag));
+        T.Fused(windRate, cosine, T.Fused(T.Of(-StandardConstants.Gravity), sine, thrust)) - drag;
 }

@@ -75,12 +75,8 @@ internal readonly struct ApproachPath<T>
     public T Sink => _sink;
 
     /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
-    public T LiftLeftAtFlare(in PathMotion<T> motion)
-    {
-        HoldOffStage<T> stage = HoldOff;
-        stage.Prepare(0, FlareStart, default);
-        return stage.End(0, motion);
-    }
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, _sink, _sink / TimeConstant, _squareLift);
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
     public T LiftAtFlare(T speed) => LiftCoefficient(speed, _sink, _sink / TimeConstant);
@@ -93,6 +89,7 @@ internal readonly struct ApproachPath<T>
     public T LiftSpeed => T.Sqrt(StandardConstants.Gravity * _squareLift);
 
     /// <summary>The roll of one lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public GroundRoll Roll(ReadOnlySpan<LandingInput> landings, int lane, double tolerance)
     {
         WindField<ScalarLane> wind = Forces.Wind.Lane(lane);
@@ -107,7 +104,7 @@ internal readonly struct ApproachPath<T>
     public T SettlingGuess(T time, in FreeMotion<T> motion, T sink)
     {
         SettlingStage<T> stage = Settling;
-        stage.Prepare(0, time, Timetable.At(time));
+        stage.Prepare([time], Timetable.At(time));
         FreeMotion<T> rates = stage.Rates(0, motion);
         T curve = motion.Speed * rates.Angle;
         T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, T.Of(0.05));
@@ -120,7 +117,8 @@ internal readonly struct ApproachPath<T>
         }
 
         // From high up the ground effect grows from nothing to most of itself on the way: more than one step should see of it.
-        return T.Select(T.Less(2 * _forces.Wing(T.Of(0)), motion.Height), 0.6 * guess, guess);
+        // Otherwise a little short: what is left then costs less than a step that is too long.
+        return T.Select(T.Less(2 * _forces.Wing(T.Of(0)), motion.Height), T.Of(0.6), T.Of(0.95)) * guess;
     }
 
     /// <summary>The values before the first step, and the landings that are refused on them.</summary>
@@ -147,6 +145,7 @@ internal readonly struct ApproachPath<T>
     /// <summary>
     /// When the wheels pass the cut height on the path of stages 1 and 3, whatever ends stage 3: power is a function of time alone.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T CutTime(T cutHeight)
     {
         T above = cutHeight - _holdOffHeight;
@@ -157,6 +156,7 @@ internal readonly struct ApproachPath<T>
     }
 
     /// <summary>s = k [√(V² (1 + k²) − w² k²) − w]/(1 + k²), k the tangent of the path's angle over the ground.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T SinkRate(T angle, T speed, T headwind)
     {
         (T sine, T cosine) = LaneAngles.SinCos(angle);
@@ -173,7 +173,7 @@ internal readonly struct ApproachPath<T>
     private T Balance(AirForces<T> gliding)
     {
         ApproachStage<T> stage = new(gliding, _sink, _thresholdHeight);
-        stage.Prepare(0, T.Of(0), default);
+        stage.Prepare([T.Of(0)], default);
         return T.Of(0) - stage.Rates(0, new(ThresholdSpeed)).Speed;
     }
 

@@ -9,7 +9,7 @@ internal struct ApproachStage<T>(AirForces<T> forces, T sink, T thresholdHeight)
     private readonly AirForces<T> _forces = forces;
     private readonly T _sink = sink;
     private readonly T _thresholdHeight = thresholdHeight;
-    private AtNodes<PathNode<T>> _nodes;
+    private PathNodes<T> _nodes;
 
     public static bool HasEnd => false;
 
@@ -17,14 +17,19 @@ internal struct ApproachStage<T>(AirForces<T> forces, T sink, T thresholdHeight)
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
-    public void Prepare(int node, T time, in Segment<T> segment) =>
-        _nodes[node] = new(_forces, time, segment.Closed(time), _sink, T.Of(0), Height(time));
+    public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment)
+    {
+        for (int i = 0; i < times.Length; i++)
+            (_nodes.Sinks[i], _nodes.Heights[i]) = (_sink, Height(times[i]));
+        _nodes.Complete(_forces, times, segment);
+    }
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
-    public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes[node].Rates(_forces, motion.Speed);
+    public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes.Rates(_forces, node, motion.Speed, T.Of(0));
 
-    public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly T GroundSpeed(int node) => _nodes.GroundSpeed(node);
 
     public readonly T End(int node, in PathMotion<T> motion) => T.Of(-1);
 
@@ -33,7 +38,9 @@ internal struct ApproachStage<T>(AirForces<T> forces, T sink, T thresholdHeight)
     public readonly T EndSize(in PathMotion<T> motion) => T.Of(1);
 
     // Past this the airspeed has collapsed: it cannot even make the sink rate.
-    public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes[node].Sink, motion.Speed);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes.Sinks[node], motion.Speed);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }

@@ -73,7 +73,7 @@ internal readonly struct GroundRoll
 
     /// <summary>Rolls to the stage's end; false where it is not reached in time, no deceleration is left or the aeroplane stands before.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool Slow(RollStage stage, ref RollState state)
+    private bool Slow(in RollStage stage, ref RollState state)
     {
         double latest = state.Time + LongestStage, gust = _wind.Settled.Value;
         // A throttle that is never closed changes nothing.
@@ -89,7 +89,7 @@ internal readonly struct GroundRoll
 
     /// <summary>Rolls to the stage's end or until nothing changes any more; false where neither comes in time.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool WhileChanging(RollStage stage, double settled, double latest, ref RollState state)
+    private bool WhileChanging(in RollStage stage, double settled, double latest, ref RollState state)
     {
         if (HasEnded(stage, state) || !(state.Time < settled))
             return true;
@@ -100,7 +100,8 @@ internal readonly struct GroundRoll
             Distance = state.Distance,
             Open = ScalarLane.True,
         };
-        StageIntegrator.Fly(ref stage, _timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * _tolerance, ref flown);
+        RollStage flying = stage;
+        StageIntegrator.Fly(ref flying, _timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * _tolerance, ref flown);
         bool slowed = !ScalarLane.Any(flown.Open);
         double time = flown.Time.Value;
         state = new(
@@ -109,7 +110,7 @@ internal readonly struct GroundRoll
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static bool InClosedForm(RollStage stage, double closed, double latest, ref RollState state)
+    private static bool InClosedForm(in RollStage stage, double closed, double latest, ref RollState state)
     {
         double headwind = stage.Headwind(state.Time), target = stage.EndSpeed ?? headwind;
         // Where the law has a kink it is taken in pieces: the wheels take up weight, the air comes from behind.
@@ -131,9 +132,10 @@ internal readonly struct GroundRoll
         return true;
     }
 
-    private static bool HasEnded(RollStage stage, in RollState state) => state.GroundSpeed <= EndGroundSpeed(stage, state.Time);
+    private static bool HasEnded(in RollStage stage, in RollState state) => state.GroundSpeed <= EndGroundSpeed(stage, state.Time);
 
-    private static double EndGroundSpeed(RollStage stage, double time) => stage.EndSpeed is { } end ? end - stage.Headwind(time) : 0;
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double EndGroundSpeed(in RollStage stage, double time) => stage.EndSpeed is { } end ? end - stage.Headwind(time) : 0;
 
     private readonly record struct RollState(double Time, double GroundSpeed, double Distance, bool Stands = false);
 }

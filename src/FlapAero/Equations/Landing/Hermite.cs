@@ -10,7 +10,7 @@ internal static class Hermite
     /// bracket. A result of moderate accuracy is enough, for the caller steps there and looks again.
     /// </summary>
     [SkipLocalsInit]
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static T Root<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
         where T : unmanaged, ILanes<T>
     {
@@ -32,6 +32,7 @@ internal static class Hermite
     }
 
     /// <summary>The mask of lanes whose cubic is above zero somewhere on the way, both ends being below.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static T Above<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
         where T : unmanaged, ILanes<T>
     {
@@ -42,6 +43,7 @@ internal static class Hermite
         return above;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (T Linear, T Square, T Cubic) Coefficients<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
         where T : unmanaged, ILanes<T>
     {
@@ -51,6 +53,7 @@ internal static class Hermite
         return (size * startSlope, square, cubic);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Value<T>(T at, T startValue, T linear, T square, T cubic)
         where T : unmanaged, ILanes<T> =>
         T.Fused(T.Fused(T.Fused(cubic, at, square), at, linear), at, startValue);

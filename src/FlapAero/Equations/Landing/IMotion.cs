@@ -53,6 +53,7 @@ internal readonly struct FreeMotion<T>(T speed, T angle, T height) : IMotion<Fre
     public FreeMotion<T> Plus(T factor, in FreeMotion<T> rate) => new(
         T.Fused(factor, rate.Speed, Speed), T.Fused(factor, rate.Angle, Angle), T.Fused(factor, rate.Height, Height));
 
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public FreeMotion<T> Plus(double coefficient, in FreeMotion<T> rate) => Plus(T.Of(coefficient), rate);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

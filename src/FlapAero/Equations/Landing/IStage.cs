@@ -11,10 +11,10 @@ internal interface IStage<T, TMotion>
     static abstract bool HasEnd { get; }
 
     /// <summary>
-    /// Makes a node ready: what depends on the time alone is worked out here, away from the chain in which each node waits for
-    /// the one before, so that the hardware can overlap the costly functions.
+    /// Makes as many nodes ready as there are times: what depends on the time alone is worked out here, away from the chain in which each
+    /// node waits for the one before, so that the hardware can overlap the costly functions.
     /// </summary>
-    void Prepare(int node, T time, in Segment<T> segment);
+    void Prepare(ReadOnlySpan<T> times, in Segment<T> segment);
 
     /// <summary>How the motion changes at a node that is ready.</summary>
     TMotion Rates(int node, in TMotion motion);

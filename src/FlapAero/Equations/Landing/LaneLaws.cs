@@ -21,6 +21,7 @@ internal static class LaneLaws
         T.Fused(zeroLift, speedSquared, induced * liftOverSpeed * liftOverSpeed);
 
     /// <summary>arcsin by Newton's method, for lanes have none; from its series, for an angle that is a few hundredths.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static T ArcSine<T>(T sine)
         where T : unmanaged, ILanes<T>
     {

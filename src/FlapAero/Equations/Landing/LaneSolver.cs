@@ -64,7 +64,7 @@ internal static class LaneSolver<T>
         }
 
         // Speed that collapses on the way down has passed the touchdown lift long before.
-        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion), T.Of(0)) | state.Stuck);
+        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion.Speed), T.Of(0)) | state.Stuck);
         T lift = path.LiftAtFlare(state.Motion.Speed);
         for (int i = 0; i < T.Count; i++)
         {
@@ -85,7 +85,7 @@ internal static class LaneSolver<T>
         T open = state.Open;
         HoldOffStage<T> stage = path.HoldOff;
         StageIntegrator.Fly(
-            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.03 * path.TimeConstant,
+            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.08 * path.TimeConstant,
             tolerance, ref state);
         T floats = state.Open & ~state.Stuck;
         T height = stage.Height(stage.Sink(state.Time));
@@ -145,7 +145,7 @@ internal static class LaneSolver<T>
     {
         T guess = path.SettlingGuess(state.Time, state.Motion, sink);
         SettlingStage<T> stage = path.Settling;
-        StageIntegrator.Fly(ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(0.1), tolerance, ref state);
+        StageIntegrator.Fly(ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(0.2), tolerance, ref state);
         T hovers = state.Open & ~state.Stuck;
         for (int i = 0; i < T.Count; i++)
         {

@@ -52,19 +52,19 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
     public static Lanes4 Sqrt(Lanes4 a) => Vector256.Sqrt(a.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes4 Exp(Lanes4 a) => Vector256.Exp(a.Value);
+    public static Lanes4 Exp(Lanes4 a) => LaneExponentials.Exp(a.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes4 Log(Lanes4 a) => Vector256.Log(a.Value);
+    public static Lanes4 Log(Lanes4 a) => LaneExponentials.Log(a.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Abs(Lanes4 a) => Vector256.Abs(a.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes4 Min(Lanes4 a, Lanes4 b) => Select(Less(a, b), a, b);
+    public static Lanes4 Min(Lanes4 a, Lanes4 b) => Vector256.MinNative(a.Value, b.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes4 Max(Lanes4 a, Lanes4 b) => Select(Less(b, a), a, b);
+    public static Lanes4 Max(Lanes4 a, Lanes4 b) => Vector256.MaxNative(a.Value, b.Value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 Less(Lanes4 a, Lanes4 b) => Vector256.LessThan(a.Value, b.Value);

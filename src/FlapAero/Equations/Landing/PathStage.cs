@@ -1,48 +1,63 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace FlapAero.Equations;
 
-/// <summary>What a path that is known fixes at a moment, whatever the airspeed.</summary>
-internal struct PathNode<T>
+/// <summary>What a path that is known fixes at the nodes of a step, whatever the airspeed.</summary>
+internal struct PathNodes<T>
     where T : unmanaged, ILanes<T>
 {
-    public T Closed;
-    public T Sink;
-    public T ExtraLift;
-    public T Induced;
-    public T Headwind;
-    public T WindRate;
-    public T GroundSpeed;
+    /// <summary>−ḣ.</summary>
+    public AtNodes<T> Sinks;
 
-    /// <summary>A node of a path at a height of the wheels.</summary>
-    /// <param name="forces">What acts.</param>
-    /// <param name="time">When.</param>
-    /// <param name="closed">How far the throttle is closed.</param>
-    /// <param name="sink">−ḣ.</param>
-    /// <param name="extraLift">ḧ: the lift beyond W cos γ, per mass.</param>
-    /// <param name="wheelHeight">h.</param>
+    /// <summary>h; k_g there once the nodes are complete.</summary>
+    public AtNodes<T> Heights;
+    private AtNodes<T> _closed;
+    private AtNodes<T> _headwinds;
+    private AtNodes<T> _windRates;
+    private AtNodes<T> _groundSpeeds;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public PathNode(in AirForces<T> forces, T time, T closed, T sink, T extraLift, T wheelHeight)
+    public readonly T GroundSpeed(int node) => _groundSpeeds[node];
+
+    /// <summary>Works out what follows from <see cref="Heights"/> and <see cref="Sinks"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Complete(in AirForces<T> forces, ReadOnlySpan<T> times, in Segment<T> segment)
     {
-        T wing = forces.Wing(wheelHeight);
-        (Closed, Sink, ExtraLift) = (closed, sink, extraLift);
-        Induced = forces.Induced(wing);
-        Headwind = forces.Wind.At(wing, time);
-        WindRate = forces.Wind.IsSteady ? T.Of(0) : forces.Wind.Rate(wing, T.Of(0) - sink, time);
+        for (int i = 0; i < times.Length; i++)
+        {
+            T wing = forces.Wing(Heights[i]);
+            _closed[i] = segment.Closed(times[i]);
+            (_headwinds[i], _windRates[i]) = forces.Wind.At(wing, T.Of(0) - Sinks[i], times[i]);
+            Heights[i] = forces.InHalfSpans(wing);
+        }
+
+        foreach (ref Lanes4 effect in ByFour(Heights, times.Length))
+            effect = LaneLaws.GroundEffect(effect);
     }
 
-    /// <summary>V̇ at an airspeed.</summary>
+    /// <summary>V̇ at a node and an airspeed.</summary>
+    /// <param name="forces">What acts.</param>
+    /// <param name="node">When.</param>
+    /// <param name="speed">V.</param>
+    /// <param name="extraLift">ḧ: the lift beyond W cos γ, per mass.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public PathMotion<T> Rates(in AirForces<T> forces, T speed)
+    public PathMotion<T> Rates(in AirForces<T> forces, int node, T speed, T extraLift)
     {
         T squared = speed * speed;
         T perSpeed = T.Of(1) / speed;
-        T level = PathLaws.LevelSpeed(squared, Sink);
-        GroundSpeed = level - Headwind;
+        T level = PathLaws.LevelSpeed(squared, Sinks[node]);
+        _groundSpeeds[node] = level - _headwinds[node];
         T cosine = level * perSpeed;
-        T drag = forces.Drag(Induced, squared, PathLaws.Lift(cosine, ExtraLift) * perSpeed);
-        return new(AirForces<T>.Acceleration(forces.Thrust.At(Closed, speed), drag, T.Of(0) - Sink * perSpeed, WindRate, cosine));
+        T drag = forces.Drag(Heights[node], squared, PathLaws.Lift(cosine, extraLift) * perSpeed);
+        T thrust = forces.Thrust.At(_closed[node], speed);
+        return new(AirForces<T>.Acceleration(thrust, drag, T.Of(0) - Sinks[node] * perSpeed, _windRates[node], cosine));
     }
+
+    /// <summary>Nodes by four numbers, be they of one landing or of four: the costly functions take no longer for four than for one.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Span<Lanes4> ByFour(Span<T> nodes, int count) =>
+        MemoryMarshal.Cast<T, Lanes4>(nodes)[..((count * T.Count + Lanes4.Count - 1) / Lanes4.Count)];
 }
 
 /// <summary>The laws of a path whose height is a known function of time.</summary>
@@ -61,4 +76,13 @@ internal static class PathLaws
     /// <summary>The same from speed and sink rate.</summary>
     public static T LiftOnPath<T>(T speed, T sink, T extraLift)
         where T : unmanaged, ILanes<T> => Lift(LevelSpeed(speed * speed, sink) / speed, extraLift);
+
+    /// <summary>C_L − f C_Lmax, scaled to a square of speed.</summary>
+    /// <param name="speed">V.</param>
+    /// <param name="sink">−ḣ.</param>
+    /// <param name="extraLift">ḧ.</param>
+    /// <param name="squareLift">V² at which a unit of lift per mass takes the touchdown lift.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LiftLeft<T>(T speed, T sink, T extraLift, T squareLift)
+        where T : unmanaged, ILanes<T> => T.Fused(LiftOnPath(speed, sink, extraLift), squareLift, T.Of(0) - speed * speed);
 }

@@ -62,6 +62,7 @@ internal readonly record struct RollLaw(double Constant, double Linear, double S
     }
 
     /// <summary>ln[(C + B V₁ + E V₁²)/(C + B V₂ + E V₂²)]/2E; the rounding of 1 + p is divided out again.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double HalfLogarithm(double from, double to)
     {
         double least = At(to), rise = (from - to) * (Linear + Squared * (from + to)) / least;
@@ -74,6 +75,7 @@ internal readonly record struct RollLaw(double Constant, double Linear, double S
     }
 
     /// <summary>arctan(√q)/√q, and its continuation artanh(√−q)/√−q.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double ArcTangentRatio(double q)
     {
         if (Math.Abs(q) < 1e-3)

@@ -60,6 +60,7 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     }
 
     /// <summary>w at the wing on its wheels.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly double Headwind(double time) => _wind.At(_wing, time).Value;
 
     /// <summary>
@@ -78,6 +79,7 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     }
 
     /// <summary>What slows it, per mass: drag, friction, the weight's part down the slope; less the thrust they are the deceleration.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly (double Drag, double Friction, double Grade) Slowing(double airspeed)
     {
         double square = airspeed * airspeed;
@@ -86,8 +88,11 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Prepare(int node, ScalarLane time, in Segment<ScalarLane> segment) => (_nodes[node].Time, _nodes[node].Closed, _nodes[node].Headwind) =
-        (time.Value, segment.Closed(time).Value, Headwind(time.Value));
+    public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
+    {
+        for (int i = 0; i < times.Length; i++)
+            (_nodes[i].Time, _nodes[i].Closed, _nodes[i].Headwind) = (times[i].Value, segment.Closed(times[i]).Value, Headwind(times[i].Value));
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion)
@@ -99,13 +104,16 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
         return new(_thrust.At(at.Closed, airspeed).Value - drag - friction - grade);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly ScalarLane GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly ScalarLane End(int node, in PathMotion<ScalarLane> motion) =>
         EndSpeed is { } end ? end - (motion.Speed.Value + _nodes[node].Headwind) : -motion.Speed.Value;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) =>
-        -rates.Speed.Value - (EndSpeed is null || _wind.IsSteady ? 0 : _wind.Rate(_wing, 0, _nodes[node].Time).Value);
+        -rates.Speed.Value - (EndSpeed is null || _wind.IsSteady ? 0 : _wind.At(_wing, 0, _nodes[node].Time).Rate.Value);
 
     public readonly ScalarLane EndSize(in PathMotion<ScalarLane> motion) => 1 + Math.Abs(motion.Speed.Value);
 

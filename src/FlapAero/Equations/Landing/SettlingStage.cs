@@ -19,8 +19,11 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     public static bool HasEnd => true;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Prepare(int node, T time, in Segment<T> segment) =>
-        (_nodes[node].Time, _nodes[node].Closed) = (time, segment.Closed(time));
+    public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment)
+    {
+        for (int i = 0; i < times.Length; i++)
+            (_nodes[i].Time, _nodes[i].Closed) = (times[i], segment.Closed(times[i]));
+    }
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
@@ -32,15 +35,16 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
         T wing = _forces.Wing(motion.Height);
         T climb = motion.Speed * sine;
         T squared = motion.Speed * motion.Speed;
-        T drag = _forces.Drag(_forces.Induced(wing), squared, motion.Speed * _perSquare);
-        at.GroundSpeed = motion.Speed * cosine - _forces.Wind.At(wing, at.Time);
-        T wind = _forces.Wind.IsSteady ? T.Of(0) : _forces.Wind.Rate(wing, climb, at.Time);
+        T drag = _forces.Drag(_forces.GroundEffect(wing), squared, motion.Speed * _perSquare);
+        (T headwind, T wind) = _forces.Wind.At(wing, climb, at.Time);
+        at.GroundSpeed = motion.Speed * cosine - headwind;
         return new(
             AirForces<T>.Acceleration(_forces.Thrust.At(at.Closed, motion.Speed), drag, sine, wind, cosine),
             (squared * _perSquare - gravity * cosine - wind * sine) / motion.Speed,
             climb);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
     public readonly T End(int node, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
@@ -48,13 +52,16 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
 
     // The angle's error has the settling's second or so to move the height.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T EndSize(in FreeMotion<T> motion) => T.Of(1) / _perHeight + motion.Speed / _perAngle;
 
     // Above its highest wing nothing is known of a profile.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Sound(int node, in FreeMotion<T> motion) =>
         T.Less(T.Of(0), motion.Speed)
         & T.Less(motion.Height, T.Of(_forces.Wind.HasProfile ? WindField<T>.Ceiling : double.PositiveInfinity));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Share(in FreeMotion<T> error, in FreeMotion<T> motion) =>
         T.Max(T.Abs(error.Speed) / motion.Speed, T.Max(T.Abs(error.Angle) * _perAngle, T.Abs(error.Height) * _perHeight));
 }

@@ -39,6 +39,9 @@ internal static class StageIntegrator
     /// <summary>Of a stage that takes hours, what else a step may be.</summary>
     private const double LongestShare = 0.02;
 
+    /// <summary>The end is stepped to at once where its rate changes by less than this share on the way.</summary>
+    private const double MostBend = 0.1;
+
     /// <summary>An end is grazed where at its rate an error as large as the motion would be made up in more than this, s.</summary>
     private const double Slow = 60;
 
@@ -59,6 +62,7 @@ internal static class StageIntegrator
         T ended = T.Of(0);
         T correction = T.Of(0);
         Segment<T> endSegment = default;
+        Span<T> times = stackalloc T[Dop853.Nodes];
         T longest = T.Max(T.Of(LongestStep), LongestShare * (until - state.Time));
         for (int count = 0; T.Any(flying); count++)
         {
@@ -77,7 +81,8 @@ internal static class StageIntegrator
             T whole = T.Less(left, 1.0001 * step);
             T size = T.Select(flying, T.Select(whole, left, step), T.Of(0));
             for (int node = 0; node < Dop853.Nodes; node++)
-                stage.Prepare(node, T.Fused(T.Of(Dop853.Places[node]), size, state.Time), segment);
+                times[node] = T.Fused(T.Of(Dop853.Places[node]), size, state.Time);
+            stage.Prepare(times, segment);
             TMotion rates = stage.Rates(0, state.Motion);
             TMotion trial = Dop853.Step(ref stage, size, state.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
             T error = Error(stage.Share(fifth, state.Motion), stage.Share(third, state.Motion), size, tolerance);
@@ -95,8 +100,11 @@ internal static class StageIntegrator
                 T nextEndRate = stage.EndRate(last, trial, stage.Rates(last, trial));
                 T rises = T.Less(T.Of(0), nextEndRate);
                 T toEnd = T.Of(0) - nextEnd / nextEndRate;
+                // By what share the rate changes on the way: where it does, Newton's method has no say.
+                T bend = Bend(toEnd, size, endRate, nextEndRate);
                 // On the step's own segment: what Polish does sees no kink either.
-                T near = accepted & rises & T.Less(T.Abs(toEnd), window) & ~T.Less(left - size, toEnd) & ~T.Less(toEnd, T.Of(0) - size);
+                T near = accepted & rises & T.Less(T.Abs(toEnd), window) & T.Less(T.Abs(bend), T.Of(MostBend))
+                    & ~T.Less(left - size, toEnd) & ~T.Less(toEnd, T.Of(0) - size);
                 T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
                 // Where the end is only grazed, Newton's method has no say: the bracket itself has become the answer.
                 T grazed = past & T.Less(size, T.Of(Shortest));
@@ -121,7 +129,7 @@ internal static class StageIntegrator
                 step = T.Select(~past & accepted & aimed, toEnd, step);
                 accepted &= ~past;
                 ended |= near;
-                correction = T.Select(near, toEnd, correction);
+                correction = T.Select(near, toEnd / (T.Of(1) + 0.5 * bend), correction);
                 endSegment = Segment<T>.Select(near, segment, endSegment);
                 flying &= ~near;
             }
@@ -149,6 +157,7 @@ internal static class StageIntegrator
         Fly(ref stage, timetable, until, step, T.Of(0), tolerance, ref state, through: true);
 
     /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Error<T>(T coarse, T fine, T size, double tolerance)
         where T : unmanaged, ILanes<T>
     {
@@ -157,6 +166,7 @@ internal static class StageIntegrator
     }
 
     /// <summary>How much longer the next step may be: at most eight times, at least a fifth, also where the error is not a number.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static T Factor<T>(T error)
         where T : unmanaged, ILanes<T>
     {
@@ -165,8 +175,8 @@ internal static class StageIntegrator
     }
 
     /// <summary>
-    /// From near the end to it: a step of the classical method of order 4 over what Newton's method says is left, a step of the
-    /// midpoint over what is left then, and Euler's over the rest. Each is as long as the square of the one before, or shorter.
+    /// From near the end to it: a step of the classical method of order 4 over what is left, and over what is left then a Taylor series
+    /// with the rates at both ends of that step.
     /// </summary>
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
@@ -176,46 +186,32 @@ internal static class StageIntegrator
         where TMotion : unmanaged, IMotion<TMotion, T>
         where TStage : struct, IStage<T, TMotion>
     {
-        stage.Prepare(0, state.Time, segment);
-        stage.Prepare(1, state.Time + 0.5 * step, segment);
-        stage.Prepare(2, state.Time + 0.5 * step, segment);
-        stage.Prepare(3, state.Time + step, segment);
+        T middle = state.Time + 0.5 * step;
+        stage.Prepare([state.Time, middle, middle, state.Time + step], segment);
         TMotion a = stage.Rates(0, state.Motion);
+        T groundSpeed = stage.GroundSpeed(0), endRate = stage.EndRate(0, state.Motion, a);
         TMotion b = stage.Rates(1, state.Motion.Plus(0.5 * step, a));
         TMotion c = stage.Rates(2, state.Motion.Plus(0.5 * step, b));
         TMotion d = stage.Rates(3, state.Motion.Plus(step, c));
         T sixth = 1.0 / 6 * step;
-        state.Motion = state.Motion.Plus(sixth, a.Plus(2, b).Plus(2, c).Plus(1, d));
-        state.Distance += sixth * (stage.GroundSpeed(0) + 2 * stage.GroundSpeed(1) + 2 * stage.GroundSpeed(2) + stage.GroundSpeed(3));
-        state.Time += step;
+        TMotion motion = state.Motion.Plus(sixth, a.Plus(2, b).Plus(2, c).Plus(1, d));
+        T distance = sixth * (groundSpeed + 2 * stage.GroundSpeed(1) + 2 * stage.GroundSpeed(2) + stage.GroundSpeed(3));
+
+        TMotion rates = stage.Rates(3, motion);
+        T nextEndRate = stage.EndRate(3, motion, rates);
+        T rest = T.Of(0) - stage.End(3, motion) / nextEndRate;
+        rest /= T.Of(1) + 0.5 * Bend(rest, step, endRate, nextEndRate);
+        T curve = 0.5 * rest * rest / step;
+        // Where there was no step, there is no rest.
         T polished = T.Less(T.Of(0), T.Abs(step));
-        T rest = Rest<T, TMotion, TStage>(ref stage, polished, state.Motion, out TMotion rates);
-        stage.Prepare(4, state.Time + 0.5 * rest, segment);
-        rates = stage.Rates(4, state.Motion.Plus(0.5 * rest, rates));
-        Move(rest, rates, stage.GroundSpeed(4), ref state);
-
-        stage.Prepare(3, state.Time, segment);
-        rest = Rest<T, TMotion, TStage>(ref stage, polished, state.Motion, out rates);
-        Move(rest, rates, stage.GroundSpeed(3), ref state);
+        (rest, curve) = (T.Select(polished, rest, T.Of(0)), T.Select(polished, curve, T.Of(0)));
+        state.Motion = motion.Plus(rest + curve, rates).Plus(T.Of(0) - curve, a);
+        state.Distance += distance + (rest + curve) * stage.GroundSpeed(3) - curve * groundSpeed;
+        state.Time += step + rest;
     }
 
-    /// <summary>What Newton's method says is left to the end, at node 3.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static T Rest<T, TMotion, TStage>(ref TStage stage, T polished, in TMotion motion, out TMotion rates)
-        where T : unmanaged, ILanes<T>
-        where TMotion : unmanaged, IMotion<TMotion, T>
-        where TStage : struct, IStage<T, TMotion>
-    {
-        rates = stage.Rates(3, motion);
-        return T.Select(polished, T.Of(0) - stage.End(3, motion) / stage.EndRate(3, motion, rates), T.Of(0));
-    }
-
-    private static void Move<T, TMotion>(T time, in TMotion rates, T groundSpeed, ref StageState<T, TMotion> state)
-        where T : unmanaged, ILanes<T>
-        where TMotion : unmanaged, IMotion<TMotion, T>
-    {
-        state.Motion = state.Motion.Plus(time, rates);
-        state.Distance += time * groundSpeed;
-        state.Time += time;
-    }
+    /// <summary>By what share the end's rate changes on the way to it, if it goes on to change as it did within a step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Bend<T>(T toEnd, T size, T startRate, T rate)
+        where T : unmanaged, ILanes<T> => (T.Of(1) - startRate / rate) * toEnd / size;
 }

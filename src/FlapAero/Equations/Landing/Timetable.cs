@@ -47,6 +47,7 @@ internal readonly struct Segment<T>(T start, T slope, T from, T end)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T Closed(T time) => T.Fused(_slope, time - _from, _start);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Segment<T> Select(T mask, in Segment<T> yes, in Segment<T> no) => new(
         T.Select(mask, yes._start, no._start), T.Select(mask, yes._slope, no._slope), T.Select(mask, yes._from, no._from),
         T.Select(mask, yes.End, no.End));

@@ -6,6 +6,9 @@ namespace FlapAero.Equations;
 /// </summary>
 internal sealed class TrajectorySampler
 {
+    /// <summary>Of a stage: an approach that takes ages has no more of them, whatever the interval.</summary>
+    private const int MostMoments = 150_000;
+
     private readonly LandingInput _input;
     private readonly LandingOutcome _outcome;
     private readonly ApproachPath<ScalarLane> _path;
@@ -120,11 +123,12 @@ internal sealed class TrajectorySampler
     {
         AirForces<ScalarLane> forces = _path.Forces;
         double wing = forces.Wing(height).Value, area = 0.5 * _input.Density * _input.WingArea / _input.Mass;
-        double drag = Math.CopySign(forces.Drag(forces.Induced(wing), speed * speed, area * lift * speed).Value, speed);
+        double drag = Math.CopySign(forces.Drag(forces.GroundEffect(wing), speed * speed, area * lift * speed).Value, speed);
         double thrust = _path.Thrust.At(_path.Timetable.At(time).Closed(time), speed).Value;
+        (ScalarLane headwind, ScalarLane windRate) = forces.Wind.At(wing, -sink, time);
         _states.Add(new(
             name, time, distance, height, speed, sink, lift, _input.Mass * thrust, _input.Mass * drag,
-            forces.Wind.At(wing, time).Value, forces.Wind.Rate(wing, -sink, time).Value));
+            headwind.Value, windRate.Value));
     }
 
     // Flown in other steps than the outcome's, a stage's last metres differ in the last digits: none may lie beyond its end.
@@ -132,7 +136,7 @@ internal sealed class TrajectorySampler
 
     private IEnumerable<double> Moments(double start, double end)
     {
-        int count = Math.Max(1, (int)Math.Min(Math.Ceiling((end - start) / _interval), 1_000_000));
+        int count = Math.Max(1, (int)Math.Min(Math.Ceiling((end - start) / _interval), MostMoments));
         for (int i = 0; i < count; i++)
             yield return start + (end - start) * i / count;
         yield return end;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -40,22 +42,19 @@ internal readonly struct WindField<T>
     public WindField<T> WithoutGust => new(_steady, T.Of(0), _start, _length, _profile);
 
     /// <summary>The wind of one lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public WindField<ScalarLane> Lane(int lane) => new(_steady[lane], _change[lane], _start[lane], _length[lane], _profile);
 
-    /// <summary>w without the gust.</summary>
-    public T Mean(T height) => _profile is null ? _steady : Each(height, _profile);
+    /// <summary>w at a place of the path.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public T At(T height, T time) => At(height, T.Of(0), time).Headwind;
 
-    /// <summary>w.</summary>
-    public T At(T height, T time) => _gusts ? Mean(height) + Gust(time).Change : Mean(height);
-
-    /// <summary>ẇ = (dw/dh) ḣ + ∂w/∂t as the wing meets it.</summary>
-    public T Rate(T height, T climb, T time)
-    {
-        T shear = _profile is null ? T.Of(0) : Each(height, Shear) * climb;
-        return _gusts ? shear + Gust(time).Rate : shear;
-    }
+    /// <summary>w, and ẇ = (dw/dh) ḣ + ∂w/∂t as the wing meets it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (T Headwind, T Rate) At(T height, T climb, T time) => IsSteady ? (_steady, T.Of(0)) : Changing(height, climb, time);
 
     /// <summary>When the gust begins or ends next after a time; +∞ where it does neither. No step goes across.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T NextEdge(T time)
     {
         if (!_gusts)
@@ -70,6 +69,7 @@ internal readonly struct WindField<T>
     public T Settled => T.Select(T.Less(T.Of(0), T.Abs(_change)), _start + _length, T.Of(double.NegativeInfinity));
 
     /// <summary>½ Δw (1 − cos 2πx) and ∂w/∂t while it lasts, by way of sin πx: angles of 45° and less, x and 1 − x being alike.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (T Change, T Rate) Gust(T time)
     {
         T place = (time - _start) / _length;
@@ -78,6 +78,16 @@ internal readonly struct WindField<T>
         T half = 2 * sine * cosine;
         T slope = 2 * Math.PI * half * (T.Of(1) - 2 * sine * sine) * _change / _length;
         return (half * half * _change, T.Select(T.Less(place, T.Of(0.5)), slope, T.Of(0) - slope));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
+    private (T Headwind, T Rate) Changing(T height, T climb, T time)
+    {
+        (T headwind, T rate) = _profile is null ? (_steady, T.Of(0)) : (Each(height, _profile), Each(height, Shear) * climb);
+        if (!_gusts)
+            return (headwind, rate);
+        (T change, T gustRate) = Gust(time);
+        return (headwind + change, rate + gustRate);
     }
 
     private double Shear(double height)
