@@ -15,7 +15,7 @@ namespace FlapAero.Charts;
 ///     .Finding($"At 60° of bank the stall speed is 1.41 times that of level flight.")
 /// </code>
 /// </example>
-public sealed partial class Figure
+public sealed partial class Figure : IDrawing
 {
     /// <summary>An empty figure: lines, a caption and a finding are still to come.</summary>
     /// <param name="title">The title, which also names the figure on a page.</param>
