@@ -57,6 +57,16 @@ public sealed class Picture : IDrawing
     public Picture In(DisplayUnits units) => units == DisplayUnits.Aviation ? this
         : new Picture(Title, Height, Shapes, [.. Labels.Select(label => label with { Text = label.Text.In(units) })], Said.In(units));
 
+    /// <summary>Says first what the reader is to look for.</summary>
+    /// <param name="words">One or two sentences; quantities in them are put into words.</param>
+    /// <returns>The picture with these words before what its caption says of itself.</returns>
+    public Picture LookFor(Words words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        Words caption = $"{words} {Said.Caption}";
+        return new Picture(Title, Height, Shapes, Labels, Said with { Caption = caption });
+    }
+
     /// <summary>Says other words of what is to be seen.</summary>
     /// <param name="words">One or two sentences; quantities in them are put into words.</param>
     /// <returns>The picture with these words.</returns>

@@ -40,7 +40,7 @@ public static partial class Pictures
             sketch.Label(leg, On((at.Begin.X.Meters + at.End.X.Meters) / 2, (at.Begin.Y.Meters + at.End.Y.Meters) / 2));
         sketch.Label(runway.Name, On(length / 2, 0));
         sketch.Label($"threshold", On(0, 0));
-        DrawWind(sketch, runway, first.Plan.Wind, On((lowX + length) / 2, (lowY + highY) / 2));
+        DrawWind(sketch, runway, circuits.MaxBy(view => view.Circuit.Plan.Wind.Speed.Knots).Circuit.Plan.Wind, On((lowX + length) / 2, (lowY + highY) / 2));
         return sketch.Done(
             $"Seen from above, to scale, landing to the right; only the runway is drawn three times as wide. Rings mark where the turns begin.",
             FindingOf(circuits),

@@ -30,7 +30,7 @@ public static partial class Pictures
         for (int i = 0; i < views.Count; i++)
             DrawView(sketch, runway, views[i], new Box(i * (width + 8) + 1.5, 46, width - 3, 214.5), i == 0);
         return sketch.Done(
-            $"True perspective from the pilot's eye on the centreline, in still air. Invented for the drawing: the eye {PilotsView.EyeAboveWheels:0} above the wheels, the cowling's edge {CowlingBelowEye:0} below its level line, the runway {Length.FromMeters(2 * RunwayPaint.HalfWidth):m 0} wide. The ring marks where the path leads.",
+            $"True perspective from the eye, on the centreline. Invented: the eye {PilotsView.EyeAboveWheels:0} above the wheels, the cowling {CowlingBelowEye:0} below its level line, a runway {Length.FromMeters(2 * RunwayPaint.HalfWidth):m 0} wide. The ring marks where the path leads.",
             FindingOf(views),
             ["", .. views.Select(view => view.Name)],
             Row("speed, CAS", views, view => $"{view.Flight.Airspeed.Calibrated}"),
@@ -47,8 +47,8 @@ public static partial class Pictures
         foreach (PilotsView view in views)
         {
             Angle above = CowlingBelowEye - view.PathBelowLevelLine;
-            Words nose = $"{Capital(view.Name)}: the nose {view.Flight.PitchAttitude:+0.0}, the eye {view.EyeHeight:ft 0} up, the path's end ";
-            Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling's edge. " : (Words)$"hidden, {-above:0.0} below the cowling's edge. ";
+            Words nose = $"{Capital(view.Name)}: nose {view.Flight.PitchAttitude:+0.0}, ring ";
+            Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. " : (Words)$"hidden, {-above:0.0} below the cowling. ";
             words.AppendFormatted(nose);
             words.AppendFormatted(end);
         }

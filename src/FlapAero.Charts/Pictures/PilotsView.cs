@@ -35,23 +35,23 @@ public sealed record PilotsView
     /// <param name="configuration">The aeroplane with its flaps.</param>
     /// <param name="airspeed">The speed flown.</param>
     /// <param name="pathAngle">The angle of the path, positive down.</param>
-    /// <param name="beforeThreshold">How far before the threshold.</param>
+    /// <param name="before">How far before the threshold.</param>
     /// <returns>The view.</returns>
     /// <exception cref="RefusedInputException">The aeroplane does not fly so, or the eye is not before the threshold.</exception>
     public static PilotsView OnPath(
-        string name, Configuration configuration, Airspeed airspeed, Angle pathAngle, Length beforeThreshold)
+        string name, Configuration configuration, Airspeed airspeed, Angle pathAngle, Length before)
     {
         Require.Words(name, "name of the view");
         ArgumentNullException.ThrowIfNull(configuration);
-        if (!(beforeThreshold.Meters is >= 0 and <= 10_000))
+        if (!(before.Meters is >= 0 and <= 10_000))
             throw Require.RefusedWhole(
-                nameof(beforeThreshold),
-                $"The eye is {QuantityText.Of(beforeThreshold)} before the threshold; allowed are 0 to 10 km, where a runway can be drawn.");
+                nameof(before),
+                $"The eye is {QuantityText.Of(before)} before the threshold; allowed are 0 to 10 km, where a runway can be drawn.");
         if (!(pathAngle.Degrees is >= 1 and <= 12))
             throw Require.RefusedWhole(nameof(pathAngle), $"The path leads down at {QuantityText.Of(pathAngle)}; allowed are 1° to 12°.");
         SteadyFlight flight = configuration.OnPath(airspeed, -pathAngle);
-        Length height = LandingPilot.Usual.ThresholdHeight + beforeThreshold * Math.Tan(pathAngle.Radians);
-        return new PilotsView(name.Trim(), flight, beforeThreshold, height.ToUnit(LengthUnit.Foot));
+        Length height = LandingPilot.Usual.ThresholdHeight + before * Math.Tan(pathAngle.Radians);
+        return new PilotsView(name.Trim(), flight, before, height.ToUnit(LengthUnit.Foot));
     }
 
     /// <summary>The same flight, as far from the threshold, above the path.</summary>

@@ -56,7 +56,7 @@ public class ViewOverTheNoseTests
         double[][] runway = Drawn.Points(picture.ToSvg(), "runway"), horizon = Drawn.Points(picture.ToSvg(), "horizon");
         Assert.True(horizon[0][1] > horizon[1][1]);
         Assert.True(runway[0][3] > runway[1][3]);
-        Assert.Contains("Flaps up: the nose +2.3°", picture.FindingText, StringComparison.Ordinal);
+        Assert.Contains("Flaps up: nose +2.3°", picture.FindingText, StringComparison.Ordinal);
     }
 
     [Fact]
