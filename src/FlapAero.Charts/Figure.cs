@@ -15,7 +15,7 @@ namespace FlapAero.Charts;
 ///     .Finding($"At 60° of bank the stall speed is 1.41 times that of level flight.")
 /// </code>
 /// </example>
-public sealed partial class Figure
+public sealed partial class Figure : IDrawing
 {
     /// <summary>An empty figure: lines, a caption and a finding are still to come.</summary>
     /// <param name="title">The title, which also names the figure on a page.</param>
@@ -152,6 +152,35 @@ public sealed partial class Figure
         return With(lines: [.. Lines, new Series(name.Trim(), xs, ys, isBars)]);
     }
 
+    /// <summary>
+    /// Draws the line added last in a style of its own meaning, such as <see cref="Palette.FlapsUp"/>: a flap setting has one colour
+    /// and one dash wherever it is drawn. Lines without one take those that are left.
+    /// </summary>
+    /// <param name="style">A style of <see cref="Palette"/>.</param>
+    /// <returns>A new figure.</returns>
+    /// <exception cref="RefusedInputException">There is no line yet, the style is not the palette's, or another line has it.</exception>
+    public Figure As(SeriesStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        if (Lines.Count == 0) throw Refusal("a style is given before there is a line; add .Line(name, x, y) first");
+        if (!Palette.Styles.Contains(style)) throw Refusal($"the style of \"{Lines[^1].Name}\" is not one of the palette's, which can be told apart in print");
+        if (Lines.Take(Lines.Count - 1).FirstOrDefault(line => line.Style == style) is { } other)
+            throw Refusal($"\"{Lines[^1].Name}\" would look like \"{other.Name}\"; give each a style of its own");
+        Series last = Lines[^1];
+        return With(lines: [.. Lines.Take(Lines.Count - 1), new Series(last.Name, last.X, last.Y, last.IsBars, style)]);
+    }
+
+    /// <summary>The style of each line: its own, or of those that are left the next; where some are flap settings', the others keep off them.</summary>
+    internal IReadOnlyList<SeriesStyle> LineStyles
+    {
+        get
+        {
+            IEnumerable<SeriesStyle> order = Lines.Any(line => line.Style is not null) ? Palette.Styles.Reverse() : Palette.Styles;
+            var left = new Queue<SeriesStyle>(order.Where(style => !Lines.Any(line => line.Style == style)));
+            return [.. Lines.Select(line => line.Style ?? left.Dequeue())];
+        }
+    }
+
     /// <summary>Adds a horizontal reference line.</summary>
     /// <param name="name">Its label.</param>
     /// <param name="y">Its height in the vertical axis' unit.</param>
@@ -217,7 +246,7 @@ public sealed partial class Figure
         (Axis x, double perX) = X.In(units);
         (Axis y, double perY) = Y.In(units);
         return With(
-            [.. Lines.Select(line => new Series(line.Name, [.. line.X.Select(value => value * perX)], [.. line.Y.Select(value => value * perY)], line.IsBars))],
+            [.. Lines.Select(line => new Series(line.Name, [.. line.X.Select(value => value * perX)], [.. line.Y.Select(value => value * perY)], line.IsBars, line.Style))],
             [.. Levels.Select(level => new Level(level.Name, level.Y * perY))],
             [.. Marks.Select(mark => new Mark(mark.Name, mark.X * perX, mark.Y * perY))],
             CaptionWords.In(units), FindingWords.In(units), x, y);

@@ -4,12 +4,12 @@ using System.Text;
 namespace FlapAero.Charts;
 
 /// <summary>The <c>figure</c> element, put together in one place for pages and for notebooks.</summary>
-/// <param name="Start">The figure that is drawn until anything moves.</param>
-/// <param name="Data">The live drawing's JSON.</param>
+/// <param name="Start">The figure or the picture that is drawn until anything moves.</param>
+/// <param name="Data">The live drawing's JSON; empty for a picture that stands still.</param>
 /// <param name="Control">What moves it, as HTML; empty for a figure that stands still.</param>
 /// <param name="Range">What a still drawing says of that, as HTML; empty likewise.</param>
 /// <param name="Numbers">The figure's tables.</param>
-internal sealed record FigureHtml(Figure Start, string Data, string Control, string Range, params IReadOnlyList<NumbersTable> Numbers)
+internal sealed record FigureHtml(IDrawing Start, string Data, string Control, string Range, params IReadOnlyList<NumbersTable> Numbers)
 {
     /// <summary>In pixels: wide enough to read, narrow enough for a notebook's column.</summary>
     private const int StillWidth = 552;
@@ -22,7 +22,7 @@ internal sealed record FigureHtml(Figure Start, string Data, string Control, str
     /// </summary>
     internal string ForNotebook() => Element(
         $"<img width=\"{StillWidth}\" alt=\"{Finding}\" src=\"data:image/svg+xml;charset=utf-8,{InAddress(Start.ToSvg())}\">",
-        $"<script>(window.flapaeroFigures ??= []).push(\"{Start.Id}\")</script>");
+        Data.Length == 0 ? "" : $"<script>(window.flapaeroFigures ??= []).push(\"{Start.Id}\")</script>");
 
     private string Finding => HtmlText.Escape(LabelText.Plain(Start.FindingText));
 
@@ -30,8 +30,8 @@ internal sealed record FigureHtml(Figure Start, string Data, string Control, str
     {
         string end = Start.Title[^1] is '.' or '?' or '!' ? "" : ".";
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<figure class=\"plot\" id=\"{Start.Id}\"><div class=\"plot-drawing\" role=\"img\" aria-label=\"{Finding}\">{still}</div>");
-        html.Append(CultureInfo.InvariantCulture, $"<script type=\"application/json\" class=\"plot-data\">{Data}</script>{Control}");
+        html.Append(CultureInfo.InvariantCulture, $"<figure class=\"{(Start is Picture ? "plot picture" : "plot")}\" id=\"{Start.Id}\"><div class=\"plot-drawing\" role=\"img\" aria-label=\"{Finding}\">{still}</div>");
+        if (Data.Length > 0) html.Append(CultureInfo.InvariantCulture, $"<script type=\"application/json\" class=\"plot-data\">{Data}</script>{Control}");
         html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Start.Title)}{end}</strong> {LabelText.Html(Start.CaptionText)}{Range}</figcaption>");
         html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>");
         foreach (NumbersTable numbers in Numbers) html.Append(numbers.ToHtml());

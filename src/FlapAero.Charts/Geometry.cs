@@ -12,6 +12,8 @@ internal readonly record struct Box(double Left, double Top, double Width, doubl
         Math.Max(0, Math.Min(Right, other.Right) - Math.Max(Left, other.Left))
         * Math.Max(0, Math.Min(Bottom, other.Bottom) - Math.Max(Top, other.Top));
 
+    internal IReadOnlyList<Point> Corners() => [new(Left, Top), new(Right, Top), new(Right, Bottom), new(Left, Bottom)];
+
     internal Box Grown(double by) => new(Left - by, Top - by, Width + 2 * by, Height + 2 * by);
 
     /// <summary>Length of the part of a line from a to b that lies inside (Liang and Barsky's clipping).</summary>

@@ -49,13 +49,13 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
             PlaceBest(new Request(level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level)), AlongLine);
         for (int i = 0; i < figure.Lines.Count; i++)
             if (!layout.EndsAtEdge(figure.Lines[i]))
-                PlaceBest(new Request(figure.Lines[i].Name, Palette.Styles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i])), AroundPoint);
+                PlaceBest(new Request(figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i])), AroundPoint);
         return _placed;
     }
 
     private void PlaceInMargin()
     {
-        var labels = figure.Lines.Select((line, i) => (Line: line, Style: Palette.Styles[i]))
+        var labels = figure.Lines.Select((line, i) => (Line: line, Style: figure.LineStyles[i]))
             .Where(entry => layout.EndsAtEdge(entry.Line))
             .Select(entry =>
             {

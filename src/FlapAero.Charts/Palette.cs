@@ -16,6 +16,28 @@ public static class Palette
         new("#CC79A7", "#9C4274", "2,3"),
         new("#000000", "#000000", "16,4"),
     ];
+
+    /// <summary>Flaps up, in every figure and picture.</summary>
+    public static SeriesStyle FlapsUp => Styles[0];
+
+    /// <summary>Full flap, in every figure and picture.</summary>
+    public static SeriesStyle FullFlap => Styles[1];
+
+    /// <summary>A flap setting between the two.</summary>
+    public static SeriesStyle IntermediateFlap => Styles[2];
+
+    /// <summary>What the reader changed.</summary>
+    public static SeriesStyle Changed => Styles[3];
+
+    /// <summary>The style of a configuration's flap setting. An aeroplane with one setting has flaps up only.</summary>
+    /// <param name="configuration">The configuration.</param>
+    /// <returns>The style.</returns>
+    public static SeriesStyle For(Configuration configuration)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        return configuration.Flaps == configuration.Aeroplane.FlapsUp ? FlapsUp
+            : configuration.Flaps == configuration.Aeroplane.FullFlaps ? FullFlap : IntermediateFlap;
+    }
 }
 
 /// <summary>How a series is drawn. Immutable.</summary>

@@ -40,7 +40,7 @@ internal static class PlotlyDrawing
     private static JsonObject Drawing(Figure figure, FigureLayout layout)
     {
         GenericChart chart = CSharpChart.Combine(
-            [.. figure.Lines.Select((line, i) => line.IsBars ? Bars(figure, line, Palette.Styles[i]) : Line(figure, line, Palette.Styles[i])), .. Marks(figure)]);
+            [.. figure.Lines.Select((line, i) => line.IsBars ? Bars(figure, line, figure.LineStyles[i]) : Line(figure, line, figure.LineStyles[i])), .. Marks(figure)]);
         chart = GenericChart.setLayout(Layout(figure, layout), chart);
         chart = GenericChart.setConfig(Config(), chart);
         JsonNode drawing = JsonNode.Parse(GenericChart.toJson(chart))!;

@@ -3,8 +3,9 @@ namespace FlapAero.Charts;
 /// <summary>A line or a row of bars of a figure: its name and its points in the axes' units. Immutable.</summary>
 public sealed class Series
 {
-    internal Series(string name, IReadOnlyList<double> x, IReadOnlyList<double> y, bool isBars = false)
+    internal Series(string name, IReadOnlyList<double> x, IReadOnlyList<double> y, bool isBars = false, SeriesStyle? style = null)
     {
+        Style = style;
         IsBars = isBars;
         Name = name;
         X = x;
@@ -16,6 +17,9 @@ public sealed class Series
 
     /// <summary>Whether it is drawn as bars that stand on zero rather than as a line.</summary>
     public bool IsBars { get; }
+
+    /// <summary>The style that it was given; none where it takes one that is left.</summary>
+    internal SeriesStyle? Style { get; }
 
     /// <summary>The distance between bars.</summary>
     internal double BarStep => X[1] - X[0];

@@ -24,9 +24,9 @@ internal static class SvgDrawing
         foreach (Level level in figure.Levels)
             svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{FigureLayout.Grey}\" stroke-dasharray=\"4,4\" d=\"M{N(layout.Plot.Left)} {N(layout.ToY(level.Y))}H{N(layout.Plot.Right)}\"/>");
         for (int i = 0; i < figure.Lines.Count; i++)
-            if (figure.Lines[i].IsBars) AppendBars(svg, layout.ToBars(figure.Lines[i]), Palette.Styles[i]);
+            if (figure.Lines[i].IsBars) AppendBars(svg, layout.ToBars(figure.Lines[i]), figure.LineStyles[i]);
         for (int i = 0; i < figure.Lines.Count; i++)
-            if (!figure.Lines[i].IsBars) AppendLine(svg, layout.ToPoints(figure.Lines[i]), Palette.Styles[i]);
+            if (!figure.Lines[i].IsBars) AppendLine(svg, layout.ToPoints(figure.Lines[i]), figure.LineStyles[i]);
         foreach (Mark mark in figure.Marks)
             svg.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(layout.ToX(mark.X))}\" cy=\"{N(layout.ToY(mark.Y))}\" r=\"4.5\" stroke=\"#FFFFFF\" stroke-width=\"1.5\"/>");
         foreach (PlacedLabel label in layout.Labels) AppendLabel(svg, label, layout);

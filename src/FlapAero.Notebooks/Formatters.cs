@@ -58,6 +58,8 @@ internal static class Formatters
         .. Of<Lesson>(lesson => lesson.ToHtml(), lesson => lesson.ToString()),
         .. Of<Figure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString()),
         .. Of<MovingFigure>(figure => figure.In(units).ToNotebookHtml(), figure => figure.In(units).ToString()),
+        .. Of<Picture>(picture => picture.In(units).ToNotebookHtml(), picture => picture.In(units).ToString()),
+        .. Of<MovingPicture>(picture => picture.In(units).ToNotebookHtml(), picture => picture.In(units).ToString()),
         .. Of<LessonResult>(result => result.ToHtml(), result => result.ToString()),
         .. Of<Briefing>(briefing => BriefingSheet.Of(briefing).ToHtml(), briefing => BriefingSheet.Of(briefing).ToString()),
         .. Of<NumbersTable>(numbers => numbers.ToHtml(), numbers => numbers.ToString()),

@@ -25,8 +25,46 @@ function drawFigures(bringPlotly) {
     come();
   }, { rootMargin: "100% 0px" }).observe(figure);
 
+  // A picture is moved in place: each value says what it changes in which element of the drawing. A notebook has the drawing
+  // as an image; its text becomes the drawing. On paper the picture starts again.
+  const preparePicture = (figure) => {
+    known.add(figure);
+    const still = figure.querySelector(".plot-drawing");
+    const source = figure.querySelector("script.plot-data");
+    if (!still || !source) return;
+    let read;
+    const plot = () => read ??= JSON.parse(source.textContent);
+    const drawing = () => {
+      const image = still.querySelector("img");
+      if (image) {
+        const text = decodeURIComponent(image.src.slice(image.src.indexOf(",") + 1));
+        image.replaceWith(document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true));
+      }
+      return still.querySelector("svg");
+    };
+    const move = (frame) => {
+      const elements = drawing().children;
+      for (const part of frame.parts) {
+        const element = elements[part.at];
+        for (const name in part) {
+          if (name === "inner") element.innerHTML = part.inner;
+          else if (name !== "at") element.setAttribute(name, part[name]);
+        }
+      }
+    };
+    let shown;
+    control(figure, plot, (frame, finding) => {
+      shown = frame;
+      still.setAttribute("aria-label", finding);
+      move(frame);
+    });
+    addEventListener("beforeprint", () => move(plot().moving.frames[plot().moving.start]));
+    addEventListener("afterprint", () => shown && move(shown));
+  };
+
   // The still drawing stays for print and for readers without scripts.
   const prepare = (figure) => {
+    if (figure.classList.contains("picture")) return preparePicture(figure);
     const still = figure.querySelector(".plot-drawing");
     const source = figure.querySelector("script.plot-data");
     if (!still || !source) return;

@@ -30,8 +30,8 @@ public sealed partial class Figure
         ArgumentNullException.ThrowIfNull(control);
         ArgumentNullException.ThrowIfNull(values);
         ArgumentNullException.ThrowIfNull(at);
-        var moving = new MovingControl(this, control, [.. values], start);
-        return new MovingFigure(moving, moving.Frames(at));
+        var moving = new MovingControl(Title, control, [.. values], start);
+        return new MovingFigure(moving, moving.Frames(this, at));
     }
 
     /// <summary>The same figure with axes that reach as far as these values.</summary>

@@ -5,11 +5,11 @@ namespace FlapAero.Charts;
 /// <summary>The value that moves a figure: found sound, or refused in the figure's name.</summary>
 internal sealed class MovingControl
 {
-    private readonly Figure _figure;
+    private readonly string _title;
 
-    internal MovingControl(Figure figure, Axis axis, IReadOnlyList<double> values, double start)
+    internal MovingControl(string title, Axis axis, IReadOnlyList<double> values, double start)
     {
-        (_figure, Axis, Values) = (figure, axis, values);
+        (_title, Axis, Values) = (title, axis, values);
         if (values.Count is < 2 or > MovingFigure.MostValues)
             throw Refusal($"its control \"{axis.Name}\" has {Words.Of(values.Count)} value(s); allowed are 2 to {MovingFigure.MostValues}, since a figure is computed for each");
         for (int i = 0; i < values.Count; i++)
@@ -32,13 +32,28 @@ internal sealed class MovingControl
     /// <summary>The index of the value to start with.</summary>
     internal int Start { get; }
 
+    /// <summary>The slider with its value and the finding, hidden until a script is there that can move it.</summary>
+    internal string ToHtml(string finding)
+    {
+        string name = Notation.ToHtml(Axis.NameAndSymbol), start = HtmlText.Escape(Texts[Start]);
+        return string.Create(CultureInfo.InvariantCulture, $"""
+            <div class="plot-control" hidden><label><span>{name}</span> <input type="range" min="0" max="{Values.Count - 1}" step="1" value="{Start}" autocomplete="off" aria-valuetext="{start}"></label>
+            <output aria-live="off">{start}</output><p class="plot-finding" aria-live="polite">{LabelText.Html(finding)}</p></div>
+            """);
+    }
+
+    internal string RangeHtml() => $" <span class=\"plot-range\">{RangeWords(Notation.ToHtml(Axis.NameAndSymbol), HtmlText.Escape)}</span>";
+
+    internal string RangeWords(string name, Func<string, string> value) =>
+        $"In the live figure, {name} moves from {value(Texts[0])} to {value(Texts[^1])}; this drawing has it at {value(Texts[Start])}.";
+
     /// <summary>The figure at each value, with axes that hold them all.</summary>
-    internal IReadOnlyList<Figure> Frames(Func<Figure, double, Figure> at)
+    internal IReadOnlyList<Figure> Frames(Figure figure, Func<Figure, double, Figure> at)
     {
         var frames = new List<Figure>();
         for (int i = 0; i < Values.Count; i++)
         {
-            Figure frame = Frame(at, i);
+            Figure frame = Frame(figure, at, i);
             if (frames.Count > 0) RefuseOther(frame, frames[0], i);
             frames.Add(frame);
         }
@@ -49,12 +64,12 @@ internal sealed class MovingControl
         return [.. frames.Select(frame => frame.Reaching(all))];
     }
 
-    private Figure Frame(Func<Figure, double, Figure> at, int i)
+    private Figure Frame(Figure figure, Func<Figure, double, Figure> at, int i)
     {
         try
         {
-            Figure frame = at(_figure, Values[i]) ?? throw new InvalidOperationException("the function gives no figure.");
-            if (frame.Title != _figure.Title || frame.X != _figure.X || frame.Y != _figure.Y)
+            Figure frame = at(figure, Values[i]) ?? throw new InvalidOperationException("the function gives no figure.");
+            if (frame.Title != figure.Title || frame.X != figure.X || frame.Y != figure.Y)
                 throw new InvalidOperationException("the function gives another figure; it must add to the figure that it is given.");
             return frame.Complete();
         }
@@ -62,7 +77,7 @@ internal sealed class MovingControl
         {
             throw Require.RefusedWhole(
                 null,
-                $"The figure \"{_figure.Title}\" is refused at {Axis.Name} {Texts[i]}: {PlainWords.Of(e)}", e);
+                $"The figure \"{_title}\" is refused at {Axis.Name} {Texts[i]}: {PlainWords.Of(e)}", e);
         }
     }
 
@@ -89,7 +104,7 @@ internal sealed class MovingControl
         return -1;
     }
 
-    private RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The figure \"{_figure.Title}\" is refused: {why}.");
+    internal RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The figure \"{_title}\" is refused: {why}.");
 
     private static string Raw(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

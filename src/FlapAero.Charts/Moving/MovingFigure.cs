@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace FlapAero.Charts;
 
 /// <summary>
@@ -11,19 +9,15 @@ public sealed class MovingFigure
     /// <summary>How many values a control takes at most: a page carries a figure for each.</summary>
     public const int MostValues = 50;
 
-    internal MovingFigure(MovingControl control, IReadOnlyList<Figure> frames)
-    {
-        Control = control.Axis;
-        Values = control.Values;
-        Frames = frames;
-        (Texts, StartIndex) = (control.Texts, control.Start);
-    }
+    private readonly MovingControl _control;
+
+    internal MovingFigure(MovingControl control, IReadOnlyList<Figure> frames) => (_control, Frames) = (control, frames);
 
     /// <summary>What moves.</summary>
-    public Axis Control { get; }
+    public Axis Control => _control.Axis;
 
     /// <summary>The control's values in its unit.</summary>
-    public IReadOnlyList<double> Values { get; }
+    public IReadOnlyList<double> Values => _control.Values;
 
     /// <summary>The value that the figure starts with.</summary>
     public double Start => Values[StartIndex];
@@ -56,7 +50,7 @@ public sealed class MovingFigure
         if (units == DisplayUnits.Aviation) return this;
         (Axis control, double factor) = Control.In(units);
         Figure[] frames = [.. Frames.Select(frame => frame.In(units))];
-        return new MovingFigure(new MovingControl(frames[StartIndex], control, [.. Values.Select(value => value * factor)], Start * factor), frames);
+        return new MovingFigure(new MovingControl(Title, control, [.. Values.Select(value => value * factor)], Start * factor), frames);
     }
 
     /// <summary>The figure for a page.</summary>
@@ -70,27 +64,15 @@ public sealed class MovingFigure
     /// <summary>The figure in words: title, caption, the finding at the start, what moves, numbers.</summary>
     /// <returns>Plain text.</returns>
     public override string ToString() =>
-        $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{string.Join('\n', Numbers)}";
+        $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{_control.RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{string.Join('\n', Numbers)}";
 
     /// <summary>The values with their unit.</summary>
-    internal IReadOnlyList<string> Texts { get; }
+    internal IReadOnlyList<string> Texts => _control.Texts;
 
-    internal int StartIndex { get; }
+    internal int StartIndex => _control.Start;
 
     private Figure StartFrame => Frames[StartIndex];
 
-    private FigureHtml Html()
-    {
-        string name = Notation.ToHtml(Control.NameAndSymbol), start = HtmlText.Escape(Texts[StartIndex]);
-        // Hidden until a script is there that can move it.
-        string control = string.Create(CultureInfo.InvariantCulture, $"""
-            <div class="plot-control" hidden><label><span>{name}</span> <input type="range" min="0" max="{Values.Count - 1}" step="1" value="{StartIndex}" autocomplete="off" aria-valuetext="{start}"></label>
-            <output aria-live="off">{start}</output><p class="plot-finding" aria-live="polite">{LabelText.Html(StartFrame.FindingText)}</p></div>
-            """);
-        string range = $" <span class=\"plot-range\">{RangeWords(name, HtmlText.Escape)}</span>";
-        return new FigureHtml(StartFrame, ToPlotlyJson(), control, range, [.. Numbers]);
-    }
-
-    private string RangeWords(string name, Func<string, string?> value) =>
-        $"In the live figure, {name} moves from {value(Texts[0])} to {value(Texts[^1])}; this drawing has it at {value(Texts[StartIndex])}.";
+    private FigureHtml Html() =>
+        new(StartFrame, ToPlotlyJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), [.. Numbers]);
 }
