@@ -14,7 +14,7 @@ public static partial class Pictures
     /// <param name="circuits">One or two circuits in one wind, each with its name.</param>
     /// <returns>The picture.</returns>
     /// <exception cref="RefusedInputException">There are no circuits, or more than two.</exception>
-    public static Picture CircuitFromAbove(string title, BriefingRunway runway, params IReadOnlyList<(string Name, Circuit Circuit)> circuits)
+    public static Picture CircuitFromAbove(string title, Runway runway, params IReadOnlyList<(string Name, Circuit Circuit)> circuits)
     {
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(circuits);
@@ -62,7 +62,7 @@ public static partial class Pictures
         return words;
     }
 
-    private static void DrawStrip(Sketch sketch, BriefingRunway runway, Func<double, double, Point> on, double scale)
+    private static void DrawStrip(Sketch sketch, Runway runway, Func<double, double, Point> on, double scale)
     {
         double length = runway.LengthAvailable.Meters, half = Math.Max(3 * RunwayPaint.HalfWidth, 3 / scale);
         sketch.Area(PicturePart.Runway, [on(0, -half), on(length, -half), on(length, half), on(0, half)]);
@@ -81,7 +81,7 @@ public static partial class Pictures
     }
 
     /// <summary>An arrow that goes with the wind, through a point inside the circuit.</summary>
-    private static void DrawWind(Sketch sketch, BriefingRunway runway, Wind wind, Point through)
+    private static void DrawWind(Sketch sketch, Runway runway, Wind wind, Point through)
     {
         double from = (wind.From - runway.Direction).Radians;
         bool isCalm = wind.Speed.Knots < 0.05;

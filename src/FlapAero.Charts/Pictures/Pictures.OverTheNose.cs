@@ -19,7 +19,7 @@ public static partial class Pictures
     /// <param name="views">One to three views.</param>
     /// <returns>The picture.</returns>
     /// <exception cref="RefusedInputException">There are no views, or more than three.</exception>
-    public static Picture ViewOverTheNose(string title, BriefingRunway runway, params IReadOnlyList<PilotsView> views)
+    public static Picture ViewOverTheNose(string title, Runway runway, params IReadOnlyList<PilotsView> views)
     {
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(views);
@@ -55,7 +55,7 @@ public static partial class Pictures
         return words;
     }
 
-    private static void DrawView(Sketch sketch, BriefingRunway runway, PilotsView view, Box box, bool isFirst)
+    private static void DrawView(Sketch sketch, Runway runway, PilotsView view, Box box, bool isFirst)
     {
         double pitch = view.Flight.PitchAttitude.Radians, middle = box.Left + box.Width / 2;
         // From 3.5° above the level line to 2.2° below the cowling's edge.
@@ -80,7 +80,7 @@ public static partial class Pictures
         sketch.Label("level line", new Point(box.Right - 24, level), room);
     }
 
-    private static void DrawRunway(Sketch sketch, BriefingRunway runway, PilotsView view, Perspective eye, Box box)
+    private static void DrawRunway(Sketch sketch, Runway runway, PilotsView view, Perspective eye, Box box)
     {
         double before = view.BeforeThreshold.Meters, down = -view.EyeHeight.Meters, length = runway.LengthAvailable.Meters;
         double aiming = LandingPilot.Usual.ThresholdHeight.Meters / Math.Tan(-view.Flight.PathAngle.Radians);

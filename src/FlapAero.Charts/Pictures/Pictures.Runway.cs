@@ -18,7 +18,7 @@ public static partial class Pictures
     /// <param name="landings">One or two landings.</param>
     /// <returns>The picture.</returns>
     /// <exception cref="RefusedInputException">There are no landings, or more than two.</exception>
-    public static Picture RunwayFromAbove(string title, BriefingRunway runway, params IReadOnlyList<LandedView> landings)
+    public static Picture RunwayFromAbove(string title, Runway runway, params IReadOnlyList<LandedView> landings)
     {
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(landings);
@@ -50,7 +50,7 @@ public static partial class Pictures
     /// <summary>Where a path over the threshold meets the runway, in metres.</summary>
     private static double AimingPointOf(LandingPilot pilot) => pilot.ThresholdHeight.Meters / Math.Tan(pilot.PathAngle.Radians);
 
-    private static Words FindingOf(BriefingRunway runway, IReadOnlyList<LandedView> landings)
+    private static Words FindingOf(Runway runway, IReadOnlyList<LandedView> landings)
     {
         var words = new Words(0, landings.Count);
         foreach (LandedView landing in landings)
@@ -67,7 +67,7 @@ public static partial class Pictures
 
     /// <summary>A landing on one side of the runway: what lies nearer to the threshold has its label nearer to the runway, so no line crosses a label.</summary>
     private static void DrawRoll(
-        Sketch sketch, LandedView landing, int side, double middle, double half, double scale, BriefingRunway runway, double aiming, bool isAlone)
+        Sketch sketch, LandedView landing, int side, double middle, double half, double scale, Runway runway, double aiming, bool isAlone)
     {
         SeriesStyle ink = Palette.For(landing.Configuration);
         LandingResult result = landing.Result;

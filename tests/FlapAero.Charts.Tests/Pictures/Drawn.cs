@@ -29,7 +29,7 @@ internal static partial class Drawn
     internal static SteadyFlight Final(Configuration c) => c.OnPath(c.ReferenceSpeed(Air), -Path);
 
     internal static LandedView Landed(string name, Configuration c) => LandedView.Of(name, c,
-        Landing.Fly(LandingSetup.For(c, LandingRunway.On(RunwaySurface.DryPaved, Air)), interval: Duration.FromSeconds(0.25)).Result!);
+        Landing.Fly(LandingSetup.For(c, air: Air), interval: Duration.FromSeconds(0.25)).Result!);
 
     /// <summary>The points of the parts of one name, in their order.</summary>
     internal static double[][] Points(string svg, string part) =>

@@ -59,9 +59,9 @@ public class LandedPictureTests
     public void Circuit_ReadBack_IsToScaleAndTurnsWhereTheCircuitDoes()
     {
         Configuration up = Drawn.Flaps(0).Up;
-        BriefingRunway runway = Quillmere.Runway24;
+        Runway runway = Quillmere.Runway24;
         CircuitPlan plan = DemoCircuits.PlanFor(up, up, up, Drawn.Air, RotationalSpeed.FromRevolutionsPerMinute(1300))
-            .With(new CircuitRunway(runway.Direction, runway.ThresholdHeight), Quillmere.Saturday.Wind.Mean, CircuitHand.Right);
+            .With(runway, Quillmere.Saturday.Wind.Mean, CircuitHand.Right);
         Circuit circuit = Circuit.Backwards(plan).Solved;
         string svg = Charts.Pictures.CircuitFromAbove("Circuit", runway, ("flaps up", circuit)).ToSvg();
         double[] strip = Drawn.Points(svg, "runway")[0], wind = Drawn.Points(svg, "wind")[0];
