@@ -76,10 +76,10 @@ internal sealed class BriefCommand
         var arguments = new BriefArguments();
         BriefingRequest? request = Request(parsed, arguments);
         if (request is null) return await ListAsync("The flight is refused", arguments.Faults, ExitCode.WrongUsage);
-        BriefingOutcome outcome = Briefing.For(request);
-        if (!outcome.IsPossible) return await ListAsync("This flight cannot be briefed", outcome.Refusals, ExitCode.CannotLand);
+        Outcome<Briefing, IReadOnlyList<string>> outcome = Briefing.For(request);
+        if (!outcome.Happened) return await ListAsync("This flight cannot be briefed", outcome.Refusal!, ExitCode.CannotLand);
 
-        BriefingSheet sheet = BriefingSheet.Of(outcome.Briefing);
+        BriefingSheet sheet = BriefingSheet.Of(outcome.Value);
         if (FaultOfPlaces(parsed) is { } fault)
         {
             await _error.WriteLineAsync(fault);

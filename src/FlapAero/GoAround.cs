@@ -45,13 +45,15 @@ public sealed class GoAround
     /// <summary>The go-around from a descent.</summary>
     /// <remarks>Formula: <see cref="Configuration.ClimbAtFullThrottle"/> at the descent's airspeed. Range: any descent. Source: [anderson-itf].</remarks>
     /// <param name="descent">The descent.</param>
-    /// <returns>The go-around, or no answer where the aeroplane's file gives no full throttle.</returns>
+    /// <returns>The go-around, or why there is none: the aeroplane's file gives no full throttle.</returns>
     /// <exception cref="ArgumentNullException">No descent.</exception>
-    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5)))!.HeightLost!.Value.Feet // 22</code></example>
-    public static GoAround? From(SteadyFlight descent)
+    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5))).Value.HeightLost!.Value.Feet // 22</code></example>
+    public static Outcome<GoAround> From(SteadyFlight descent)
     {
         ArgumentNullException.ThrowIfNull(descent);
-        return descent.Configuration.ClimbAtFullThrottle(descent.Airspeed) is { } climb ? new(descent, climb) : null;
+        return descent.Configuration.ClimbAtFullThrottle(descent.Airspeed) is { } climb
+            ? new(new GoAround(descent, climb))
+            : new($"The file of {descent.Configuration.Aeroplane.Name} gives no full throttle: write its fullThrottleTorque into it.");
     }
 
     /// <summary>Full throttle in every flap setting from full to up, each at the same multiple of its own stalling speed.</summary>
@@ -116,7 +118,7 @@ public sealed class GoAround
     /// <param name="time">Since the decision.</param>
     /// <returns>The height, negative below.</returns>
     /// <exception cref="RefusedInputException">A time outside its range.</exception>
-    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5)))!.HeightAfter(Duration.FromSeconds(30)).Feet // 232</code></example>
+    /// <example><code>GoAround.From(flapsUp.OnPath(Airspeed.FromCalibrated(Speed.FromKnots(69), Air.StandardSeaLevel), Angle.FromDegrees(-3.5))).Value.HeightAfter(Duration.FromSeconds(30)).Feet // 232</code></example>
     public Length HeightAfter(Duration time)
     {
         double seconds = Require.Between(time, Duration.Zero, Duration.FromMinutes(10), "time", "By then the aeroplane is elsewhere.").Seconds;

@@ -26,7 +26,7 @@ public sealed class BriefCommandTests : IDisposable
     {
         Assert.Equal(0, await RunAsync(Demo));
 
-        Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made).ToString(), _output.ToString());
+        Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value).ToString(), _output.ToString());
         Assert.Equal("", _error.ToString());
     }
 
@@ -46,7 +46,7 @@ public sealed class BriefCommandTests : IDisposable
     public async Task Brief_SameFlightWrittenOtherwise_GivesTheSameSheet(string option, string value)
     {
         Assert.Equal(0, await RunAsync(With(option, value)));
-        Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made).ToString(), _output.ToString());
+        Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value).ToString(), _output.ToString());
     }
 
     [Theory]
@@ -200,7 +200,7 @@ public sealed class BriefCommandTests : IDisposable
         string file = Path.Combine(_root, "flight.txt");
         await File.WriteAllLinesAsync(file, Demo.Skip(1).Select(word => word.Contains(' ', StringComparison.Ordinal) ? $"\"{word}\"" : word), TestContext.Current.CancellationToken);
         Assert.Equal(0, await RunAsync("brief", "@" + file));
-        Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made).ToString(), _output.ToString());
+        Assert.Equal(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value).ToString(), _output.ToString());
     }
 
     /// <summary>The demo flight with one option set otherwise.</summary>

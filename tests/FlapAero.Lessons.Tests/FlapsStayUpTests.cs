@@ -77,7 +77,7 @@ public sealed class FlapsStayUpTests
     {
         LessonRun run = await LessonRun.OfAsync(Slug);
         CellResult both = await run.RunAsync(
-            "Console.Write(string.Join(';', outcome!.Made.Flapless.Landing.WithMargin.Feet, WithMargin(Land(Brackmere.Runway30, mass, wind)).Feet));");
+            "Console.Write(string.Join(';', outcome!.Value.Flapless.Landing.WithMargin.Feet, WithMargin(Land(Brackmere.Runway30, mass, wind)).Feet));");
         double[] feet = [.. string.Concat(both.Outputs.Select(o => o.Text)).Split(';').Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
         Assert.Equal(feet[0], feet[1], 1e-6 * feet[0]);
     }

@@ -7,7 +7,7 @@ namespace FlapAero.Notebooks.Tests;
 
 public sealed class BriefingSheetTests
 {
-    private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
+    private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value);
 
     [Fact]
     public void ToString_DemoFlight_SaysThatItDoesNotFitWithItsNumbers()
@@ -84,7 +84,7 @@ public sealed class BriefingSheetTests
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            BriefingSheet german = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
+            BriefingSheet german = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value);
             Assert.Equal(Demo.ToHtml(), german.ToHtml());
             Assert.Equal(Demo.ToString(), german.ToString());
         }
@@ -99,7 +99,7 @@ public sealed class BriefingSheetTests
     {
         BriefingRequest demo = DemoBriefings.Flight;
         BriefingRequest light = new(demo.Aeroplane, Mass.FromKilograms(700), demo.Runway, demo.Air, new(new Wind(Angle.Zero, Speed.Zero)), hand: CircuitHand.Right);
-        string text = BriefingSheet.Of(Briefing.For(light).Made).ToString().ReplaceLineEndings(" ");
+        string text = BriefingSheet.Of(Briefing.For(light).Value).ToString().ReplaceLineEndings(" ");
         Assert.Contains("power kept to the round-out, then closed over 4 s", text, StringComparison.Ordinal);
         Assert.Contains("right-hand", text, StringComparison.Ordinal);
         Assert.Contains("calm: no headwind, no crosswind", text, StringComparison.Ordinal);
@@ -131,7 +131,7 @@ public sealed class BriefingSheetTests
     {
         BriefingRequest demo = DemoBriefings.Flight;
         BriefingSheet gusty = BriefingSheet.Of(Briefing.For(new(
-            demo.Aeroplane, demo.Mass, demo.Runway, demo.Air, new(new Wind(Angle.FromDegrees(240), Speed.FromKnots(10)), Speed.FromKnots(70)))).Made);
+            demo.Aeroplane, demo.Mass, demo.Runway, demo.Air, new(new Wind(Angle.FromDegrees(240), Speed.FromKnots(10)), Speed.FromKnots(70)))).Value);
         IHtmlDocument page = Html.Parse(gusty.ToHtml());
         Assert.Contains("Speeds with flaps 35°: calibrated airspeed", page.QuerySelector(".circuit-flaps p")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(["–", "–", "____"], page.QuerySelectorAll(".landings tbody tr")[4].Children.Skip(3).Select(cell => cell.TextContent));
@@ -156,7 +156,7 @@ public sealed class BriefingSheetTests
     public void ToHtml_GoAroundAndCrosswind_SayWhatTheyCost()
     {
         string plain = Plain(Html.Parse(Demo.ToHtml()).Body!.TextContent);
-        GoAround goAround = Demo.Briefing.GoAround!;
+        GoAround goAround = Demo.Briefing.GoAround.Value;
         Assert.InRange(goAround.RateOfClimb.FeetPerMinute, 550, 750);
         Assert.Contains(FormattableString.Invariant($"then climbs about {10 * Math.Floor(goAround.RateOfClimb.FeetPerMinute / 10):0} ft/min here; the manual: ____."), plain, StringComparison.Ordinal);
         Assert.Matches(@"The crab is \d+°; taken off at the round-out, wings level, it drifts up to \d+ m, with flaps \d+ m\.", plain);
@@ -171,7 +171,7 @@ public sealed class BriefingSheetTests
             h4.Name, h4.Description, h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, h4.FlapSettings, Knots(limit));
         Runway runway = demo.Runway with { LengthAvailable = Length.FromMeters(2900), Surface = RunwaySurface.DryPaved };
         BriefingWind wind = new(new Wind(Angle.FromDegrees(330), Speed.FromKnots(0.7 * gust)), Speed.FromKnots(gust));
-        return BriefingSheet.Of(Briefing.For(new(aeroplane, demo.Mass, runway, demo.Air, wind, crosswindLimit: Knots(own))).Made);
+        return BriefingSheet.Of(Briefing.For(new(aeroplane, demo.Mass, runway, demo.Air, wind, crosswindLimit: Knots(own))).Value);
     }
 
     private static Speed? Knots(double? knots) => knots is { } given ? Speed.FromKnots(given) : null;
@@ -180,7 +180,7 @@ public sealed class BriefingSheetTests
     {
         BriefingRequest demo = DemoBriefings.Flight;
         Runway runway = demo.Runway with { LengthAvailable = Length.FromMeters(metres) };
-        return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, demo.Mass, runway, demo.Air, demo.Wind)).Made);
+        return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, demo.Mass, runway, demo.Air, demo.Wind)).Value);
     }
 
     private static string Plain(string text) => text.Replace(QuantityText.NoBreakSpace, ' ').Replace(QuantityText.NarrowNoBreakSpace, ' ');

@@ -79,7 +79,7 @@ public sealed class FullThrottleTests
     {
         Configuration up = H4.Configure(H4.FlapsUp);
         SteadyFlight final = up.OnPath(up.ReferenceSpeed(SeaLevel), Angle.FromDegrees(-3.5));
-        GoAround goAround = GoAround.From(final)!;
+        GoAround goAround = GoAround.From(final).Value;
         double sink = final.SinkRate.MetersPerSecond, pull = 0.1 * StandardConstants.Gravity, climb = goAround.RateOfClimb.MetersPerSecond;
         Assert.Equal(2 * sink + sink * sink / (2 * pull), goAround.HeightLost!.Value.Meters, 1e-9);
         Assert.Equal(-2 * sink, goAround.HeightAfter(Duration.FromSeconds(2)).Meters, 1e-9);
@@ -94,7 +94,7 @@ public sealed class FullThrottleTests
     {
         Configuration full = H4.Configure(H4.FullFlaps);
         Air high = Air.Standard(GoAround.Ceiling(full)!.Value + Length.FromFeet(3000));
-        GoAround goAround = GoAround.From(full.OnPath(full.ReferenceSpeed(high), Angle.FromDegrees(-3.5)))!;
+        GoAround goAround = GoAround.From(full.OnPath(full.ReferenceSpeed(high), Angle.FromDegrees(-3.5))).Value;
         Assert.Null(goAround.HeightLost);
         Assert.True(goAround.RateOfClimb < Speed.Zero);
         Assert.True(goAround.HeightAfter(Duration.FromSeconds(60)) < goAround.HeightAfter(Duration.FromSeconds(30)));
@@ -107,7 +107,7 @@ public sealed class FullThrottleTests
             "Silent", "says nothing", H4.Wing, H4.MinimumMass, H4.MaximumMass, H4.Propeller, H4.Engine, H4.FlapSettings);
         Configuration up = without.Configure(without.FlapsUp);
         Assert.Null(up.ClimbAtFullThrottle(up.ReferenceSpeed(SeaLevel)));
-        Assert.Null(GoAround.From(up.OnPath(up.ReferenceSpeed(SeaLevel), Angle.FromDegrees(-3.5))));
+        Assert.Contains("full throttle", GoAround.From(up.OnPath(up.ReferenceSpeed(SeaLevel), Angle.FromDegrees(-3.5))).Explanation, StringComparison.Ordinal);
         Assert.Null(GoAround.Ceiling(up));
         Assert.Empty(GoAround.Steps(without, without.MaximumMass, SeaLevel));
     }

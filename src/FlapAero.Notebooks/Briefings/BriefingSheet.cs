@@ -3,7 +3,7 @@ namespace FlapAero.Notebooks;
 /// <summary>
 /// A briefing on one sheet: what an instructor and a student read before a landing without flaps. A cell may end in one. Immutable.
 /// </summary>
-/// <example><code>BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made)</code></example>
+/// <example><code>BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value)</code></example>
 public sealed class BriefingSheet : LessonResult
 {
     /// <summary>What every sheet says of itself.</summary>

@@ -41,7 +41,8 @@ internal static class BriefingWords
 
     private static string Climb(Briefing briefing)
     {
-        if (briefing.GoAround is not { } goAround) return "What it then climbs the manual says: ____ ft/min.";
+        if (!briefing.GoAround.Happened) return "What it then climbs the manual says: ____ ft/min.";
+        GoAround goAround = briefing.GoAround.Value;
         string altitude = Height(briefing.Request.Air.DensityAltitude);
         return goAround.HeightLost is { } lost
             ? $"By this model it loses about {QuantityText.Of(Tens(lost), "ft 0")}, then climbs about {QuantityText.Of(Speed.FromFeetPerMinute(10 * Math.Floor(goAround.RateOfClimb.FeetPerMinute / 10)), "ft/min 0")} here; the manual: ____."

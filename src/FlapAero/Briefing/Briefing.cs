@@ -118,8 +118,8 @@ public sealed class Briefing
     /// <summary>What would help where the landing without flaps does not fit; none where it does.</summary>
     public LandingRemedies? Remedies { get; }
 
-    /// <summary>A go-around from final without flaps; none where the aeroplane's file gives no full throttle.</summary>
-    public GoAround? GoAround { get; }
+    /// <summary>A go-around from final without flaps; it does not happen where the aeroplane's file gives no full throttle.</summary>
+    public Outcome<GoAround> GoAround { get; }
 
     /// <summary>Whether the landing without flaps fits the runway, and the wind across is within its limit: what a sheet may say in large type.</summary>
     public bool Fits => Flapless.Landing.Fit == RunwayFit.Fits && CrosswindFit == CrosswindFit.Within;
@@ -134,8 +134,8 @@ public sealed class Briefing
     /// <param name="request">The flight.</param>
     /// <returns>The briefing, or every reason why there is none.</returns>
     /// <exception cref="ArgumentNullException">No request.</exception>
-    /// <example><code>Briefing.For(DemoBriefings.Flight).Made.Flapless.Speeds.Reference.Calibrated.Knots // 68.0</code></example>
-    public static BriefingOutcome For(BriefingRequest request)
+    /// <example><code>Briefing.For(DemoBriefings.Flight).Value.Flapless.Speeds.Reference.Calibrated.Knots // 68.0</code></example>
+    public static Outcome<Briefing, IReadOnlyList<string>> For(BriefingRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
         return BriefingMaker.Make(request);

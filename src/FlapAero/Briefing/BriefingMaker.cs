@@ -12,22 +12,23 @@ internal sealed class BriefingMaker
     private BriefingMaker(BriefingRequest request) =>
         (_request, _additive) = (request, Gust.Additive(request.Wind.GustFactor));
 
-    public static BriefingOutcome Make(BriefingRequest request)
+    public static Outcome<Briefing, IReadOnlyList<string>> Make(BriefingRequest request)
     {
         BriefingMaker flight = new(request), comparison = new(request);
         Aeroplane aeroplane = request.Aeroplane;
-        if (flight.Speeds(aeroplane.FlapsUp) is not { } up) return new(null, flight._refusals);
+        if (flight.Speeds(aeroplane.FlapsUp) is not { } up) return flight.Refused;
         const string name = "without flaps";
         BriefedLanding? landing = flight.Try($"Landing {name}", () => flight.AimedLanding(up, name));
         Length over = landing?.ThresholdHeight ?? request.ThresholdHeight;
         BriefedCircuit? circuit = flight.Try($"Circuit {name}", () => flight.Circuit(up, [up, up, up], over, name));
-        if (circuit is null || landing is null) return new(null, flight._refusals);
+        if (circuit is null || landing is null) return flight.Refused;
         BriefedSpeeds?[] speeds = [up, .. aeroplane.FlapSettings.Skip(1).Select(comparison.Speeds)];
-        return new(
-            new Briefing(
-                request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(up, speeds, over),
-                landing.Fit == RunwayFit.Fits ? null : flight.Remedies(up, speeds)), []);
+        return new(new Briefing(
+            request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(up, speeds, over),
+            landing.Fit == RunwayFit.Fits ? null : flight.Remedies(up, speeds)));
     }
+
+    private Outcome<Briefing, IReadOnlyList<string>> Refused => new(_refusals, string.Join('\n', _refusals));
 
     /// <summary>The same with flaps: what of it cannot be is missing with its reason and stops nobody.</summary>
     private BriefedComparison Compare(BriefedSpeeds up, BriefedSpeeds?[] speeds, Length over)
@@ -70,16 +71,10 @@ internal sealed class BriefingMaker
         LandingSetup usual = LandingSetup.For(
             speeds.Configuration, _request.Runway, LandingPilot.Usual with { ThresholdHeight = over }, _request.Air, headwind);
         LandingSetup setup = usual with { Technique = usual.Technique with { ThresholdSpeed = speeds.Approach.True } };
-        LandingReport report = FlapAero.Landing.Fly(setup);
-        if (report.Result is { } result)
-        {
-            (PlannedDistance? planned, string why) = PlannedDistance.Of(setup, _request.Runway.Surface);
-            if (planned is not null) return new(setup, result, planned, _request);
-            _refusals.Add($"Landing {name}, {why}");
-            return null;
-        }
-
-        _refusals.Add($"Landing {name}: {report.Explanation}");
+        Outcome<LandingResult, LandingRefusal> landing = FlapAero.Landing.Fly(setup);
+        Outcome<PlannedDistance>? planned = landing.Happened ? PlannedDistance.Of(setup, _request.Runway.Surface) : null;
+        if (planned is { Happened: true }) return new(setup, landing.Value, planned.Value, _request);
+        _refusals.Add(planned is null ? $"Landing {name}: {landing.Explanation}" : $"Landing {name}, {planned.Explanation}");
         return null;
     }
 
@@ -145,14 +140,16 @@ internal sealed class BriefingMaker
             new(onLegs[1].Configuration, onBase, descent),
             new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
             new(onLegs[2].Configuration, final, LandingPilot.Usual.PathAngle));
-        CircuitOutcome outcome = FlapAero.Circuit.Backwards(new(
+        Outcome<Circuit, CircuitRefusal> outcome = FlapAero.Circuit.Backwards(new(
             _request.Runway, _request.Wind.Mean, _request.Hand, _request.CircuitHeight, _request.Spacing, legs, Thrusts(legs),
             bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut), thresholdHeight: over));
-        if (outcome.Circuit is not { } circuit)
+        if (!outcome.Happened)
         {
-            _refusals.Add($"Circuit {name}: {outcome.Refusal!.Message}");
+            _refusals.Add($"Circuit {name}: {outcome.Explanation}");
             return null;
         }
+
+        Circuit circuit = outcome.Value;
 
         SteadyFlight On(CircuitLeg leg) => leg.Configuration.OnPath(leg.Airspeed, leg.PathAngle);
         SteadyFlight before = up.Configuration.OnPath(level, Angle.Zero);

@@ -40,24 +40,25 @@ public sealed class PlannedDistance
     /// <summary>The planned distance, or the explanation of the landing that cannot happen.</summary>
     /// <param name="setup">The landing; the surface of its runway does not matter.</param>
     /// <param name="surface">The surface.</param>
-    internal static (PlannedDistance? Planned, string Explanation) Of(LandingSetup setup, RunwaySurface surface)
+    internal static Outcome<PlannedDistance> Of(LandingSetup setup, RunwaySurface surface)
     {
         PlannedDistance? better = null;
-        if (surface.Better is { } other && Of(setup, other) is var (found, why))
+        if (surface.Better is { } other)
         {
-            if (found is null) return (null, why);
-            better = found;
+            Outcome<PlannedDistance> there = Of(setup, other);
+            if (!there.Happened) return there;
+            better = there.Value;
         }
 
-        LandingReport report = FlapAero.Landing.Fly(On(setup, surface));
-        if (report.Result is not { } result) return (null, $"on {surface.Name}: {report.Explanation}");
+        Outcome<LandingResult, LandingRefusal> landing = FlapAero.Landing.Fly(On(setup, surface));
+        if (!landing.Happened) return new($"on {surface.Name}: {landing.Explanation}");
         Length? byRule = surface.Rule is { } rule
-            ? FlapAero.Landing.Fly(On(setup, Best(surface))).Result!.StopDistance * rule.Factor : null;
-        PlannedDistance planned = new(result.StopDistance, DistanceBasis.Model, surface, byRule);
+            ? FlapAero.Landing.Fly(On(setup, Best(surface))).Value.StopDistance * rule.Factor : null;
+        PlannedDistance planned = new(landing.Value.StopDistance, DistanceBasis.Model, surface, byRule);
         if (byRule is { } ruled && ruled > planned.Length) planned = new(ruled, DistanceBasis.Rule, surface, byRule);
         if (better is not null && better.Length > planned.Length)
             planned = new(better.Length, DistanceBasis.BetterSurface, better.Longest, byRule);
-        return (planned, "");
+        return new(planned);
     }
 
     /// <summary>The same landing on a surface.</summary>

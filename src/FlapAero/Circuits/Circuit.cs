@@ -101,8 +101,8 @@ public sealed class Circuit
     /// <param name="plan">What is asked for.</param>
     /// <returns>The circuit, or the reason why there is none.</returns>
     /// <exception cref="ArgumentNullException">No plan.</exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.HeightRollingOut.Feet // 334</code></example>
-    public static CircuitOutcome Backwards(CircuitPlan plan)
+    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Value.HeightRollingOut.Feet // 334</code></example>
+    public static Outcome<Circuit, CircuitRefusal> Backwards(CircuitPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         return CircuitSolver.Solve(plan);
@@ -118,8 +118,8 @@ public sealed class Circuit
     /// <exception cref="RefusedInputException">
     /// So early that a leg would begin before the one before it; power apart from the base turn, where downwind is level.
     /// </exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.Forwards(new PilotTiming(baseTurn: Duration.FromSeconds(5))).Flown.ExtraFinal.Meters // 218</code></example>
-    public FlownCircuitOutcome Forwards(PilotTiming timing)
+    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Value.Forwards(new PilotTiming(baseTurn: Duration.FromSeconds(5))).Value.ExtraFinal.Meters // 218</code></example>
+    public Outcome<FlownCircuit, CircuitRefusal> Forwards(PilotTiming timing)
     {
         ArgumentNullException.ThrowIfNull(timing);
         return ForwardFlight.Fly(this, timing);

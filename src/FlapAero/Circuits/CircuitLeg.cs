@@ -118,7 +118,7 @@ public sealed class CircuitLeg
     /// <param name="sinceBegin">Time since the leg began.</param>
     /// <returns>The point.</returns>
     /// <exception cref="RefusedInputException">Before or after the leg.</exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Solved.TurnToBase.Point(Duration.Zero).Height.Feet // 699</code></example>
+    /// <example><code>Circuit.Backwards(DemoCircuits.FlapsUp).Value.TurnToBase.Point(Duration.Zero).Height.Feet // 699</code></example>
     public CircuitPoint Point(Duration sinceBegin)
     {
         Require.Between(sinceBegin, Duration.Zero, Time, "time since the leg began", "Another leg is flown before and after it.");

@@ -73,7 +73,7 @@ public sealed class CircuitRefusal
         Leg = leg;
         Values = values;
         string shown = string.Join(", ", values.Select(value => value.ToString()));
-        Message = $"{(leg is null ? "" : leg + ": ")}{why} ({shown}).";
+        Message = $"{(leg is null ? "" : leg + ": ")}{why} ({shown}). {Advice(reason)}";
     }
 
     /// <summary>The reason.</summary>
@@ -89,9 +89,30 @@ public sealed class CircuitRefusal
     /// <summary>The values that show it.</summary>
     public IReadOnlyList<CircuitRefusalValue> Values { get; }
 
-    /// <summary>Leg, reason and values in a sentence.</summary>
+    /// <summary>Leg, reason and values in a sentence, and what to do in another.</summary>
     public string Message { get; }
 
     /// <summary>The message.</summary>
     public override string ToString() => Message;
+
+    /// <summary>The outcome that it stands for.</summary>
+    internal Outcome<T, CircuitRefusal> Outcome<T>()
+        where T : class => new(this, Message);
+
+    private static string Advice(CircuitRefusalReason reason) => reason switch
+    {
+        CircuitRefusalReason.NoRoomForTwoTurns => "Fly downwind further out, or bank more.",
+        CircuitRefusalReason.ThrustOutsideIdleToFull => "Take another path, speed or flap setting on this leg.",
+        CircuitRefusalReason.EstablishedTooLow => "Turn base further out, or reduce power later.",
+        CircuitRefusalReason.NoCrabHoldsTheTrack => "Fly faster, or in less wind.",
+        CircuitRefusalReason.BankLimitExceeded => "Bank less, or set a higher limit.",
+        CircuitRefusalReason.Stalled => "Fly faster, or bank less.",
+        CircuitRefusalReason.CircuitHeightTooLow => "Fly a higher circuit, or lose less height in the turns and on base.",
+        CircuitRefusalReason.LegDoesNotDescend => "Set less thrust, or a greater rate of descent, on this leg.",
+        CircuitRefusalReason.NoSteadyPath => "Set a thrust or a descent that is nearer to level flight.",
+        CircuitRefusalReason.NoTurnToMake => "Fly faster, or in less wind.",
+        CircuitRefusalReason.NeverThatFarBehindTheWing => "Begin the base turn at a smaller angle behind the wing.",
+        CircuitRefusalReason.ReachesTheGround => "Turn earlier, or reduce power later.",
+        _ => "Begin the base turn later.",
+    };
 }

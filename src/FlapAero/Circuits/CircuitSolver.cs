@@ -44,16 +44,16 @@ internal sealed class CircuitSolver
         _finalTurn = flights.TurnToFinal.After(new(0, 0, 0, 0, flights.Base.Heading), _finalTurnTime);
     }
 
-    public static CircuitOutcome Solve(CircuitPlan plan)
+    public static Outcome<Circuit, CircuitRefusal> Solve(CircuitPlan plan)
     {
         var frame = new CircuitFrame(plan);
         var resolver = new LegResolver(plan, frame);
         return resolver.All() is { } flights
             ? new CircuitSolver(plan, frame, flights).Close()
-            : new CircuitOutcome(null, resolver.Refusal);
+            : resolver.Refusal!.Outcome<Circuit>();
     }
 
-    private CircuitOutcome Close()
+    private Outcome<Circuit, CircuitRefusal> Close()
     {
         double needed = -_baseTurn.Y - _finalTurn.Y;
         double baseLength = _spacing - needed;
@@ -84,7 +84,7 @@ internal sealed class CircuitSolver
         double level = Math.Max(_touchdown - powerAt, 0) / _flights.Level.GroundSpeed;
         double ground = _flights.Final.GroundSpeed;
         double[] times = [level, descending, _baseTurnTime, baseTime, _finalTurnTime, final / ground, _threshold / _slope / ground];
-        return new CircuitOutcome(new Circuit(_plan, _frame, _flights, times), null);
+        return new(new Circuit(_plan, _frame, _flights, times));
     }
 
     /// <summary>L, from the end of the turn to the threshold.</summary>
@@ -107,8 +107,8 @@ internal sealed class CircuitSolver
             : null;
     }
 
-    private static CircuitOutcome Refuse(CircuitRefusalReason reason, string? leg, string why, params CircuitRefusalValue[] values) =>
-        new(null, new CircuitRefusal(reason, leg, why, values));
+    private static Outcome<Circuit, CircuitRefusal> Refuse(CircuitRefusalReason reason, string? leg, string why, params CircuitRefusalValue[] values) =>
+        new CircuitRefusal(reason, leg, why, values).Outcome<Circuit>();
 
     /// <summary>A length in the unit that the plan gives its like in.</summary>
     private static Length In(Length like, double si) => Length.FromMeters(si).ToUnit(like.Unit);

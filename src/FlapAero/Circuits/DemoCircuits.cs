@@ -54,7 +54,7 @@ public static class DemoCircuits
     /// <exception cref="RefusedInputException">
     /// An engine speed or a speed outside the range; configurations of different aeroplanes or masses.
     /// </exception>
-    /// <example><code>Circuit.Backwards(DemoCircuits.PlanFor(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Solved.AngleBehindWing.Degrees // 47.0</code></example>
+    /// <example><code>Circuit.Backwards(DemoCircuits.PlanFor(flapsUp, flapsUp, flapsUp, Air.StandardSeaLevel, RotationalSpeed.FromRevolutionsPerMinute(1600))).Value.AngleBehindWing.Degrees // 47.0</code></example>
     public static CircuitPlan PlanFor(Configuration downwind, Configuration baseLeg, Configuration final, Air air, RotationalSpeed engineSpeed)
     {
         ArgumentNullException.ThrowIfNull(downwind);

@@ -10,7 +10,7 @@ internal static class ForwardFlight
     // A leg whose end is its begin may miss it by rounding.
     private const double Slack = 1e-9;
 
-    public static FlownCircuitOutcome Fly(Circuit circuit, PilotTiming timing)
+    public static Outcome<FlownCircuit, CircuitRefusal> Fly(Circuit circuit, PilotTiming timing)
     {
         CircuitFlights flights = circuit.Flights;
         double power = timing.Power.Seconds, baseTurn = timing.BaseTurn.Seconds, finalTurn = timing.FinalTurn.Seconds;
@@ -36,7 +36,7 @@ internal static class ForwardFlight
         return Fly(circuit, timing, start, times);
     }
 
-    private static FlownCircuitOutcome Fly(Circuit circuit, PilotTiming timing, FlightState state, double[] times)
+    private static Outcome<FlownCircuit, CircuitRefusal> Fly(Circuit circuit, PilotTiming timing, FlightState state, double[] times)
     {
         (LegFlight Flight, string Name)[] order = CircuitOrder.Of(circuit.Flights);
         List<CircuitLeg> legs = [];
@@ -54,7 +54,7 @@ internal static class ForwardFlight
         double over = Math.Min(toThreshold, toGround);
         state = Add(circuit, legs, order[5], state, over);
         Add(circuit, legs, order[6], state, Math.Max(toGround - over, 0));
-        return new(new FlownCircuit(circuit, timing, legs), null);
+        return new(new FlownCircuit(circuit, timing, legs));
     }
 
     private static FlightState Add(
@@ -73,11 +73,9 @@ internal static class ForwardFlight
                 $"{Require.Text(Duration.FromSeconds(late.Seconds - time), late)} and later", why);
     }
 
-    private static FlownCircuitOutcome Refuse(
-        LengthUnit unit, CircuitRefusalReason reason, string leg, string why, FlightState state) => new(
-        null,
-        new CircuitRefusal(
+    private static Outcome<FlownCircuit, CircuitRefusal> Refuse(
+        LengthUnit unit, CircuitRefusalReason reason, string leg, string why, FlightState state) => new CircuitRefusal(
             reason, leg, why,
             new CircuitRefusalValue("height", Length.FromMeters(state.Height).ToUnit(unit)),
-            new CircuitRefusalValue("from the threshold", Length.FromMeters(state.X).ToUnit(unit))));
+            new CircuitRefusalValue("from the threshold", Length.FromMeters(state.X).ToUnit(unit))).Outcome<FlownCircuit>();
 }

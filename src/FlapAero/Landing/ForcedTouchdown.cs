@@ -11,20 +11,20 @@ namespace FlapAero;
 /// </summary>
 public sealed class ForcedTouchdown
 {
-    internal ForcedTouchdown(LandingSetup setup, LandingInput normal, LandingReport report, in LandingOutcome outcome)
+    internal ForcedTouchdown(LandingSetup setup, LandingInput normal, Outcome<LandingResult, LandingRefusal> landing, in LandingOutcome outcome)
     {
-        Report = report;
+        Outcome = landing;
         double perLift = 0.5 * normal.Density * normal.WingArea * outcome.TouchdownSpeed * outcome.TouchdownSpeed
             / (normal.Mass * StandardConstants.Gravity);
         WeightCarried = perLift * normal.NoseHighLift;
         WeightCarriedNoseDown = perLift * normal.LevelLift;
         LiftAvailable = perLift * normal.TouchdownLiftFraction * normal.MaximumLift;
         HeightGivenUp = Length.FromMeters(outcome.HoldOffEndHeight);
-        Explanation = double.IsNaN(perLift) ? Report.Explanation : Say(outcome, setup.Technique.ThresholdSpeed.Unit);
+        Explanation = double.IsNaN(perLift) ? Outcome.Explanation : Say(outcome, setup.Technique.ThresholdSpeed.Unit);
     }
 
     /// <summary>The landing as the model has it, the aeroplane staying down.</summary>
-    public LandingReport Report { get; }
+    public Outcome<LandingResult, LandingRefusal> Outcome { get; }
 
     /// <summary>Share of the weight that the wing still carries with the nose at the attitude of the roll, C_Lg1; above 1 it carries all of it.</summary>
     public double WeightCarried { get; }

@@ -23,12 +23,12 @@ public static class Landing
     /// <param name="setup">The landing.</param>
     /// <param name="conditions">What it meets beyond a steady wind; nothing where none are given.</param>
     /// <param name="interval">Longest time between points of the trajectory, 1 ms to 1 h; 0.1 s where none is given.</param>
-    /// <returns>The report.</returns>
+    /// <returns>The landing, or why it cannot happen.</returns>
     /// <exception cref="RefusedInputException">
     /// An input that makes no sense, the message names it; a wind profile over a threshold height that it does not reach.
     /// </exception>
-    /// <example><code>Landing.Fly(landing).Result!.StopDistance.Meters // 550.4</code></example>
-    public static LandingReport Fly(LandingSetup setup, LandingConditions? conditions = null, Duration? interval = null)
+    /// <example><code>Landing.Fly(landing).Value.StopDistance.Meters // 550.4</code></example>
+    public static Outcome<LandingResult, LandingRefusal> Fly(LandingSetup setup, LandingConditions? conditions = null, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         double seconds = Interval(interval);
@@ -41,10 +41,10 @@ public static class Landing
     /// <remarks>Formula: as <see cref="Fly"/>, and the same numbers whatever the cores. Range: any number. Source: [canonical-landing].</remarks>
     /// <param name="setups">The landings.</param>
     /// <param name="interval">As in <see cref="Fly"/>.</param>
-    /// <returns>A report for each, in their order.</returns>
+    /// <returns>What became of each, in their order.</returns>
     /// <exception cref="RefusedInputException">An input that makes no sense; of several, the first.</exception>
-    /// <example><code>Landing.FlyMany([landing, landing])[1].Result!.StopDistance.Meters // 550.4</code></example>
-    public static IReadOnlyList<LandingReport> FlyMany(IReadOnlyList<LandingSetup> setups, Duration? interval = null)
+    /// <example><code>Landing.FlyMany([landing, landing])[1].Value.StopDistance.Meters // 550.4</code></example>
+    public static IReadOnlyList<Outcome<LandingResult, LandingRefusal>> FlyMany(IReadOnlyList<LandingSetup> setups, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setups);
         double seconds = Interval(interval);
@@ -81,9 +81,11 @@ public static class Landing
         return new(setup, normal, Report(setup, forced, manner, outcome, seconds), outcome);
     }
 
-    private static LandingReport Report(
+    private static Outcome<LandingResult, LandingRefusal> Report(
         LandingSetup setup, in LandingInput input, LandingManner manner, in LandingOutcome outcome, double interval) =>
-        new(new(input, manner, outcome, interval, setup.Voice, !manner.PutsWheelsOn && setup.TailEndsHoldOff));
+        outcome.Refusal == LandingRefusal.None
+            ? new(new LandingResult(new(input, manner, outcome, interval, !manner.PutsWheelsOn && setup.TailEndsHoldOff)))
+            : new(outcome.Refusal, $"{RefusalText.Explain(outcome, setup.Voice)} {outcome.Refusal.Advice()}");
 
     private static double Interval(Duration? interval) =>
         Require.Between(interval ?? Usual, Shortest, Duration.FromHours(1), "interval", "Points of a plot.", nameof(interval)).Seconds;

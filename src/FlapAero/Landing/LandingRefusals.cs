@@ -22,4 +22,17 @@ public static class LandingRefusals
         LandingRefusal.DoesNotStop => "does-not-stop",
         _ => throw Require.Refused(nameof(refusal), "reason to refuse a landing", (int)refusal, "0 to 8", "There are no other reasons."),
     };
+
+    /// <summary>What to do about it, in a sentence.</summary>
+    internal static string Advice(this LandingRefusal refusal) => refusal switch
+    {
+        LandingRefusal.RoundOutAboveThresholdHeight => "Cross the threshold higher, or round out later.",
+        LandingRefusal.PathSteeperThanIdleGlide => "Fly a flatter path, or add drag with a forward slip.",
+        LandingRefusal.LiftLimitBeforeRoundOut => "Fly faster, or keep the power longer.",
+        LandingRefusal.NeverSlowsToTouchdown => "Close the throttle further: this idle thrust is too much.",
+        LandingRefusal.NeverSettles => "Hold off nearer to the runway.",
+        LandingRefusal.StopsBeforeNoseLowers => "Lower the nose earlier, at a greater share of the touchdown speed.",
+        LandingRefusal.DoesNotSlowOnTheRoll => "Lower the nose earlier and brake, with less idle thrust, or on a slope that leads down less.",
+        _ => "Brake more, with less idle thrust, or on a slope that leads down less.",
+    };
 }

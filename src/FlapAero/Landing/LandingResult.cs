@@ -83,7 +83,7 @@ public sealed class LandingResult
     /// <param name="crosswind">w_c, from either side.</param>
     /// <returns>β.</returns>
     /// <exception cref="RefusedInputException">A crosswind as fast as the aeroplane.</exception>
-    /// <example><code>Landing.Fly(landing).Result!.CrabAtTouchdown(Speed.FromKnots(10)).Degrees // 12.7</code></example>
+    /// <example><code>Landing.Fly(landing).Value.CrabAtTouchdown(Speed.FromKnots(10)).Degrees // 12.7</code></example>
     public Angle CrabAtTouchdown(Speed crosswind)
     {
         double across = Require.Headwind(crosswind, "crosswind");
@@ -102,7 +102,7 @@ public sealed class LandingResult
     /// <param name="crosswind">w_c.</param>
     /// <returns>The drift, with the crosswind's sign.</returns>
     /// <exception cref="RefusedInputException">A wind that nobody lands in.</exception>
-    /// <example><code>Landing.Fly(landing).Result!.DriftInFloat(Speed.FromKnots(10)).Meters // 39.4</code></example>
+    /// <example><code>Landing.Fly(landing).Value.DriftInFloat(Speed.FromKnots(10)).Meters // 39.4</code></example>
     public Length DriftInFloat(Speed crosswind) =>
         Length.FromMeters(Require.Headwind(crosswind, "crosswind") * (_outcome.TouchdownTime - _outcome.FlareStartTime));
 
@@ -117,7 +117,7 @@ public sealed class LandingResult
     /// <param name="stage">Which.</param>
     /// <returns>How long it lasted and how far it went.</returns>
     /// <exception cref="RefusedInputException">A value that is no stage.</exception>
-    /// <example><code>Landing.Fly(landing).Result!.Stage(LandingStage.RollBraking).Length.Meters // 33.0</code></example>
+    /// <example><code>Landing.Fly(landing).Value.Stage(LandingStage.RollBraking).Length.Meters // 33.0</code></example>
     public LandingStageResult Stage(LandingStage stage) =>
         Stages.FirstOrDefault(one => one.Stage == stage)
         ?? throw Require.Refused(

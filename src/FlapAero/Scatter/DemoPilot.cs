@@ -22,7 +22,7 @@ public static class DemoPilot
     /// <param name="air">The air.</param>
     /// <returns>The landing.</returns>
     /// <exception cref="ArgumentNullException">No configuration or no air.</exception>
-    /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Result!.StopDistance.Meters // 716</code></example>
+    /// <example><code>Landing.Fly(DemoPilot.Setup(flapsUp, Air.StandardSeaLevel)).Value.StopDistance.Meters // 716</code></example>
     public static LandingSetup Setup(Configuration configuration, Air air)
     {
         ArgumentNullException.ThrowIfNull(air);

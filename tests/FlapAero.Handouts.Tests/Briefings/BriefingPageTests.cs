@@ -12,13 +12,13 @@ namespace FlapAero.Handouts.Tests.Briefings;
 [Trait("Speed", "slow")]
 public sealed class BriefingPageTests(Browser browser)
 {
-    private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made);
+    private static readonly BriefingSheet Demo = BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value);
 
     [Fact]
     public void ToHtml_SameFlight_GivesSameBytesWithoutScriptOrClock()
     {
         string html = BriefingPage.ToHtml(Demo, Paper.A4);
-        Assert.Equal(html, BriefingPage.ToHtml(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Made), Paper.A4));
+        Assert.Equal(html, BriefingPage.ToHtml(BriefingSheet.Of(Briefing.For(DemoBriefings.Flight).Value), Paper.A4));
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain(" src=", html, StringComparison.Ordinal);
         Assert.DoesNotContain('\r', html);
@@ -85,7 +85,7 @@ public sealed class BriefingPageTests(Browser browser)
         Runway runway = demo.Runway with { LengthAvailable = Length.FromMeters(1200), Slope = -0.004 };
         BriefingWind wind = new(new Wind(Angle.FromDegrees(310), Speed.FromKnots(14)), Speed.FromKnots(22));
         LandingMargin margin = new(1.67, "as the school's training manual asks for on short and unfamiliar runways");
-        return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, Mass.FromKilograms(800), runway, demo.Air, wind, hand: CircuitHand.Right, margin: margin)).Made);
+        return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, Mass.FromKilograms(800), runway, demo.Air, wind, hand: CircuitHand.Right, margin: margin)).Value);
     }
 
     private static string Save(BriefingSheet sheet)

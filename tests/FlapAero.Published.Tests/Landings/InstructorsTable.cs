@@ -19,8 +19,8 @@ internal sealed class InstructorsTable
     private static readonly LandingPilot Lower = LandingPilot.Usual with { ThresholdHeight = Length.FromFeet(30) };
 
     private readonly Aeroplane _aeroplane;
-    private readonly IReadOnlyList<LandingReport> _full;
-    private readonly IReadOnlyList<LandingReport> _up;
+    private readonly IReadOnlyList<Outcome<LandingResult, LandingRefusal>> _full;
+    private readonly IReadOnlyList<Outcome<LandingResult, LandingRefusal>> _up;
 
     private InstructorsTable(Aeroplane aeroplane)
     {
@@ -29,7 +29,7 @@ internal sealed class InstructorsTable
         _up = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FlapsUp, on))], Points);
         Runway runway = new() { Direction = Angle.Zero, LengthAvailable = Length.FromMeters(3000) };
         Briefing = FlapAero.Briefing.For(
-            new(aeroplane, aeroplane.MaximumMass, runway, Air.StandardSeaLevel, new(new(Angle.Zero, Speed.Zero)))).Made;
+            new(aeroplane, aeroplane.MaximumMass, runway, Air.StandardSeaLevel, new(new(Angle.Zero, Speed.Zero)))).Value;
     }
 
     /// <summary>What the landings are tried in: share of the maximum mass, density altitude in feet, headwind in knots.</summary>
@@ -76,7 +76,7 @@ internal sealed class InstructorsTable
         new("sink at the touchdown, flaps up", "below 180 ft/min", 0, 180,
             table => [Sink(table.Result(table._aeroplane.FlapsUp))], Whole(" ft/min")),
         new("sink at the touchdown, over all landings tried", "below 180 ft/min", 0, 180,
-            table => Range(table.All.Select(report => Sink(report.Result!))), Whole(" ft/min")),
+            table => Range(table.All.Select(report => Sink(report.Value))), Whole(" ft/min")),
         new("highest attitude in the hold-off, full flaps, over all landings tried", "to 9.0°", double.NegativeInfinity, 9,
             table => [table.HighestAttitude(table._full, table._aeroplane.FullFlaps)], Degrees),
         new("highest attitude in the hold-off, flaps up, over all landings tried", "to 9.0°", double.NegativeInfinity, 9,
@@ -103,16 +103,16 @@ internal sealed class InstructorsTable
     /// <summary>θ_max of the aeroplane's file, in degrees.</summary>
     public double TailLimit => _aeroplane.TailLimitAttitude!.Value.Degrees;
 
-    private IEnumerable<LandingReport> All => _full.Concat(_up);
+    private IEnumerable<Outcome<LandingResult, LandingRefusal>> All => _full.Concat(_up);
 
     private double UpAgainstFull => More(Result(_aeroplane.FullFlaps), Result(_aeroplane.FlapsUp));
 
     /// <summary>Flaps up against full, in per cent, condition by condition.</summary>
-    public IEnumerable<double> UpAgainstFullOfAll => _full.Zip(_up, (full, up) => More(full.Result!, up.Result!));
+    public IEnumerable<double> UpAgainstFullOfAll => _full.Zip(_up, (full, up) => More(full.Value, up.Value));
 
     /// <summary>The share of the full-flap landing that the path down to the round-out is, condition by condition.</summary>
     public IEnumerable<double> PathOfTheFullFlapLandingOfAll =>
-        _full.Select(report => report.Result!.FlareStartDistance / report.Result.StopDistance);
+        _full.Select(report => report.Value.FlareStartDistance / report.Value.StopDistance);
 
     private double FullPower => _aeroplane.FullThrottle!.TorqueAtSeaLevel.NewtonMeters * 2 * Math.PI
         * _aeroplane.Propeller.MaximumSpeed.RevolutionsPerSecond / HorsePower;
@@ -140,8 +140,8 @@ internal sealed class InstructorsTable
         return [all.Min(), all.Max()];
     }
 
-    private static double[] Ends(IEnumerable<LandingReport> reports) =>
-        [.. reports.Select(report => (double)report.Result!.HoldOffEnd).Distinct().Order()];
+    private static double[] Ends(IEnumerable<Outcome<LandingResult, LandingRefusal>> reports) =>
+        [.. reports.Select(report => (double)report.Value.HoldOffEnd).Distinct().Order()];
 
     private static string End(double end) => (HoldOffEnd)(int)end == HoldOffEnd.Tail ? "tail" : "lift";
 
@@ -152,7 +152,7 @@ internal sealed class InstructorsTable
     private static Func<double, string> Whole(string unit) => value => value.ToString("0", CultureInfo.InvariantCulture) + unit;
 
     private LandingResult Result(FlapSetting flaps, LandingPilot? pilot = null) =>
-        FlapAero.Landing.Fly(LandingSetup.For(_aeroplane.Configure(flaps), pilot: pilot)).Result!;
+        FlapAero.Landing.Fly(LandingSetup.For(_aeroplane.Configure(flaps), pilot: pilot)).Value;
 
     private LandingSetup Case(FlapSetting flaps, (double Mass, double Altitude, double Headwind) on)
     {
@@ -163,8 +163,8 @@ internal sealed class InstructorsTable
     }
 
     // θ = γ + α − i_w, from the round-out to the touchdown.
-    private double HighestAttitude(IEnumerable<LandingReport> reports, FlapSetting flaps) => reports
-        .SelectMany(report => report.Result!.Trajectory)
+    private double HighestAttitude(IEnumerable<Outcome<LandingResult, LandingRefusal>> reports, FlapSetting flaps) => reports
+        .SelectMany(report => report.Value.Trajectory)
         .Where(point => point.Stage is LandingStage.HoldOff or LandingStage.Settling)
         .Max(point => Angle.FromRadians(LiftLaws.PitchAttitude(
             -Math.Asin(point.SinkRate / point.Airspeed),

@@ -42,7 +42,7 @@ public sealed class BriefingRefusalTests
     public void For_GustsBeyondTheCalibrationWithFlaps_BriefsTheFlightAndNamesSettingValueAndTable()
     {
         // 56.9 kt and 30 kt for the gusts: the table with 35° of flap ends at 84 kt. Without flaps it reaches further.
-        Briefing briefing = Briefing.For(Flights.With(wind: 10, gust: 70)).Made;
+        Briefing briefing = Briefing.For(Flights.With(wind: 10, gust: 70)).Value;
         string refusal = Assert.Single(briefing.FullFlaps.Missing);
         Assert.StartsWith("Speeds with flaps 35°: calibrated airspeed: 86.8", refusal, StringComparison.Ordinal);
         Assert.Contains("to 84 kt", refusal, StringComparison.Ordinal);
@@ -56,13 +56,13 @@ public sealed class BriefingRefusalTests
     [Fact]
     public void For_GustsBeyondTheCalibrationWithoutFlaps_IsRefusedWithSettingValueAndTable()
     {
-        BriefingOutcome outcome = Briefing.For(Flights.With(aeroplane: Slow));
-        Assert.False(outcome.IsPossible);
-        string refusal = Assert.Single(outcome.Refusals);
+        Outcome<Briefing, IReadOnlyList<string>> outcome = Briefing.For(Flights.With(aeroplane: Slow));
+        Assert.False(outcome.Happened);
+        string refusal = Assert.Single(outcome.Refusal!);
         Assert.StartsWith("Speeds with flaps up: calibrated airspeed: 71.966 ", refusal, StringComparison.Ordinal);
         Assert.Contains("to 70.6 kt", refusal, StringComparison.Ordinal);
         Assert.DoesNotContain("Parameter", refusal, StringComparison.Ordinal);
-        Assert.Equal(refusal, Assert.Throws<InvalidOperationException>(() => outcome.Made).Message);
+        Assert.Equal(refusal, Assert.Throws<InvalidOperationException>(() => outcome.Value).Message);
     }
 
     /// <summary>The demo aeroplane with a calibration that ends at 70 kt on the needle, flaps up.</summary>
@@ -82,7 +82,7 @@ public sealed class BriefingRefusalTests
     public void For_CircuitThatOnlyTheComparisonCannotFly_BriefsTheFlightWithoutFlaps()
     {
         // Without flaps the circuit needs 818 ft of height here, with flaps a little more.
-        Briefing briefing = Briefing.For(Flights.With(windFrom: 240, wind: 12, gust: 20, circuitFeet: 819)).Made;
+        Briefing briefing = Briefing.For(Flights.With(windFrom: 240, wind: 12, gust: 20, circuitFeet: 819)).Value;
         Assert.StartsWith("Circuit with flaps: ", Assert.Single(briefing.FullFlaps.Missing), StringComparison.Ordinal);
         Assert.Null(briefing.FullFlaps.Circuit);
         Assert.NotNull(briefing.FullFlaps.Landing);
@@ -92,11 +92,11 @@ public sealed class BriefingRefusalTests
     [Fact]
     public void For_StrongTailwind_SaysEverythingThatStandsInTheWay()
     {
-        BriefingOutcome outcome = Briefing.For(Flights.With(windFrom: 60, wind: 45, circuitFeet: 500));
-        Assert.Null(outcome.Briefing);
-        Assert.Contains(outcome.Refusals, refusal => refusal.StartsWith("Circuit without flaps: ", StringComparison.Ordinal));
-        Assert.DoesNotContain(outcome.Refusals, refusal => refusal.Contains("with flaps", StringComparison.Ordinal));
-        Assert.Contains(outcome.Refusals, refusal => refusal.StartsWith("Landing without flaps: path-steeper-than-idle-glide", StringComparison.Ordinal));
+        Outcome<Briefing, IReadOnlyList<string>> outcome = Briefing.For(Flights.With(windFrom: 60, wind: 45, circuitFeet: 500));
+        Assert.False(outcome.Happened);
+        Assert.Contains(outcome.Refusal!, refusal => refusal.StartsWith("Circuit without flaps: ", StringComparison.Ordinal));
+        Assert.DoesNotContain(outcome.Refusal!, refusal => refusal.Contains("with flaps", StringComparison.Ordinal));
+        Assert.Contains(outcome.Refusal!, refusal => refusal.StartsWith("Landing without flaps: path-steeper-than-idle-glide", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -106,9 +106,9 @@ public sealed class BriefingRefusalTests
         Propeller slow = new(h4.Propeller.Diameter, h4.Propeller.Table, RotationalSpeed.FromRevolutionsPerMinute(1900));
         Aeroplane weak = new("Weak", "turns slowly", h4.Wing, h4.MinimumMass, h4.MaximumMass, slow, h4.Engine, h4.FlapSettings);
 
-        BriefingOutcome outcome = Briefing.For(Flights.With(aeroplane: weak));
+        Outcome<Briefing, IReadOnlyList<string>> outcome = Briefing.For(Flights.With(aeroplane: weak));
 
-        string refusal = Assert.Single(outcome.Refusals, refusal => refusal.StartsWith("Circuit without flaps", StringComparison.Ordinal));
+        string refusal = Assert.Single(outcome.Refusal!, refusal => refusal.StartsWith("Circuit without flaps", StringComparison.Ordinal));
         Assert.Matches(@"thrust on downwind, level: \d+(\.\d+)? N at 83\.6\d* kt CAS is refused; allowed is -\d+(\.\d+)? N to \d+(\.\d+)? N\.", refusal);
     }
 

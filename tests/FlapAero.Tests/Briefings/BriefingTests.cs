@@ -8,7 +8,7 @@ namespace FlapAero.Tests.Briefings;
 /// </summary>
 public sealed class BriefingTests
 {
-    private static readonly Briefing Demo = Briefing.For(DemoBriefings.Flight).Made;
+    private static readonly Briefing Demo = Briefing.For(DemoBriefings.Flight).Value;
 
     [Fact]
     public void For_DemoFlight_StallAndReferenceSpeedAsByHand()
@@ -77,7 +77,7 @@ public sealed class BriefingTests
                 },
             };
             LandingResult On(double rolling, double braking) =>
-                Landing.Fly(setup with { Runway = new() { Surface = RunwaySurface.Of("by hand", rolling, braking) } }).Result!;
+                Landing.Fly(setup with { Runway = new() { Surface = RunwaySurface.Of("by hand", rolling, braking) } }).Value;
             // Short dry grass: 0.05 rolling, and three quarters of 0.3.
             LandingResult expected = On(0.05, 0.225), paved = On(0.02, 0.3);
 
@@ -107,14 +107,14 @@ public sealed class BriefingTests
     [Fact]
     public void For_Calm_BaseTurnBeginsNearTheUsualAngle()
     {
-        Circuit circuit = Briefing.For(Flights.With(calm: true)).Made.Flapless.Circuit.Circuit;
+        Circuit circuit = Briefing.For(Flights.With(calm: true)).Value.Flapless.Circuit.Circuit;
         Assert.InRange(circuit.AngleBehindWing.Degrees, 42, 50);
     }
 
     [Theory, InlineData(12, 12, 0), InlineData(12, 13, 0.5), InlineData(10, 25, 7.5), InlineData(15, 41, 13)]
     public void For_Gusts_AddHalfTheGustFactor(double wind, double gust, double additive)
     {
-        Briefing briefing = Briefing.For(Flights.With(wind: wind, gust: gust)).Made;
+        Briefing briefing = Briefing.For(Flights.With(wind: wind, gust: gust)).Value;
         Assert.Equal(additive, briefing.GustAdditive.Knots, 1e-9);
         Assert.All(briefing.Speeds, speeds => Assert.Equal(additive, (speeds.Approach.Calibrated - speeds.Reference.Calibrated).Knots, 1e-9));
     }
@@ -122,7 +122,7 @@ public sealed class BriefingTests
     [Fact]
     public void For_Heavier_IsFasterAndLonger()
     {
-        Briefing[] briefings = [.. new[] { 700.0, 800, 900, 1000, 1090 }.Select(mass => Briefing.For(Flights.With(kilograms: mass, calm: true)).Made)];
+        Briefing[] briefings = [.. new[] { 700.0, 800, 900, 1000, 1090 }.Select(mass => Briefing.For(Flights.With(kilograms: mass, calm: true)).Value)];
         foreach ((Briefing light, Briefing heavy) in briefings.Zip(briefings.Skip(1)))
         {
             foreach ((BriefedSpeeds slow, BriefedSpeeds fast) in light.Speeds.Zip(heavy.Speeds))
@@ -135,7 +135,7 @@ public sealed class BriefingTests
     [Fact]
     public void For_LightWithFullFlaps_KeepsPowerToTheRoundOutAsAlways()
     {
-        Briefing light = Briefing.For(Flights.With(kilograms: 700, calm: true)).Made;
+        Briefing light = Briefing.For(Flights.With(kilograms: 700, calm: true)).Value;
         foreach (BriefedLanding landing in new[] { light.Flapless.Landing, light.FullFlaps.Landing!, Demo.Flapless.Landing, Demo.FullFlaps.Landing! })
             Assert.Null(landing.Setup.Technique.PowerCutHeight);
         Assert.InRange(light.FullFlaps.Landing!.Result.TouchdownSink.FeetPerMinute, 90, 180);
@@ -144,7 +144,7 @@ public sealed class BriefingTests
     [Fact]
     public void For_SlopeSurfaceAndTailwind_MoveTheStopTheRightWay()
     {
-        double Stop(BriefingRequest request) => Briefing.For(request).Made.Flapless.Landing.Result.StopDistance.Meters;
+        double Stop(BriefingRequest request) => Briefing.For(request).Value.Flapless.Landing.Result.StopDistance.Meters;
         double calm = Stop(Flights.With(calm: true));
         Assert.True(Stop(Flights.With(calm: true, slope: -0.02)) > calm);
         Assert.True(Stop(Flights.With(calm: true, slope: 0.02)) < calm);
@@ -157,7 +157,7 @@ public sealed class BriefingTests
     [Fact]
     public void Fit_RunwayByTensOfMetres_ChangesWhereTheNumbersSay()
     {
-        BriefedLanding On(double metres) => Briefing.For(Flights.With(metres: metres)).Made.Flapless.Landing;
+        BriefedLanding On(double metres) => Briefing.For(Flights.With(metres: metres)).Value.Flapless.Landing;
         BriefedLanding landing = Demo.Flapless.Landing;
         double stop = Up(landing.Planned.Length), margin = Up(landing.WithMargin), touch = Up(landing.Result.TouchdownDistance);
         Assert.Equal(RunwayFit.DoesNotStop, On(stop - 10).Fit);
@@ -177,7 +177,7 @@ public sealed class BriefingTests
         double last = 50;
         for (double metres = 3 * touch; ; metres -= 10)
         {
-            Briefing briefing = Briefing.For(Flights.With(metres: metres)).Made;
+            Briefing briefing = Briefing.For(Flights.With(metres: metres)).Value;
             BriefedLanding landing = briefing.Flapless.Landing;
             if (landing.Fit != RunwayFit.Fits)
             {
@@ -201,9 +201,9 @@ public sealed class BriefingTests
     [Fact]
     public void Remedies_RunwayTooShort_EachOfThemWorks()
     {
-        Briefing briefing = Briefing.For(Flights.With(metres: 1000, calm: true, surface: RunwaySurface.DryPaved)).Made;
+        Briefing briefing = Briefing.For(Flights.With(metres: 1000, calm: true, surface: RunwaySurface.DryPaved)).Value;
         LandingRemedies remedies = briefing.Remedies!;
-        RunwayFit With(BriefingRequest request) => Briefing.For(request).Made.Flapless.Landing.Fit;
+        RunwayFit With(BriefingRequest request) => Briefing.For(request).Value.Flapless.Landing.Fit;
         Assert.Equal(RunwayFit.Fits, With(Flights.With(metres: remedies.Runway!.Value.Meters, calm: true, surface: RunwaySurface.DryPaved)));
         Assert.Equal(RunwayFit.Fits, With(Flights.With(metres: 1000, kilograms: remedies.Mass!.Value.Kilograms, calm: true, surface: RunwaySurface.DryPaved)));
         Assert.NotEqual(RunwayFit.Fits, With(Flights.With(metres: 1000, kilograms: remedies.Mass!.Value.Kilograms + 10, calm: true, surface: RunwaySurface.DryPaved)));
@@ -216,14 +216,14 @@ public sealed class BriefingTests
     [Fact]
     public void For_AnotherMargin_MultipliesByIt()
     {
-        BriefedLanding landing = Briefing.For(Flights.With(margin: new LandingMargin(1.25, "the school"))).Made.Flapless.Landing;
+        BriefedLanding landing = Briefing.For(Flights.With(margin: new LandingMargin(1.25, "the school"))).Value.Flapless.Landing;
         Assert.Equal(1.25 * landing.Planned.Length.Meters, landing.WithMargin.Meters, 1e-9);
     }
 
     [Fact]
     public void For_TrainerL2_FliesItsOwnFlaps()
     {
-        Briefing briefing = Briefing.For(Flights.With(kilograms: 650, calm: true, aeroplane: DemoAeroplanes.TrainerL2)).Made;
+        Briefing briefing = Briefing.For(Flights.With(kilograms: 650, calm: true, aeroplane: DemoAeroplanes.TrainerL2)).Value;
         Assert.Equal(3, briefing.Speeds.Count);
         Assert.Equal(["15°", "35°", "35°"], new[] { briefing.FullFlaps.Circuit!.Downwind, briefing.FullFlaps.Circuit!.Base, briefing.FullFlaps.Circuit!.Final }
             .Select(leg => leg.Flight.Configuration.Flaps.Name));

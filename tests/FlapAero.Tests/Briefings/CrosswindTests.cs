@@ -13,7 +13,7 @@ public sealed class CrosswindTests
     [InlineData(330, 15.2, null, CrosswindFit.AboveLimit)]
     [InlineData(240, 22, 30.0, CrosswindFit.Within)]
     public void CrosswindFit_AgainstTheFile_CountsTheGusts(double from, double mean, double? gust, CrosswindFit expected) =>
-        Assert.Equal(expected, Briefing.For(Flights.With(windFrom: from, wind: mean, gust: gust)).Made.CrosswindFit);
+        Assert.Equal(expected, Briefing.For(Flights.With(windFrom: from, wind: mean, gust: gust)).Value.CrosswindFit);
 
     [Theory]
     [InlineData(null, null, null, CrosswindFit.LimitUnknown)]
@@ -49,7 +49,7 @@ public sealed class CrosswindTests
         BriefingRequest demo = DemoBriefings.Flight;
         Aeroplane aeroplane = new(
             "Other", "its own limit", h4.Wing, h4.MinimumMass, h4.MaximumMass, h4.Propeller, h4.Engine, h4.FlapSettings, Knots(file));
-        return Briefing.For(new(aeroplane, demo.Mass, demo.Runway, demo.Air, wind, crosswindLimit: Knots(own))).Made;
+        return Briefing.For(new(aeroplane, demo.Mass, demo.Runway, demo.Air, wind, crosswindLimit: Knots(own))).Value;
     }
 
     private static Speed? Knots(double? knots) => knots is { } given ? Speed.FromKnots(given) : null;

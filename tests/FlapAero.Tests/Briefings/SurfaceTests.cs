@@ -30,10 +30,9 @@ public sealed class SurfaceTests
             {
                 foreach ((RunwaySurface better, RunwaySurface worse) in Ordered)
                 {
-                    PlannedDistance? with = PlannedDistance.Of(drawn, worse).Planned;
-                    if (with is null) continue;
+                    if (PlannedDistance.Of(drawn, worse) is not { Happened: true, Value: var with }) continue;
                     Interlocked.Increment(ref compared);
-                    PlannedDistance without = PlannedDistance.Of(drawn, better).Planned!;
+                    PlannedDistance without = PlannedDistance.Of(drawn, better).Value;
                     Assert.True(without.Length <= with.Length, $"{better.Name} {without.Length.Meters:0.0} m, {worse.Name} {with.Length.Meters:0.0} m");
                     Assert.True(with.ByRule is not { } ruled || ruled <= with.Length);
                 }
@@ -53,8 +52,8 @@ public sealed class SurfaceTests
     public void Planned_DemoFlightOnGrass_IsTheRulesAndSaysSo()
     {
         // 1.15 × the model's landing on dry asphalt; the model alone stops on the grass a metre sooner than on asphalt.
-        BriefedLanding grass = Briefing.For(DemoBriefings.Flight).Made.Flapless.Landing;
-        BriefedLanding paved = Briefing.For(Flights.With(surface: RunwaySurface.DryPaved)).Made.Flapless.Landing;
+        BriefedLanding grass = Briefing.For(DemoBriefings.Flight).Value.Flapless.Landing;
+        BriefedLanding paved = Briefing.For(Flights.With(surface: RunwaySurface.DryPaved)).Value.Flapless.Landing;
         Assert.Equal(DistanceBasis.Model, paved.Planned.Basis);
         Assert.Null(paved.Planned.ByRule);
         Assert.Equal(paved.Result.StopDistance.Meters, paved.Planned.Length.Meters, 1e-9);
@@ -66,7 +65,7 @@ public sealed class SurfaceTests
     [Fact]
     public void Planned_SoftGrass_IsNeverLessThanFirmGrass()
     {
-        PlannedDistance soft = Briefing.For(Flights.With(surface: RunwaySurface.SoftGrass)).Made.Flapless.Landing.Planned;
+        PlannedDistance soft = Briefing.For(Flights.With(surface: RunwaySurface.SoftGrass)).Value.Flapless.Landing.Planned;
         Assert.Equal(DistanceBasis.BetterSurface, soft.Basis);
         Assert.Same(RunwaySurface.FirmGrass, soft.Longest);
     }
@@ -77,10 +76,10 @@ public sealed class SurfaceTests
         // Grass rolls harder: without brakes the model truly stops there sooner, and no sheet may promise that.
         Aeroplane h4 = DemoAeroplanes.TrainerH4;
         LandingSetup unbraked = LandingSetup.For(h4.Configure(h4.FullFlaps), pilot: LandingPilot.Usual with { BrakingShare = 0 });
-        Length Flown(RunwaySurface surface) => Landing.Fly(PlannedDistance.On(unbraked, surface)).Result!.StopDistance;
+        Length Flown(RunwaySurface surface) => Landing.Fly(PlannedDistance.On(unbraked, surface)).Value.StopDistance;
         Assert.True(Flown(RunwaySurface.FirmGrass) < Flown(RunwaySurface.DryPaved));
         Assert.Equal(
-            1.15 * Flown(RunwaySurface.DryPaved).Meters, PlannedDistance.Of(unbraked, RunwaySurface.FirmGrass).Planned!.Length.Meters, 1e-9);
+            1.15 * Flown(RunwaySurface.DryPaved).Meters, PlannedDistance.Of(unbraked, RunwaySurface.FirmGrass).Value.Length.Meters, 1e-9);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed class ForwardsTests
     [Fact]
     public void Forwards_OnTime_IsTheCircuitBackwards() => EachCircuit(circuit =>
     {
-        FlownCircuit flown = circuit.Forwards(PilotTiming.OnTime).Flown;
+        FlownCircuit flown = circuit.Forwards(PilotTiming.OnTime).Value;
         Assert.Equal(circuit.Legs.Count, flown.Legs.Count);
         foreach ((CircuitLeg planned, CircuitLeg leg) in circuit.Legs.Zip(flown.Legs))
         {
@@ -33,8 +33,8 @@ public sealed class ForwardsTests
     public void BaseTurn_LateOrEarly_CostsTheDownwindsWayAndSink() => Timed((circuit, late) =>
     {
         if (circuit.Downwind.Time.Seconds + late < 0
-            || circuit.Forwards(new PilotTiming(baseTurn: Seconds(late))) is not { IsFlyable: true } outcome) return;
-        FlownCircuit flown = outcome.Circuit!;
+            || circuit.Forwards(new PilotTiming(baseTurn: Seconds(late))) is not { Happened: true } outcome) return;
+        FlownCircuit flown = outcome.Value;
         bool level = circuit.Plan.Legs.Downwind.Descent.IsLevel;
         double ground = circuit.Downwind.GroundSpeed!.Value.MetersPerSecond;
         double sink = level ? 0 : circuit.Downwind.SinkRate.MetersPerSecond;
@@ -50,8 +50,8 @@ public sealed class ForwardsTests
     public void FinalTurn_LateOrEarly_CostsTheBasesWayAndSink() => Timed((circuit, late) =>
     {
         if (circuit.Base.Time.Seconds + late < 0
-            || circuit.Forwards(new PilotTiming(finalTurn: Seconds(late))) is not { IsFlyable: true } outcome) return;
-        FlownCircuit flown = outcome.Circuit!;
+            || circuit.Forwards(new PilotTiming(finalTurn: Seconds(late))) is not { Happened: true } outcome) return;
+        FlownCircuit flown = outcome.Value;
         Assert.Equal(circuit.Base.GroundSpeed!.Value.MetersPerSecond * late, flown.PastCentreline.Meters, 1e-6);
         Assert.Equal(-circuit.Base.SinkRate.MetersPerSecond * late, flown.HeightErrorRollingOut.Meters, 1e-6);
         Assert.Equal(0, flown.ExtraFinal.Meters, 1e-6);
@@ -64,8 +64,8 @@ public sealed class ForwardsTests
     public void Power_LateOrEarly_CostsTheSinkOfTheDelay() => Timed((circuit, late) =>
     {
         if (circuit.Plan.Legs.Downwind.Descent.IsLevel || circuit.Downwind.Time.Seconds - late < 0
-            || circuit.Forwards(new PilotTiming(power: Seconds(late))) is not { IsFlyable: true } outcome) return;
-        FlownCircuit flown = outcome.Circuit!;
+            || circuit.Forwards(new PilotTiming(power: Seconds(late))) is not { Happened: true } outcome) return;
+        FlownCircuit flown = outcome.Value;
         Assert.Equal(circuit.Downwind.SinkRate.MetersPerSecond * late, flown.HeightErrorRollingOut.Meters, 1e-6);
         // Level and descending, the same airspeed has a slightly different ground speed.
         Assert.Equal(0, flown.ExtraFinal.Meters, 1e-6 + 0.02 * Math.Abs(late) * circuit.Downwind.GroundSpeed!.Value.MetersPerSecond);
@@ -80,7 +80,7 @@ public sealed class ForwardsTests
     public void BankForCentreline_CalmAndLevel_ShrinksTheRadiusByTheWayLost(double bank, double late, bool withinLimit)
     {
         Circuit circuit = Solve(Plain(bank: bank, turns: Descent.Level, height: 400));
-        FlownCircuit flown = circuit.Forwards(new PilotTiming(finalTurn: Seconds(late))).Flown;
+        FlownCircuit flown = circuit.Forwards(new PilotTiming(finalTurn: Seconds(late))).Value;
         double radius = circuit.TurnToFinal.TurnRadius!.Value.Meters;
         double lost = circuit.Base.GroundSpeed!.Value.MetersPerSecond * late;
         double needed = Math.Atan(Math.Tan(bank * Math.PI / 180) * radius / (radius - lost)) * 180 / Math.PI;
@@ -98,9 +98,9 @@ public sealed class ForwardsTests
         Timed((circuit, late) =>
         {
             if (circuit.Base.Time.Seconds + late < 0
-                || circuit.Forwards(new PilotTiming(finalTurn: Seconds(late))) is not { IsFlyable: true } outcome
-                || outcome.Circuit!.BankForCentreline is not { } bank) return;
-            CircuitLeg turn = outcome.Circuit.Legs[4];
+                || circuit.Forwards(new PilotTiming(finalTurn: Seconds(late))) is not { Happened: true } outcome
+                || outcome.Value.BankForCentreline is not { } bank) return;
+            CircuitLeg turn = outcome.Value.Legs[4];
             TurnLeg planned = circuit.Plan.Legs.TurnToFinal;
             var air = new Aerodynamics(planned.Configuration, planned.Airspeed);
             double path = Math.Asin(air.SinPath(planned.Descent, bank.Radians));
@@ -118,7 +118,7 @@ public sealed class ForwardsTests
     public void BankForCentreline_PastTheCentreline_HasNoAnswer()
     {
         Circuit circuit = Solve(Plain(bank: 30, height: 400));
-        FlownCircuit flown = circuit.Forwards(new PilotTiming(finalTurn: Seconds(9))).Flown;
+        FlownCircuit flown = circuit.Forwards(new PilotTiming(finalTurn: Seconds(9))).Value;
         Assert.True(flown.Legs[4].Begin.Y < Length.Zero);
         Assert.Null(flown.BankForCentreline);
         Assert.Null(flown.StallMarginThere);
@@ -129,7 +129,7 @@ public sealed class ForwardsTests
     public void Final_TooLow_MeetsTheGroundShortOfTheThreshold()
     {
         Circuit circuit = Solve(DemoCircuits.FlapsUp);
-        FlownCircuit flown = circuit.Forwards(new PilotTiming(baseTurn: Seconds(10))).Flown;
+        FlownCircuit flown = circuit.Forwards(new PilotTiming(baseTurn: Seconds(10))).Value;
         double slope = Math.Tan(3.5 * Math.PI / 180);
         Assert.Equal(circuit.Plan.AimingPoint.Meters + flown.AbovePath.Meters / slope, flown.MeetsGroundAt.Meters, 1e-6);
         Assert.True(flown.MeetsGroundAt < Length.Zero && !flown.IsEstablishedInTime);
@@ -141,7 +141,7 @@ public sealed class ForwardsTests
     public void Final_TooHigh_NeedsASteeperPathThanIdleGives()
     {
         Circuit circuit = Solve(DemoCircuits.FlapsUp);
-        FlownCircuit flown = circuit.Forwards(new PilotTiming(baseTurn: Seconds(-20))).Flown;
+        FlownCircuit flown = circuit.Forwards(new PilotTiming(baseTurn: Seconds(-20))).Value;
         Assert.True(flown.AbovePath > Length.Zero && flown.PathAngleNeeded > Degrees(3.5));
         Assert.False(flown.ThrustSuffices);
     }
@@ -167,14 +167,14 @@ public sealed class ForwardsTests
         Assert.Equal("reaches-the-ground", ground.Code);
         CircuitRefusal past = low.Forwards(new PilotTiming(baseTurn: Seconds(-20))).Refusal!;
         Assert.Equal(CircuitRefusalReason.RollsOutPastTheThreshold, past.Reason);
-        Assert.Throws<InvalidOperationException>(() => low.Forwards(new PilotTiming(finalTurn: Seconds(60))).Flown);
+        Assert.Throws<InvalidOperationException>(() => low.Forwards(new PilotTiming(finalTurn: Seconds(60))).Value);
     }
 
     private static void Timed(Action<Circuit, double> check, int iterations = Generators.Many) =>
         Gen.Select(Plans.Random, Gen.Double[-15, 15]).Sample(
             (plan, late) =>
             {
-                if (Circuit.Backwards(plan) is { IsFlyable: true } outcome) check(outcome.Circuit!, late);
+                if (Circuit.Backwards(plan) is { Happened: true } outcome) check(outcome.Value, late);
             },
             iter: iterations);
 }

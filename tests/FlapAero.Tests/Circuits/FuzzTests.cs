@@ -62,19 +62,19 @@ public sealed class FuzzTests
             {
                 try
                 {
-                    CircuitOutcome outcome = Circuit.Backwards(plan());
-                    if (!outcome.IsFlyable)
+                    Outcome<Circuit, CircuitRefusal> outcome = Circuit.Backwards(plan());
+                    if (!outcome.Happened)
                     {
                         Interlocked.Increment(ref refusals);
-                        Assert.All(outcome.Refusal.Values, shown => Assert.True(double.IsFinite((double)shown.Value.Value), outcome.Refusal.Message));
+                        Assert.All(outcome.Refusal!.Values, shown => Assert.True(double.IsFinite((double)shown.Value.Value), outcome.Refusal.Message));
                         return;
                     }
 
                     Interlocked.Increment(ref circuits);
-                    AllFinite(outcome.Circuit);
-                    FlownCircuitOutcome flown = outcome.Circuit.Forwards(new(Seconds(late[0] / 4), Seconds(late[1] / 4), Seconds(late[2] / 4)));
-                    if (!flown.IsFlyable) return;
-                    AllFinite(flown.Circuit);
+                    AllFinite(outcome.Value);
+                    Outcome<FlownCircuit, CircuitRefusal> flown = outcome.Value.Forwards(new(Seconds(late[0] / 4), Seconds(late[1] / 4), Seconds(late[2] / 4)));
+                    if (!flown.Happened) return;
+                    AllFinite(flown.Value);
                     Interlocked.Increment(ref forwards);
                 }
                 catch (ArgumentException)

@@ -93,14 +93,14 @@ internal static class Plans
     public static CircuitLegs WithDownwind(CircuitLegs legs, StraightLeg downwind) =>
         new(downwind, legs.TurnToBase, legs.Base, legs.TurnToFinal, legs.Final);
 
-    public static Circuit Solve(CircuitPlan plan) => Circuit.Backwards(plan).Solved;
+    public static Circuit Solve(CircuitPlan plan) => Circuit.Backwards(plan).Value;
 
     /// <summary>Runs the check on the circuits among random plans.</summary>
     public static void EachCircuit(Action<Circuit> check, int iterations = Properties.Generators.Many) =>
         Random.Sample(
             plan =>
             {
-                if (Circuit.Backwards(plan) is { IsFlyable: true } outcome) check(outcome.Circuit!);
+                if (Circuit.Backwards(plan) is { Happened: true } outcome) check(outcome.Value);
             },
             iter: iterations);
 

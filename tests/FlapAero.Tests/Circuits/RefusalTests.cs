@@ -11,7 +11,7 @@ public sealed class RefusalTests
     public void Spacing_NarrowerThanTheTurns_HasNoRoomForTwo()
     {
         CircuitRefusal refusal = Refused(Plain(spacing: 800), "no-room-for-two-turns");
-        double radius = Turn.Radius(Knots(75), Degrees(20), Circuit.Backwards(Plain()).Solved.TurnToBase.PathAngle).Meters;
+        double radius = Turn.Radius(Knots(75), Degrees(20), Circuit.Backwards(Plain()).Value.TurnToBase.PathAngle).Meters;
         Assert.Equal(2 * radius, refusal.Values[0].Value.As(UnitsNet.Units.LengthUnit.Meter), 1e-6);
         Assert.Contains("spacing 800 m", refusal.Message, StringComparison.Ordinal);
     }
@@ -36,7 +36,7 @@ public sealed class RefusalTests
     {
         CircuitRefusal refusal = Refused(Demo.With(fix: CircuitFix.RollOutAt(Length.FromFeet(299))), "established-too-low");
         Assert.Equal(299, refusal.Values[0].Value.As(UnitsNet.Units.LengthUnit.Foot), 1e-6);
-        Assert.True(Circuit.Backwards(Demo.With(fix: CircuitFix.RollOutAt(Length.FromFeet(300)))).IsFlyable);
+        Assert.True(Circuit.Backwards(Demo.With(fix: CircuitFix.RollOutAt(Length.FromFeet(300)))).Happened);
     }
 
     [Fact]
@@ -51,8 +51,8 @@ public sealed class RefusalTests
     public void Turn_SteeperThanTheLimit_ExceedsIt()
     {
         CircuitRefusal refusal = Refused(Demo.With(bankLimit: Degrees(19)), "bank-limit-exceeded");
-        Assert.Equal("turn to base: the turn is planned steeper than the limit (bank 20°, limit 19°).", refusal.Message.Replace(" °", "°", StringComparison.Ordinal));
-        Assert.True(Circuit.Backwards(Demo.With(bankLimit: Degrees(20))).IsFlyable);
+        Assert.Equal("turn to base: the turn is planned steeper than the limit (bank 20°, limit 19°). Bank less, or set a higher limit.", refusal.Message.Replace(" °", "°", StringComparison.Ordinal));
+        Assert.True(Circuit.Backwards(Demo.With(bankLimit: Degrees(20))).Happened);
     }
 
     // At 65 kt the margin over 53.3 kt is 22 %: gone at n = 1.49, 47.8° of bank.
@@ -109,10 +109,10 @@ public sealed class RefusalTests
     [Fact]
     public void Outcome_Refused_ThrowsItsMessageOnlyWhenACircuitIsDemanded()
     {
-        CircuitOutcome outcome = Circuit.Backwards(Plain(spacing: 800));
-        Assert.False(outcome.IsFlyable);
-        Assert.Null(outcome.Circuit);
-        Assert.Equal(outcome.Refusal.Message, Assert.Throws<InvalidOperationException>(() => outcome.Solved).Message);
+        Outcome<Circuit, CircuitRefusal> outcome = Circuit.Backwards(Plain(spacing: 800));
+        Assert.False(outcome.Happened);
+        Assert.EndsWith(" Fly downwind further out, or bank more.", outcome.Explanation, StringComparison.Ordinal);
+        Assert.Equal(outcome.Explanation, Assert.Throws<InvalidOperationException>(() => outcome.Value).Message);
     }
 
     [Fact]

@@ -23,12 +23,12 @@ public sealed class LandingPilotTests
                    aeroplane.Configure(flaps, mass),
                    air: Air.Standard(Length.FromFeet(feet)), headwind: Speed.FromKnots(knots)),
         ];
-        IReadOnlyList<LandingReport> reports = Landing.FlyMany(setups);
+        IReadOnlyList<Outcome<LandingResult, LandingRefusal>> reports = Landing.FlyMany(setups);
         Assert.Equal(4 * 6 * 3 * 2, reports.Count);
         Assert.All(reports, report => Assert.Equal("", report.Explanation));
-        Assert.All(reports, report => Assert.InRange(report.Result!.TouchdownSink.FeetPerMinute, 50, 180));
+        Assert.All(reports, report => Assert.InRange(report.Value.TouchdownSink.FeetPerMinute, 50, 180));
         // Many are the one flown by itself.
-        Assert.Equal(Landing.Fly(setups[17]).Result!.StopDistance.Meters, reports[17].Result!.StopDistance.Meters, 1e-3);
+        Assert.Equal(Landing.Fly(setups[17]).Value.StopDistance.Meters, reports[17].Value.StopDistance.Meters, 1e-3);
     }
 
     // The tail ends the hold-off of a file whose tail is low, and the lift that of one whose tail is high.
@@ -42,7 +42,7 @@ public sealed class LandingPilotTests
             tailLimitAttitude: degrees is { } limit ? Angle.FromDegrees(limit) : null);
         Configuration up = other.Configure(other.FlapsUp);
         LandingSetup setup = LandingSetup.For(up);
-        LandingResult result = Landing.Fly(setup).Result!;
+        LandingResult result = Landing.Fly(setup).Value;
         Assert.Equal(expected, result.HoldOffEnd);
         double lift = result.Trajectory.Last(point => point.Stage == LandingStage.HoldOff).LiftCoefficient;
         double held = 0.8 * up.Flaps.Lift.MaximumLiftCoefficient;
@@ -55,7 +55,7 @@ public sealed class LandingPilotTests
     public void NamedChanges_EachOne_MovesTheLandingTheWayItsNameSays()
     {
         Configuration up = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
-        LandingResult By(LandingPilot pilot) => Landing.Fly(LandingSetup.For(up, pilot: pilot)).Result!;
+        LandingResult By(LandingPilot pilot) => Landing.Fly(LandingSetup.For(up, pilot: pilot)).Value;
         LandingResult usual = By(LandingPilot.Usual);
         Assert.True(By(LandingPilot.ShortField).StopDistance < 0.85 * usual.StopDistance);
         Assert.True(By(LandingPilot.Early).FlareHeight > usual.FlareHeight && By(LandingPilot.Late).FlareHeight < usual.FlareHeight);
@@ -75,7 +75,7 @@ public sealed class LandingPilotTests
     {
         LandingSetup plain = DemoLandings.TrainerH4FlapsUp;
         LandingSetup slipped = plain with { Technique = plain.Technique with { SlipDragCoefficient = 0.03 } };
-        LandingResult with = Landing.Fly(slipped).Result!, without = Landing.Fly(plain).Result!;
+        LandingResult with = Landing.Fly(slipped).Value, without = Landing.Fly(plain).Value;
         double dynamic = 0.5 * 1.225 * Math.Pow(plain.Technique.ThresholdSpeed.MetersPerSecond, 2) * plain.Aeroplane.WingArea.SquareMeters;
         Assert.Equal(0.03 * dynamic, with.ApproachThrust.Newtons - without.ApproachThrust.Newtons, 1e-3);
         // Its thrust is what the drag was: without the slip there is more of it while the throttle closes, and the float is longer.
@@ -117,7 +117,7 @@ public sealed class LandingPilotTests
     [Fact]
     public void Crosswind_InTheFloat_DriftsAsLongAsItLasts()
     {
-        LandingResult up = Landing.Fly(DemoLandings.TrainerH4FlapsUp).Result!, full = Landing.Fly(DemoLandings.TrainerH4FullFlaps).Result!;
+        LandingResult up = Landing.Fly(DemoLandings.TrainerH4FlapsUp).Value, full = Landing.Fly(DemoLandings.TrainerH4FullFlaps).Value;
         Speed across = Speed.FromKnots(-8);
         double seconds = up.Stage(LandingStage.HoldOff).Lasts.Seconds + up.Stage(LandingStage.Settling).Lasts.Seconds;
         Assert.Equal(across.MetersPerSecond * seconds, up.DriftInFloat(across).Meters, 1e-9);

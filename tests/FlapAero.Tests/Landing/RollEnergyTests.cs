@@ -73,13 +73,13 @@ public sealed class RollEnergyTests
     public void RollEnergy_CoarseTrajectory_IsAsGood()
     {
         RollEnergyPoint fine = Land(DemoLandings.TrainerH4FlapsUp, 5, 0).RollEnergy[^1];
-        RollEnergyPoint coarse = Landing.Fly(Blown(DemoLandings.TrainerH4FlapsUp, 5, 0), interval: Duration.FromSeconds(1)).Result!.RollEnergy[^1];
+        RollEnergyPoint coarse = Landing.Fly(Blown(DemoLandings.TrainerH4FlapsUp, 5, 0), interval: Duration.FromSeconds(1)).Value.RollEnergy[^1];
 
         Assert.Equal(fine.Drag, coarse.Drag, 1e-5);
         Assert.Equal(fine.Wheels, coarse.Wheels, 1e-5);
     }
 
-    private static LandingResult Land(LandingSetup setup, double headwind, double slope) => Landing.Fly(Blown(setup, headwind, slope)).Result!;
+    private static LandingResult Land(LandingSetup setup, double headwind, double slope) => Landing.Fly(Blown(setup, headwind, slope)).Value;
 
     private static LandingSetup Blown(LandingSetup setup, double headwind, double slope) =>
         setup with { Runway = setup.Runway with { Slope = slope }, Headwind = Speed.FromKnots(headwind) };

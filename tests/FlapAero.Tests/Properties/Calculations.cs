@@ -76,8 +76,8 @@ internal static class Calculations
         ["Configuration.ClimbAtFullThrottle"] = x => FlapsUp.ClimbAtFullThrottle(Flying(x[0])) is { } climb ? Of(climb) : [],
         ["Configuration.GlideIdling"] = x => FlapsUp.GlideIdling(Flying(x[0])) is { } glide ? Of(glide) : [],
         ["Configuration.StraightDescent"] = x =>
-            [.. FlapsUp.StraightDescent(Flying(x[0]), Length.FromFeet(x[1] + x[2]), Length.FromFeet(x[1]), Length.FromFeet(x[3]))?
-                .SelectMany(point => new[] { point.Distance.Feet, point.Height.Feet, point.Airspeed.True.Knots, point.EnergyHeight.Feet }) ?? []],
+            FlapsUp.StraightDescent(Flying(x[0]), Length.FromFeet(x[1] + x[2]), Length.FromFeet(x[1]), Length.FromFeet(x[3])) is { Happened: true } down
+                ? [.. down.Value.SelectMany(point => new[] { point.Distance.Feet, point.Height.Feet, point.Airspeed.True.Knots, point.EnergyHeight.Feet })] : [],
         ["Battery.ctor"] = x => [new Battery(ElectricCharge.FromAmpereHours(x[0]), Duration.FromHours(x[1]), x[2] / 10, x[3] / 10).RatedCurrent.Amperes],
         ["Battery.Left"] = x => [DemoElectrics.Battery.Left(x[0]).ShareLeft],
         ["Battery.Endurance"] = x => [DemoElectrics.Battery.Endurance(ElectricCurrent.FromAmperes(x[0])).Minutes],

@@ -70,7 +70,10 @@ public sealed class StraightDescentTests
     {
         ClosedThrottleEngine stiff = new(Torque.FromNewtonMeters(2000), RotationalSpeed.FromRevolutionsPerMinute(300));
 
-        Assert.Null(Trainer.With(InventedPropeller.Propeller, stiff).StraightDescent(Airspeed.FromTrue(Speed.FromKnots(100), SeaLevel), Length.FromFeet(211), Threshold, Final));
+        Outcome<IReadOnlyList<DescentPoint>> descent = Trainer.With(InventedPropeller.Propeller, stiff)
+            .StraightDescent(Airspeed.FromTrue(Speed.FromKnots(100), SeaLevel), Length.FromFeet(211), Threshold, Final);
+        Assert.False(descent.Happened);
+        Assert.Contains("begin slower", descent.Explanation, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -95,5 +98,5 @@ public sealed class StraightDescentTests
     private static Airspeed Faster(double knots) => Airspeed.FromTrue(Reference.True + Speed.FromKnots(knots), SeaLevel);
 
     private static IReadOnlyList<DescentPoint> Down(Airspeed from, double feet, Length distance, Airspeed? held = null) =>
-        FlapsUp.StraightDescent(from, Length.FromFeet(feet), Threshold, distance, held)!;
+        FlapsUp.StraightDescent(from, Length.FromFeet(feet), Threshold, distance, held).Value;
 }

@@ -29,8 +29,8 @@ internal static class Samples
         LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Normal(Speed.Zero, Speed.FromKnots(1)),
         new Wind(Angle.Zero, Speed.FromKnots(5)), WindProfile.PowerLaw(Speed.FromKnots(10), 0.2),
         new OneCosineGust(Speed.FromKnots(5), Duration.Zero, Duration.FromSeconds(3)),
-        IdleThrust.FromConfiguration(FlapsUp, SeaLevel), LandingPilot.Usual, GoAround.From(FlapsUp.OnPath(Approach, Angle.FromDegrees(-3)))!,
-        Landing.Fly(UsualLanding.Setup).Result!, RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
+        IdleThrust.FromConfiguration(FlapsUp, SeaLevel), LandingPilot.Usual, GoAround.From(FlapsUp.OnPath(Approach, Angle.FromDegrees(-3))).Value,
+        Landing.Fly(UsualLanding.Setup).Value, RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
         DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
         Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Wind,
         Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,
@@ -41,7 +41,7 @@ internal static class Samples
         new PartSpanFlap(0.1, 0.6, Angle.FromDegrees(-5), 0.8),
     ];
 
-    private static Circuit Flown => Circuit.Backwards(DemoCircuits.FlapsUp).Solved;
+    private static Circuit Flown => Circuit.Backwards(DemoCircuits.FlapsUp).Value;
 
     private static WingPlanform Planform => WingPlanform.Tapered(Length.FromMeters(10), Length.FromMeters(1.5), 0.6);
 

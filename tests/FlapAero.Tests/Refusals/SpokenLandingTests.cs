@@ -96,7 +96,7 @@ public sealed class SpokenLandingTests
     [Fact]
     public void Fly_LandingThatCannotHappen_IsExplainedInTheCallersUnits()
     {
-        LandingReport early = Landing.Fly(Usual.RoundingOutFrom(Length.FromFeet(60)));
+        Outcome<LandingResult, LandingRefusal> early = Landing.Fly(Usual.RoundingOutFrom(Length.FromFeet(60)));
         Assert.Contains("at a wheel height of 60 ft, and the threshold is crossed at 50 ft.", early.Explanation, StringComparison.Ordinal);
         LandingSetup steep = Aeroplane(a => a with { IdleThrust = Force.FromPoundsForce(400) });
         Assert.Matches("takes a thrust of -?[0-9.]+ lbf, and the idling engine gives 400 lbf:", Landing.Fly(steep).Explanation);

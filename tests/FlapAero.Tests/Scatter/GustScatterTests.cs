@@ -7,7 +7,7 @@ namespace FlapAero.Tests.Scatter;
 public sealed class GustScatterTests
 {
     private static readonly LandingSetup Usual = UsualLanding.Setup;
-    private static readonly LandingResult Calm = Landing.Fly(Usual).Result!;
+    private static readonly LandingResult Calm = Landing.Fly(Usual).Value;
 
     private static readonly double HoldOff = Calm.Stage(LandingStage.HoldOff).Start.Seconds;
 
@@ -24,7 +24,7 @@ public sealed class GustScatterTests
     private static double Stop(double change, double start, double length) => InGust(change, start, length).StopDistance.Meters;
 
     private static LandingResult InGust(double change, double start, double length) => Landing.Fly(
-        Usual, new() { Gust = new(Speed.FromMetersPerSecond(change), Duration.FromSeconds(start), Duration.FromSeconds(length)) }).Result!;
+        Usual, new() { Gust = new(Speed.FromMetersPerSecond(change), Duration.FromSeconds(start), Duration.FromSeconds(length)) }).Value;
 
     [Fact]
     public void Fly_GustOfZero_IsTheVerySameLandingAsWithoutOne()

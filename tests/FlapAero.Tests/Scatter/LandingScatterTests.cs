@@ -41,14 +41,14 @@ public sealed class LandingScatterTests
         Assert.Equal(batch[0].StopDistance, (double)result.StopDistance.Minimum.Meters);
         Assert.Equal(batch[0].StopDistance, (double)result.StopDistance.Maximum.Meters);
         Assert.Equal(batch[0].TouchdownDistance, (double)result.Touchdown(4)!.Value.Meters);
-        Assert.Equal(1, batch[0].StopDistance / (double)Landing.Fly(meant).Result!.StopDistance.Meters, 2e-5);
+        Assert.Equal(1, batch[0].StopDistance / (double)Landing.Fly(meant).Value.StopDistance.Meters, 2e-5);
     }
 
     [Fact]
     public void DemoPilot_Means_LieNearTheLandingThatIsMeant()
     {
         Configuration configuration = DemoAeroplanes.TrainerH4.Configure(DemoAeroplanes.TrainerH4.FlapsUp);
-        double meant = Landing.Fly(DemoPilot.Setup(configuration, Air)).Result!.StopDistance.Meters;
+        double meant = Landing.Fly(DemoPilot.Setup(configuration, Air)).Value.StopDistance.Meters;
         Assert.InRange(DemoPilot.Scatter(configuration, Air).Fly(2000).StopDistance.Mean.Meters / meant, 0.95, 1.05);
     }
 

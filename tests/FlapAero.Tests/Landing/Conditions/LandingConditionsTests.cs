@@ -119,17 +119,17 @@ public sealed class LandingConditionsTests
     public void Fly_LongLullOnTheApproach_IsRefusedWithItsReason()
     {
         OneCosineGust lull = new(Speed.FromKnots(-40), Duration.FromSeconds(-1), Duration.FromSeconds(8));
-        LandingReport report = Landing.Fly(Usual, new() { Gust = lull });
+        Outcome<LandingResult, LandingRefusal> report = Landing.Fly(Usual, new() { Gust = lull });
         Assert.Equal(LandingRefusal.LiftLimitBeforeRoundOut, report.Refusal);
-        Assert.Null(report.Result);
+        Assert.False(report.Happened);
         Assert.StartsWith("lift-limit-before-round-out", report.Explanation, StringComparison.Ordinal);
     }
 
     private static LandingResult Fly(LandingSetup setup, LandingConditions conditions)
     {
-        LandingReport report = Landing.Fly(setup, conditions, Duration.FromSeconds(0.1));
+        Outcome<LandingResult, LandingRefusal> report = Landing.Fly(setup, conditions, Duration.FromSeconds(0.1));
         Assert.Equal("", report.Explanation);
-        return report.Result!;
+        return report.Value;
     }
 
     private static double SpeedAt(LandingResult landing, double time) =>

@@ -2,16 +2,16 @@ using UnitsNet;
 
 namespace FlapAero.Tests;
 
-public sealed class LandingReportTests
+public sealed class LandingTests
 {
     private static readonly LandingSetup Usual = UsualLanding.Setup;
 
-    private static double Stop(LandingSetup setup) => Landing.Fly(setup).Result!.StopDistance.Meters;
+    private static double Stop(LandingSetup setup) => Landing.Fly(setup).Value.StopDistance.Meters;
 
     [Fact]
     public void Fly_Usual_StagesAddUpToTheStop()
     {
-        LandingResult result = Landing.Fly(Usual).Result!;
+        LandingResult result = Landing.Fly(Usual).Value;
         Assert.Equal(result.StopDistance.Meters, result.Stages.Sum(s => s.Length.Meters), 1e-9);
         Assert.Equal(result.StopTime.Seconds, result.Stages.Sum(s => s.Lasts.Seconds), 1e-9);
         Assert.Equal(Enum.GetValues<LandingStage>(), result.Stages.Select(s => s.Stage));
@@ -35,11 +35,11 @@ public sealed class LandingReportTests
     [Fact]
     public void RoundingOutFrom_ItsOwnHeight_ChangesNothing()
     {
-        LandingResult usual = Landing.Fly(Usual).Result!;
+        LandingResult usual = Landing.Fly(Usual).Value;
         LandingSetup same = Usual.RoundingOutFrom(usual.FlareHeight);
         Assert.Equal(2, same.Technique.FlareTimeConstant.Seconds, 1e-9);
         Assert.Equal(usual.StopDistance.Meters, Stop(same), 1e-6);
-        Assert.Equal(7, Landing.Fly(Usual.RoundingOutFrom(Length.FromMeters(7))).Result!.FlareHeight.Meters, 1e-9);
+        Assert.Equal(7, Landing.Fly(Usual.RoundingOutFrom(Length.FromMeters(7))).Value.FlareHeight.Meters, 1e-9);
         Assert.Contains("above the hold-off height", Assert.Throws<RefusedInputException>(
             () => Usual.RoundingOutFrom(Length.FromMeters(0.4))).Message, StringComparison.Ordinal);
     }
@@ -47,9 +47,11 @@ public sealed class LandingReportTests
     [Fact]
     public void Fly_RoundOutAboveTheThreshold_IsReportedNotThrown()
     {
-        LandingReport report = Landing.Fly(Usual.RoundingOutFrom(Length.FromMeters(16)));
+        Outcome<LandingResult, LandingRefusal> report = Landing.Fly(Usual.RoundingOutFrom(Length.FromMeters(16)));
         Assert.Equal(LandingRefusal.RoundOutAboveThresholdHeight, report.Refusal);
-        Assert.Null(report.Result);
+        Assert.False(report.Happened);
+        Assert.EndsWith(" Cross the threshold higher, or round out later.", report.Explanation, StringComparison.Ordinal);
+        Assert.Equal(report.Explanation, Assert.Throws<InvalidOperationException>(() => report.Value).Message);
         Assert.Contains("a wheel height of 52.493 ft, and the threshold is crossed at 50 ft", report.Explanation, StringComparison.Ordinal);
     }
 
@@ -57,8 +59,8 @@ public sealed class LandingReportTests
     public void ForceOn_EarlyTouchdown_CarriesMostOfTheWeightAndSaysItBounces()
     {
         ForcedTouchdown forced = Landing.ForceOn(Usual, 0.6);
-        LandingResult usual = Landing.Fly(Usual).Result!;
-        LandingResult result = forced.Report.Result!;
+        LandingResult usual = Landing.Fly(Usual).Value;
+        LandingResult result = forced.Outcome.Value;
         Assert.True(result.TouchdownDistance < usual.TouchdownDistance);
         Assert.True(result.TouchdownAirspeed > usual.TouchdownAirspeed);
         Assert.True(forced.LiftAvailable > 1.3);
