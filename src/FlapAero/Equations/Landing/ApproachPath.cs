@@ -101,18 +101,18 @@ internal readonly struct ApproachPath<T>
     /// that is lost. It is only the first step.
     /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public T SettlingGuess(T time, in FreeMotion<T> motion, T sink)
+    public T SettlingGuess(T time, in FreeMotion<T> motion)
     {
         SettlingStage<T> stage = Settling;
         stage.Prepare([time], Timetable.At(time));
         FreeMotion<T> rates = stage.Rates(0, motion);
-        T curve = motion.Speed * rates.Angle;
+        T climb = rates.Height, curve = motion.Speed * rates.Angle;
         T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, T.Of(0.05));
         T guess = T.Of(1.5);
         for (int i = 0; i < 4; i++)
         {
-            T height = motion.Height - guess * (sink - guess * (0.5 * curve - 1.0 / 6 * guess * jerk));
-            T slope = T.Of(0) - sink + guess * (curve - 0.5 * guess * jerk);
+            T height = motion.Height + guess * (climb + guess * (0.5 * curve - 1.0 / 6 * guess * jerk));
+            T slope = climb + guess * (curve - 0.5 * guess * jerk);
             guess = T.Max(T.Of(0.2), T.Min(guess - height / T.Min(slope, T.Of(-0.1)), T.Of(6)));
         }
 

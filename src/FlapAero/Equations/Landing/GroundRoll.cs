@@ -79,17 +79,23 @@ internal readonly struct GroundRoll
         // A throttle that is never closed changes nothing.
         bool closes = double.IsFinite(_timetable.Settled.Value);
         double settled = closes ? Math.Max(_timetable.Settled.Value, gust) : gust;
-        // Above the lift-off speed and below it are two laws; a step across both would see the kink between them. In a gust the airspeed
-        // may cross it again and again.
-        double target = stage.EndSpeed ?? stage.Headwind(state.Time);
-        bool slows = (state.Time < gust || WhileChanging(stage.CarriedTo(Math.Max(stage.LiftOffSpeed, target)), settled, latest, ref state))
-            && WhileChanging(stage, settled, latest, ref state);
-        return slows && InClosedForm(stage, closes ? 1 : 0, latest, ref state);
+        return (!(state.Time < settled) || WhileChanging(stage, settled, gust, latest, ref state))
+            && InClosedForm(stage, closes ? 1 : 0, latest, ref state);
     }
 
     /// <summary>Rolls to the stage's end or until nothing changes any more; false where neither comes in time.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool WhileChanging(in RollStage stage, double settled, double latest, ref RollState state)
+    private bool WhileChanging(in RollStage stage, double settled, double gust, double latest, ref RollState state)
+    {
+        // Above the lift-off speed and below it are two laws; a step across both would see the kink between them. In a gust the airspeed
+        // may cross it again and again.
+        double target = stage.EndSpeed ?? stage.Headwind(state.Time);
+        return (state.Time < gust || Integrate(stage.CarriedTo(Math.Max(stage.LiftOffSpeed, target)), settled, latest, ref state))
+            && Integrate(stage, settled, latest, ref state);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool Integrate(RollStage stage, double settled, double latest, ref RollState state)
     {
         if (HasEnded(stage, state) || !(state.Time < settled))
             return true;
@@ -100,8 +106,7 @@ internal readonly struct GroundRoll
             Distance = state.Distance,
             Open = ScalarLane.True,
         };
-        RollStage flying = stage;
-        StageIntegrator.Fly(ref flying, _timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * _tolerance, ref flown);
+        StageIntegrator.Fly(ref stage, _timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * _tolerance, ref flown);
         bool slowed = !ScalarLane.Any(flown.Open);
         double time = flown.Time.Value;
         state = new(

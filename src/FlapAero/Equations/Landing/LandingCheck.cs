@@ -85,12 +85,9 @@ internal static class LandingCheck
             place: At(row));
     }
 
-    private static bool HasPath(in LandingInput input)
-    {
-        double slope = Math.Tan(input.PathAngleDegrees * Math.PI / 180);
-        double speed = input.ThresholdSpeed * Math.Sqrt(1 + slope * slope);
-        return Math.Abs(input.Headwind) * slope < speed;
-    }
+    /// <summary>Whether the airspeed makes up for what the wind has across the path.</summary>
+    private static bool HasPath(in LandingInput input) =>
+        Math.Abs(input.Headwind) * Math.Sin(input.PathAngleDegrees * Math.PI / 180) < input.ThresholdSpeed;
 
     private static RefusedInputException BelowWind(in LandingInput input, LandingVoice voice, string place)
     {

@@ -26,10 +26,12 @@ internal static class LaneLaws
         where T : unmanaged, ILanes<T>
     {
         T angle = T.Fused(1.0 / 6 * sine * sine, sine, sine);
-        for (int i = 0; i < 3; i++)
+        T change = T.Of(1);
+        for (int i = 0; i < 3 && T.Any(T.Less(T.Of(1e-8), T.Abs(change))); i++)
         {
             (T reached, T cosine) = LaneAngles.SinCos(angle);
-            angle -= (reached - sine) / cosine;
+            change = (reached - sine) / cosine;
+            angle -= change;
         }
 
         return angle;

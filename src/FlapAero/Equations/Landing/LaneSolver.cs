@@ -43,11 +43,12 @@ internal static class LaneSolver<T>
         StageState<T, PathMotion<T>> state = new() { Motion = new(path.ThresholdSpeed), Open = open };
         if (T.Any(open))
             Approach(path, tolerance, ref state, outcomes);
-        if (T.Any(state.Open))
-            HoldOff(path, tolerance, ref state, outcomes);
-        if (T.Any(state.Open))
-            state.Grazing |= Land(path, inputs, tolerance, manner, state, outcomes);
-        return state.Grazing;
+        if (!T.Any(state.Open))
+            return state.Grazing;
+        StageState<T, FreeMotion<T>> free = HoldOff(path, tolerance, ref state, outcomes);
+        if (T.Any(free.Open))
+            Land(path, inputs, tolerance, manner, ref free, outcomes);
+        return free.Grazing;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -79,16 +80,18 @@ internal static class LaneSolver<T>
         state.Time = path.FlareStart;
     }
 
+    /// <returns>Where the settling begins.</returns>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void HoldOff(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
+    private static StageState<T, FreeMotion<T>> HoldOff(
+        in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
         HoldOffStage<T> stage = path.HoldOff;
         StageIntegrator.Fly(
-            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.5 * path.TimeConstant, 0.08 * path.TimeConstant,
-            tolerance, ref state);
+            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.7 * path.TimeConstant,
+            Stretch(tolerance) * 0.08 * path.TimeConstant, tolerance, ref state);
         T floats = state.Open & ~state.Stuck;
-        T height = stage.Height(stage.Sink(state.Time));
+        T sink = stage.Sink(state.Time), height = stage.Height(sink);
         T done = open & ~state.Open;
         for (int i = 0; i < T.Count; i++)
         {
@@ -102,28 +105,30 @@ internal static class LaneSolver<T>
             outcomes[i].HoldOffEndSpeed = state.Motion.Speed[i];
         }
 
-        state.Open = done;
+        T angle = T.Of(0) - LaneLaws.ArcSine(sink / state.Motion.Speed);
+        return new()
+        {
+            Time = state.Time,
+            Motion = new(state.Motion.Speed, angle, height),
+            Distance = state.Distance,
+            Open = done,
+            Grazing = state.Grazing,
+        };
     }
 
     /// <summary>From the end of the hold-off to the wheels on the runway, and the roll.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static T Land(
+    private static void Land(
         in ApproachPath<T> path, ReadOnlySpan<LandingInput> inputs, double tolerance, in LandingManner manner,
-        in StageState<T, PathMotion<T>> before, Span<LandingOutcome> outcomes)
+        ref StageState<T, FreeMotion<T>> state, Span<LandingOutcome> outcomes)
     {
-        HoldOffStage<T> holdOff = path.HoldOff;
-        T sink = holdOff.Sink(before.Time);
-        T angle = T.Of(0) - LaneLaws.ArcSine(sink / before.Motion.Speed);
-        StageState<T, FreeMotion<T>> state = new()
-        {
-            Time = before.Time,
-            Motion = new(before.Motion.Speed, angle, holdOff.Height(sink)),
-            Distance = before.Distance,
-            Open = before.Open,
-        };
+        T done = state.Open;
         if (!manner.PutsWheelsOn)
-            Settle(path, sink, tolerance, ref state, outcomes);
-        T done = manner.PutsWheelsOn ? before.Open : before.Open & ~state.Open;
+        {
+            Settle(path, tolerance, ref state, outcomes);
+            done &= ~state.Open;
+        }
+
         (T sine, T cosine) = LaneAngles.SinCos(state.Motion.Angle);
         for (int i = 0; i < T.Count; i++)
         {
@@ -135,17 +140,15 @@ internal static class LaneSolver<T>
             outcomes[i].TouchdownSink = -state.Motion.Speed[i] * sine[i];
             path.Roll(inputs, i, tolerance).Run(state.Motion.Speed[i] * cosine[i], manner.BrakesFromTouchdown, ref outcomes[i]);
         }
-
-        return state.Grazing;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Settle(
-        in ApproachPath<T> path, T sink, double tolerance, ref StageState<T, FreeMotion<T>> state, Span<LandingOutcome> outcomes)
+        in ApproachPath<T> path, double tolerance, ref StageState<T, FreeMotion<T>> state, Span<LandingOutcome> outcomes)
     {
-        T guess = path.SettlingGuess(state.Time, state.Motion, sink);
+        T guess = path.SettlingGuess(state.Time, state.Motion);
         SettlingStage<T> stage = path.Settling;
-        StageIntegrator.Fly(ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(0.2), tolerance, ref state);
+        StageIntegrator.Fly(ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(Stretch(tolerance) * 0.2), tolerance, ref state);
         T hovers = state.Open & ~state.Stuck;
         for (int i = 0; i < T.Count; i++)
         {
@@ -153,4 +156,7 @@ internal static class LaneSolver<T>
                 outcomes[i].Refuse(LandingRefusal.NeverSettles, state.Motion.Height[i], 0);
         }
     }
+
+    /// <summary>The last stretch to a stage's end is a step of order 4: with a tighter tolerance it must be shorter.</summary>
+    private static double Stretch(double tolerance) => Math.Min(1, Math.Sqrt(Math.Sqrt(tolerance / LandingSolver.DefaultTolerance)));
 }
