@@ -20,7 +20,8 @@ internal static class Clip
             (Point from, Point to) = (area[i], area[(i + 1) % area.Count]);
             (double a, double b) = (inside(from), inside(to));
             if (a >= 0) cut.Add(from);
-            if (a * b < 0) cut.Add(new Point(from.X + a / (a - b) * (to.X - from.X), from.Y + a / (a - b) * (to.Y - from.Y)));
+            if (a * b < 0) cut.Add(
+                new Point(from.X + a / (a - b) * (to.X - from.X), from.Y + a / (a - b) * (to.Y - from.Y)));
         }
         return cut;
     }

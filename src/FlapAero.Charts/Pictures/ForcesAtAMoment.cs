@@ -6,7 +6,8 @@ namespace FlapAero.Charts;
 /// <summary>The four forces on an aeroplane at one moment, with its path and attitude. Immutable.</summary>
 public sealed record ForcesAtAMoment
 {
-    private ForcesAtAMoment(string name, Configuration configuration, Angle path, Angle attitude, Force lift, Force drag, Force thrust)
+    private ForcesAtAMoment(
+        string name, Configuration configuration, Angle path, Angle attitude, Force lift, Force drag, Force thrust)
     {
         (Name, Configuration, PathAngle, PitchAttitude) = (name, configuration, path, attitude);
         (Lift, Drag, Thrust) = (In(lift), In(drag), In(thrust));
@@ -46,7 +47,8 @@ public sealed record ForcesAtAMoment
         ArgumentNullException.ThrowIfNull(flight);
         Force lift = flight.Configuration.Weight * Math.Cos(flight.PathAngle.Radians);
         return new ForcesAtAMoment(
-            name.Trim(), flight.Configuration, flight.PathAngle, flight.PitchAttitude, lift, lift / flight.LiftToDrag, flight.Thrust);
+            name.Trim(), flight.Configuration, flight.PathAngle, flight.PitchAttitude, lift,
+            lift / flight.LiftToDrag, flight.Thrust);
     }
 
     /// <summary>The forces at a moment of a landing.</summary>
@@ -55,7 +57,8 @@ public sealed record ForcesAtAMoment
     /// <param name="air">The air that it was landed in.</param>
     /// <param name="moment">A moment in the air of its trajectory.</param>
     /// <returns>The forces.</returns>
-    /// <exception cref="RefusedInputException">The moment is on the ground, or its lift is not the configuration's.</exception>
+    /// <exception cref="RefusedInputException">The moment is on the ground, or its lift is not the
+    /// configuration's.</exception>
     public static ForcesAtAMoment Of(string name, Configuration configuration, Air air, LandingPoint moment)
     {
         Require.Words(name, "name of the moment");
@@ -63,14 +66,18 @@ public sealed record ForcesAtAMoment
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(moment);
         if (moment.Stage > LandingStage.Settling)
-            throw Require.RefusedWhole(nameof(moment), $"{name}: the moment is on the ground; the forces are drawn in the air.");
+            throw Require.RefusedWhole(
+                nameof(moment), $"{name}: the moment is on the ground; the forces are drawn in the air.");
         (Angle path, Angle attitude) = AttitudeAt(configuration, moment);
         double pressure = Airspeed.FromTrue(moment.Airspeed, air).SiDynamicPressure;
-        var lift = Force.FromNewtons(moment.LiftCoefficient * pressure * configuration.Aeroplane.Wing.Area.SquareMeters);
+        var lift =
+            Force.FromNewtons(moment.LiftCoefficient * pressure * configuration.Aeroplane.Wing.Area.SquareMeters);
         return new ForcesAtAMoment(name.Trim(), configuration, path, attitude, lift, moment.Drag, moment.Thrust);
     }
 
-    /// <summary>Path and attitude in a landing: γ from sink and speed, θ = γ + α − i_w with the α of the lift.</summary>
+    /// <summary>
+    /// Path and attitude in a landing: γ from sink and speed, θ = γ + α − i_w with the α of the lift.
+    /// </summary>
     internal static (Angle Path, Angle Attitude) AttitudeAt(Configuration configuration, LandingPoint moment)
     {
         Angle path = Angle.FromRadians(-Math.Asin(moment.SinkRate / moment.Airspeed)).ToUnit(AngleUnit.Degree);

@@ -5,7 +5,8 @@ namespace FlapAero.Charts;
 /// <summary>A landing to be drawn, with the configuration that it was computed for. Immutable.</summary>
 public sealed record LandedView
 {
-    private LandedView(string name, Configuration configuration, LandingResult result) => (Name, Configuration, Result) = (name, configuration, result);
+    private LandedView(string name, Configuration configuration, LandingResult result) =>
+        (Name, Configuration, Result) = (name, configuration, result);
 
     /// <summary>The name of the landing.</summary>
     public string Name { get; }
@@ -34,7 +35,8 @@ public sealed record LandedView
     {
         get
         {
-            LandingPoint[] air = [.. Result.Trajectory.Where(point => point.Stage is LandingStage.HoldOff or LandingStage.Settling)];
+            LandingPoint[] air =
+                [.. Result.Trajectory.Where(point => point.Stage is LandingStage.HoldOff or LandingStage.Settling)];
             double half = (air[0].Time.Seconds + air[^1].Time.Seconds) / 2;
             return [air[0], air.MinBy(point => Math.Abs(point.Time.Seconds - half))!, air[^1]];
         }

@@ -3,14 +3,15 @@ using System.Text.Json.Nodes;
 namespace FlapAero.Charts;
 
 /// <summary>
-/// A picture with one value that the reader moves: a picture for each value, all of the same shapes. It is drawn at its start
-/// where nothing can move. Immutable.
+/// A picture with one value that the reader moves: a picture for each value, all of the same shapes. It is drawn at
+/// its start where nothing can move. Immutable.
 /// </summary>
 public sealed class MovingPicture
 {
     private readonly MovingControl _control;
 
-    private MovingPicture(MovingControl control, IReadOnlyList<Picture> frames) => (_control, Frames) = (control, frames);
+    private MovingPicture(MovingControl control, IReadOnlyList<Picture> frames) =>
+        (_control, Frames) = (control, frames);
 
     /// <summary>What moves.</summary>
     public Axis Control => _control.Axis;
@@ -38,7 +39,9 @@ public sealed class MovingPicture
             int[] chosen = [.. new[] { 0, _control.Start, Values.Count - 1 }.Distinct()];
             return new NumbersTable(
                 [NumbersTable.Heading(Control), .. Frames[0].Numbers.Headings],
-                [.. chosen.SelectMany(i => Frames[i].Numbers.Rows.Select(row => (IReadOnlyList<string>)[_control.Texts[i], .. row]))], []);
+                [.. chosen.SelectMany(
+                    i => Frames[i].Numbers.Rows.Select(row => (IReadOnlyList<string>)[_control.Texts[i], .. row]))],
+                        []);
         }
     }
 
@@ -51,8 +54,8 @@ public sealed class MovingPicture
     /// <param name="at">From a value to the picture at that value.</param>
     /// <returns>The picture that moves.</returns>
     /// <exception cref="RefusedInputException">
-    /// Too few or too many values, values that do not rise, a start that is none of them; at some value no picture, or one of
-    /// another title, caption or kind. The message says at which value.
+    /// Too few or too many values, values that do not rise, a start that is none of them; at some value no picture,
+    /// or one of another title, caption or kind. The message says at which value.
     /// </exception>
     public static MovingPicture Of(Axis control, IEnumerable<double> values, double start, Func<double, Picture> at)
     {
@@ -67,11 +70,13 @@ public sealed class MovingPicture
         {
             Picture frame = i == 0 ? first : Frame(at, moving, first.Title, i);
             if (!SameParts(frame, first))
-                throw moving.Refusal($"it is made of other parts, or has another caption, at {moving.Axis.Name} {moving.Texts[i]} than at {moving.Texts[0]}; each value needs the same ones");
+                throw moving.Refusal(
+                    $"it is made of other parts, or has another caption, at {moving.Axis.Name} {moving.Texts[i]} than at {moving.Texts[0]}; each value needs the same ones");
             frames.Add(frame);
         }
         if (frames.TrueForAll(frame => frame.ToSvg() == frames[0].ToSvg()))
-            throw moving.Refusal($"it is the same at every value of its control \"{control.Name}\"; what is drawn must depend on the value");
+            throw moving.Refusal(
+                $"it is the same at every value of its control \"{control.Name}\"; what is drawn must depend on the value");
         return new MovingPicture(moving, frames);
     }
 
@@ -85,14 +90,21 @@ public sealed class MovingPicture
     {
         IReadOnlyList<IReadOnlyList<SvgElement>> drawn = [.. Frames.Select(PictureSvg.Elements)];
         // What ever changes stands in every frame, so that each follows on any other.
-        int[] moving = [.. Enumerable.Range(0, drawn[0].Count).Where(i => drawn.Any(frame => frame[i].ToString() != drawn[0][i].ToString()))];
+        int[] moving =
+            [.. Enumerable.Range(0, drawn[0].Count)
+                .Where(i => drawn.Any(frame => frame[i].ToString() != drawn[0][i].ToString()))];
         JsonObject[] frames = [.. Frames.Select((frame, i) => new JsonObject
         {
             ["finding"] = LabelText.Html(frame.FindingText),
             ["parts"] = new JsonArray([.. moving.Select(part => Part(drawn, i, part))]),
             ["value"] = _control.Texts[i],
         })];
-        return PlotlyDrawing.Text(new JsonObject { ["moving"] = new JsonObject { ["frames"] = new JsonArray(frames), ["start"] = _control.Start } });
+        return PlotlyDrawing.Text(
+            new JsonObject
+            {
+                ["moving"] =
+                new JsonObject { ["frames"] = new JsonArray(frames), ["start"] = _control.Start }
+            });
     }
 
     /// <summary>The picture in another system of units; also the value that moves.</summary>
@@ -103,7 +115,8 @@ public sealed class MovingPicture
         if (units == DisplayUnits.Aviation) return this;
         (Axis control, double factor) = Control.In(units);
         return new MovingPicture(
-            new MovingControl(Title, control, [.. Values.Select(value => value * factor)], Start * factor), [.. Frames.Select(frame => frame.In(units))]);
+            new MovingControl(Title, control, [.. Values.Select(value => value * factor)], Start * factor),
+            [.. Frames.Select(frame => frame.In(units))]);
     }
 
     /// <summary>The picture for a page.</summary>
@@ -119,23 +132,29 @@ public sealed class MovingPicture
     public override string ToString() =>
         $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{_control.RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{Numbers}";
 
-    private FigureHtml Html() => new(StartFrame, ToJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), Numbers);
+    private FigureHtml Html() =>
+        new(StartFrame, ToJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), Numbers);
 
     private static Picture Frame(Func<double, Picture> at, MovingControl control, string title, int i)
     {
         try
         {
-            Picture frame = at(control.Values[i]) ?? throw new InvalidOperationException("the function gives no picture.");
-            return frame.Title == title ? frame : throw new InvalidOperationException($"the function gives another picture, \"{frame.Title}\".");
+            Picture frame = at(control.Values[i])
+                ?? throw new InvalidOperationException("the function gives no picture.");
+            return frame.Title == title ? frame
+                : throw new InvalidOperationException($"the function gives another picture, \"{frame.Title}\".");
         }
         catch (Exception e) when (e is ArgumentException or InvalidOperationException or ArithmeticException)
         {
-            throw Require.RefusedWhole(null, $"The picture \"{title}\" is refused at {control.Axis.Name} {control.Texts[i]}: {PlainWords.Of(e)}", e);
+            throw Require.RefusedWhole(
+                null, $"The picture \"{title}\" is refused at {control.Axis.Name} {control.Texts[i]}: {PlainWords.Of(e)}", e);
         }
     }
 
-    private static bool SameParts(Picture frame, Picture first) => frame.Height == first.Height && frame.CaptionText == first.CaptionText
-        && frame.Shapes.Select(shape => shape.Part).SequenceEqual(first.Shapes.Select(shape => shape.Part)) && frame.Labels.Count == first.Labels.Count;
+    private static bool SameParts(Picture frame, Picture first) => frame.Height == first.Height
+        && frame.CaptionText == first.CaptionText
+        && frame.Shapes.Select(shape => shape.Part).SequenceEqual(first.Shapes.Select(shape => shape.Part))
+            && frame.Labels.Count == first.Labels.Count;
 
     /// <summary>Which element, and what of it differs anywhere: attributes by name, and what stands in it.</summary>
     private static JsonObject Part(IReadOnlyList<IReadOnlyList<SvgElement>> drawn, int frame, int part)
@@ -143,7 +162,10 @@ public sealed class MovingPicture
         SvgElement element = drawn[frame][part], first = drawn[0][part];
         var change = new JsonObject { ["at"] = part };
         foreach ((string name, string value) in element.Attributes)
-            if (drawn.Any(other => other[part].Attributes.First(a => a.Name == name).Value != first.Attributes.First(a => a.Name == name).Value))
+            if (drawn.Any(
+                other =>
+                    other[part].Attributes.First(a => a.Name == name).Value != first.Attributes.First(
+                        a => a.Name == name).Value))
                 change[name] = value;
         if (drawn.Any(other => other[part].Inner != first.Inner)) change["inner"] = element.Inner;
         return change;

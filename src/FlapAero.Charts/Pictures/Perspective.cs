@@ -1,9 +1,9 @@
 namespace FlapAero.Charts;
 
 /// <summary>
-/// True perspective from an eye that looks along the fuselage's level line, pitched up by θ: a point x ahead, y to the right
-/// and z up from the eye is seen at <c>F y/d</c> to the right and <c>F u/d</c> up, with <c>d = x cos θ + z sin θ</c> the
-/// distance along the line of sight and <c>u = z cos θ − x sin θ</c> the height above it.
+/// True perspective from an eye that looks along the fuselage's level line, pitched up by θ: a point x ahead, y to
+/// the right and z up from the eye is seen at <c>F y/d</c> to the right and <c>F u/d</c> up, with <c>d = x cos θ + z
+/// sin θ</c> the distance along the line of sight and <c>u = z cos θ − x sin θ</c> the height above it.
 /// </summary>
 /// <param name="Pitch">θ in radians, nose up positive.</param>
 /// <param name="Focal">F: pixels for a tangent of one.</param>

@@ -1,15 +1,17 @@
 namespace FlapAero.Charts;
 
 /// <summary>
-/// A drawing of things rather than of values: a runway, an aeroplane, forces. Shapes and labels as data, computed from the
-/// numbers of the model, with a caption, a finding and the numbers. Made by <see cref="Pictures"/>. Immutable.
+/// A drawing of things rather than of values: a runway, an aeroplane, forces. Shapes and labels as data, computed
+/// from the numbers of the model, with a caption, a finding and the numbers. Made by <see cref="Pictures"/>.
+/// Immutable.
 /// </summary>
 public sealed class Picture : IDrawing
 {
     internal const double Width = 400;
 
     internal Picture(
-        string title, double height, IReadOnlyList<PictureShape> shapes, IReadOnlyList<PictureLabel> labels, PictureWords words)
+        string title, double height, IReadOnlyList<PictureShape> shapes, IReadOnlyList<PictureLabel> labels,
+            PictureWords words)
     {
         Require.Words(title, "title of the picture");
         (Title, Height, Shapes, Labels, Said) = (title.Trim(), height, shapes, labels, words);
@@ -26,7 +28,8 @@ public sealed class Picture : IDrawing
 
     /// <summary>The picture's numbers: a row for each thing, a column for each view.</summary>
     public NumbersTable Numbers => new(
-        Said.Headings, [.. Said.Rows.Select(row => (IReadOnlyList<string>)[.. row.Select(cell => cell.ToString())])], []);
+        Said.Headings, [.. Said.Rows.Select(row => (IReadOnlyList<string>)[.. row.Select(cell => cell.ToString())])],
+        []);
 
     /// <summary>The picture's name in a page: <c>fig-</c> and the title in lower case.</summary>
     public string Id => "fig-" + Slug.Of(Title, otherwise: "picture");
@@ -47,7 +50,9 @@ public sealed class Picture : IDrawing
     /// <returns>A <c>figure</c> element.</returns>
     public string ToHtml() => Html().ForPage();
 
-    /// <summary>The picture for a notebook: as for a page, its drawing as an image that viewers without scripts show.</summary>
+    /// <summary>
+    /// The picture for a notebook: as for a page, its drawing as an image that viewers without scripts show.
+    /// </summary>
     /// <returns>A <c>figure</c> element.</returns>
     public string ToNotebookHtml() => Html().ForNotebook();
 
@@ -55,7 +60,9 @@ public sealed class Picture : IDrawing
     /// <param name="units">The units.</param>
     /// <returns>The same picture in these units.</returns>
     public Picture In(DisplayUnits units) => units == DisplayUnits.Aviation ? this
-        : new Picture(Title, Height, Shapes, [.. Labels.Select(label => label with { Text = label.Text.In(units) })], Said.In(units));
+        : new Picture(
+            Title, Height, Shapes, [.. Labels.Select(label => label with { Text = label.Text.In(units) })],
+            Said.In(units));
 
     /// <summary>Says first what the reader is to look for.</summary>
     /// <param name="words">One or two sentences; quantities in them are put into words.</param>

@@ -13,13 +13,15 @@ internal static class PictureLabels
 
     internal static IReadOnlyList<PlacedLabel> Place(Picture picture)
     {
-        Point[][] lines = [.. picture.Shapes.Where(shape => shape.Part.IsClear).Select(shape => shape.Points.ToArray())];
+        Point[][] lines =
+            [.. picture.Shapes.Where(shape => shape.Part.IsClear).Select(shape => shape.Points.ToArray())];
         var placed = new PlacedLabel[picture.Labels.Count];
         for (int i = 0; i < placed.Length; i++)
             if (picture.Labels[i].Stand != LabelStand.Placed) placed[i] = Standing(picture.Labels[i]);
         for (int i = 0; i < placed.Length; i++)
             if (picture.Labels[i].Stand == LabelStand.Placed)
-                placed[i] = Best(picture.Labels[i], [.. placed.Where(other => other is not null)], lines, picture.Labels);
+                placed[i] =
+                    Best(picture.Labels[i], [.. placed.Where(other => other is not null)], lines, picture.Labels);
         return placed;
     }
 
@@ -27,8 +29,11 @@ internal static class PictureLabels
     {
         IReadOnlyList<IReadOnlyList<Notation.Run>> text = [Notation.Parse(label.Text.ToString())];
         double width = Widest(text);
-        double left = label.Anchor.X - label.Stand switch { LabelStand.Middle => width / 2, LabelStand.End => width, _ => 0 };
-        return new PlacedLabel(text, new Box(left, label.Anchor.Y - LineHeight / 2, width, LineHeight), label.Anchor, label.Color, Leader.None);
+        double left =
+            label.Anchor.X - label.Stand switch { LabelStand.Middle => width / 2, LabelStand.End => width, _ => 0 };
+        return new PlacedLabel(
+            text, new Box(left, label.Anchor.Y - LineHeight / 2, width, LineHeight), label.Anchor, label.Color,
+            Leader.None);
     }
 
     private static PlacedLabel Best(
@@ -50,30 +55,39 @@ internal static class PictureLabels
             foreach (double shift in (double[])[0, -0.3, 0.3, -0.5, 0.5])
             {
                 double left = at.X - width / 2 + shift * (width + 2 * away);
-                yield return (new Box(left, at.Y - away - height, width, height), isNear ? Leader.None : Leader.ToBottom);
+                yield return (
+                    new Box(left, at.Y - away - height, width, height), isNear ? Leader.None : Leader.ToBottom);
                 yield return (new Box(left, at.Y + away, width, height), isNear ? Leader.None : Leader.ToTop);
             }
             foreach (double rise in (double[])[0, -0.6, 0.6])
-                yield return (new Box(at.X + away + 2, at.Y - height / 2 + rise * away, width, height), isNear ? Leader.None : Leader.ToLeft);
+                yield return (
+                    new Box(at.X + away + 2, at.Y - height / 2 + rise * away, width, height), isNear ? Leader.None
+                        : Leader.ToLeft);
             if (isNear) yield return (new Box(at.X - away - 2 - width, at.Y - height / 2, width, height), Leader.None);
         }
     }
 
     private static double Cost(
-        PlacedLabel label, PictureLabel wanted, IReadOnlyList<PlacedLabel> placed, Point[][] lines, IReadOnlyList<PictureLabel> all)
+        PlacedLabel label, PictureLabel wanted, IReadOnlyList<PlacedLabel> placed, Point[][] lines,
+        IReadOnlyList<PictureLabel> all)
     {
         Box box = label.Box.Grown(1.5);
         double area = box.Width * box.Height;
         double outside = 1 - box.Overlap(wanted.Room.Grown(1.5)) / area;
         double hidden = placed.Sum(other => box.Overlap(other.Box.Grown(1)))
-            + all.Where(other => other != wanted).Sum(other => box.Overlap(new Box(other.Anchor.X - 3, other.Anchor.Y - 3, 6, 6)));
+            + all.Where(other => other != wanted)
+                .Sum(other => box.Overlap(new Box(other.Anchor.X - 3, other.Anchor.Y - 3, 6, 6)));
         double crossed = 0;
         foreach (Point[] line in lines)
             for (int i = 1; i < line.Length; i++) crossed += box.LengthInside(line[i - 1], line[i]);
         double leader = label.Leader == Leader.None ? 0
-            : 4 + Length(label) / 4 + 300 * placed.Count(other => other.Box.LengthInside(label.Anchor, label.LeaderEnd) > 0);
-        double under = 200 * placed.Count(other => other.Leader != Leader.None && box.LengthInside(other.Anchor, other.LeaderEnd) > 0);
-        return (outside > 0.01 ? 400 : 0) + 600 * outside + (hidden > 0 ? 300 : 0) + 900 * hidden / area + 1.6 * crossed + leader + under;
+            : 4 + Length(label) / 4 + 300
+                * placed.Count(other => other.Box.LengthInside(label.Anchor, label.LeaderEnd) > 0);
+        double under =
+            200 * placed.Count(
+                other => other.Leader != Leader.None && box.LengthInside(other.Anchor, other.LeaderEnd) > 0);
+        return (outside > 0.01 ? 400 : 0) + 600 * outside + (hidden > 0 ? 300 : 0) + 900 * hidden / area + 1.6
+            * crossed + leader + under;
     }
 
     private static double Length(PlacedLabel label) => Math.Sqrt(

@@ -13,13 +13,15 @@ internal sealed record PictureShape(PicturePart Part, IReadOnlyList<Point> Point
 /// <summary>What is drawn and how. Immutable.</summary>
 /// <param name="Name">Its name in the drawing.</param>
 /// <param name="Fill">The area's colour; empty for a line.</param>
-/// <param name="Stroke">The line's colour; empty for an area without an edge, or one that takes a flap setting's ink.</param>
+/// <param name="Stroke">The line's colour; empty for an area without an edge, or one that takes a flap setting's
+/// ink.</param>
 /// <param name="Width">The line's width in pixels.</param>
 /// <param name="Dash">The line's dash; empty for a solid line.</param>
 /// <param name="IsClear">Whether labels keep off its line.</param>
 /// <param name="HasHead">Whether the line ends in an arrow's head.</param>
 internal sealed record PicturePart(
-    string Name, string Fill = "", string Stroke = "", double Width = 1, string Dash = "", bool IsClear = false, bool HasHead = false)
+    string Name, string Fill = "", string Stroke = "", double Width = 1, string Dash = "", bool IsClear = false,
+        bool HasHead = false)
 {
     internal static readonly PicturePart
         Sky = new("sky", Fill: "#E6F0F7"),
@@ -53,10 +55,13 @@ internal sealed record PicturePart(
 /// <param name="Anchor">What it speaks of.</param>
 /// <param name="Room">Where it may stand.</param>
 /// <param name="Color">Its colour.</param>
-/// <param name="Stand">Whether it stands at its anchor, and which end of it, or is placed where it hides nothing.</param>
+/// <param name="Stand">Whether it stands at its anchor, and which end of it, or is placed where it hides
+/// nothing.</param>
 /// <param name="IsStrong">Whether it is a heading.</param>
 internal sealed record PictureLabel(
     Words Text, Point Anchor, Box Room, string Color, LabelStand Stand = LabelStand.Placed, bool IsStrong = false);
 
-/// <summary>How a label stands to its anchor: its middle, its left or its right end on it, or wherever it hides nothing.</summary>
+/// <summary>
+/// How a label stands to its anchor: its middle, its left or its right end on it, or wherever it hides nothing.
+/// </summary>
 internal enum LabelStand { Placed, Middle, Start, End }

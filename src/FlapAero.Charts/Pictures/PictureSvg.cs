@@ -3,13 +3,17 @@ using System.Text;
 
 namespace FlapAero.Charts;
 
-/// <summary>Writes a picture as SVG: a list of elements, so that a picture that moves can say what changes in which.</summary>
+/// <summary>
+/// Writes a picture as SVG: a list of elements, so that a picture that moves can say what changes in which.
+/// </summary>
 internal static class PictureSvg
 {
     internal static string Draw(Picture picture)
     {
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Picture.Width} {N(picture.Height)}\" font-family=\"system-ui, sans-serif\" font-size=\"{PictureLabels.FontSize}\" fill=\"none\" stroke-linejoin=\"round\">");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Picture.Width} {N(picture.Height)}\" font-family=\"system-ui, sans-serif\" font-size=\"{PictureLabels.FontSize}\" fill=\"none\" stroke-linejoin=\"round\">");
         foreach (SvgElement element in Elements(picture)) svg.Append(element);
         return svg.Append("</svg>").ToString();
     }
@@ -33,15 +37,20 @@ internal static class PictureSvg
     private static SvgElement Element(PictureShape shape)
     {
         PicturePart part = shape.Part;
-        string stroke = part.Stroke.Length > 0 ? part.Stroke : part.Fill.Length > 0 ? "" : shape.Ink?.Line ?? FigureLayout.Ink;
-        string dash = part.Dash.Length > 0 ? part.Dash : part.Fill.Length > 0 || part.Stroke.Length > 0 ? "" : shape.Ink?.Dash ?? "";
+        string stroke = part.Stroke.Length > 0 ? part.Stroke : part.Fill.Length > 0 ? "" : shape.Ink?.Line
+            ?? FigureLayout.Ink;
+        string dash = part.Dash.Length > 0 ? part.Dash : part.Fill.Length > 0 || part.Stroke.Length > 0 ? ""
+            : shape.Ink?.Dash ?? "";
         // A head must not be dashed, and a short arrow must not look broken.
         if (part.HasHead) dash = "";
         var attributes = new List<(string, string)> { ("data-part", part.Name) };
         if (part.Fill.Length > 0) attributes.Add(("fill", part.Fill));
         if (stroke.Length > 0) attributes.AddRange([("stroke", stroke), ("stroke-width", N(part.Width))]);
         if (dash.Length > 0) attributes.Add(("stroke-dasharray", dash));
-        attributes.Add(("d", Path(shape.Points, part.Fill.Length > 0) + string.Concat(shape.Areas.Select(area => Path(area, true))) + (part.HasHead ? Head(shape.Points) : "")));
+        attributes.Add(
+            ("d", Path(shape.Points, part.Fill.Length > 0)
+                + string.Concat(shape.Areas.Select(area => Path(area, true)))
+                    + (part.HasHead ? Head(shape.Points) : "")));
         return new SvgElement("path", attributes, "");
     }
 
@@ -69,9 +78,13 @@ internal static class PictureSvg
 
     /// <summary>Always an element, so that a picture that moves has the same ones at every value.</summary>
     private static SvgElement LeaderOf(PlacedLabel label) => new("path",
-        [("stroke", label.Color), ("d", label.Leader == Leader.None ? "" : $"M{N(label.Anchor.X)} {N(label.Anchor.Y)}L{N(label.LeaderEnd.X)} {N(label.LeaderEnd.Y)}")], "");
+        [("stroke", label.Color),
+            ("d", label.Leader == Leader.None ? ""
+                : $"M{N(label.Anchor.X)} {N(label.Anchor.Y)}L{N(label.LeaderEnd.X)} {N(label.LeaderEnd.Y)}")], "");
 
-    /// <summary>A label that stands on its middle or its end is aligned by the viewer, who knows the letters' true widths.</summary>
+    /// <summary>
+    /// A label that stands on its middle or its end is aligned by the viewer, who knows the letters' true widths.
+    /// </summary>
     private static SvgElement Text(PlacedLabel label, PictureLabel wanted)
     {
         (string anchor, double x) = wanted.Stand switch
@@ -82,7 +95,9 @@ internal static class PictureSvg
         };
         var lines = new StringBuilder();
         for (int i = 0; i < label.Lines.Count; i++)
-            lines.Append(CultureInfo.InvariantCulture, $"<text x=\"{N(x)}\" y=\"{N(label.Box.Top + i * PictureLabels.LineHeight + PictureLabels.FontSize * 0.93)}\"{anchor}>{Notation.ToSvg(label.Lines[i])}</text>");
+            lines.Append(
+                CultureInfo.InvariantCulture,
+                $"<text x=\"{N(x)}\" y=\"{N(label.Box.Top + i * PictureLabels.LineHeight + PictureLabels.FontSize * 0.93)}\"{anchor}>{Notation.ToSvg(label.Lines[i])}</text>");
         var attributes = new List<(string, string)> { ("fill", label.Color) };
         if (wanted.IsStrong) attributes.Add(("font-weight", "700"));
         else attributes.AddRange([("stroke", "#FFFFFF"), ("stroke-width", "4"), ("paint-order", "stroke")]);

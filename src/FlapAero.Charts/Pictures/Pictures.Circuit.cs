@@ -5,27 +5,30 @@ namespace FlapAero.Charts;
 public static partial class Pictures
 {
     /// <summary>
-    /// One or two circuits from above, to scale, landing to the right: tracks with their legs, the runway with its number and
-    /// threshold, the places where turns begin, and the wind. Two circuits with one flap setting on final are told apart: the
-    /// second is what changed.
+    /// One or two circuits from above, to scale, landing to the right: tracks with their legs, the runway with its
+    /// number and threshold, the places where turns begin, and the wind. Two circuits with one flap setting on final
+    /// are told apart: the second is what changed.
     /// </summary>
     /// <param name="title">The title.</param>
     /// <param name="runway">The runway.</param>
     /// <param name="circuits">One or two circuits in one wind, each with its name.</param>
     /// <returns>The picture.</returns>
     /// <exception cref="RefusedInputException">There are no circuits, or more than two.</exception>
-    public static Picture CircuitFromAbove(string title, Runway runway, params IReadOnlyList<(string Name, Circuit Circuit)> circuits)
+    public static Picture CircuitFromAbove(
+        string title, Runway runway, params IReadOnlyList<(string Name, Circuit Circuit)> circuits)
     {
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(circuits);
         if (circuits.Count is < 1 or > 2)
-            throw Require.RefusedWhole(nameof(circuits), $"A circuit is drawn alone or beside one other; here are {circuits.Count}.");
+            throw Require.RefusedWhole(
+                nameof(circuits), $"A circuit is drawn alone or beside one other; here are {circuits.Count}.");
         CircuitPoint[] all = [.. circuits.SelectMany(view => view.Circuit.Track)];
         double length = runway.LengthAvailable.Meters;
         double lowX = all.Min(p => p.X.Meters), highX = Math.Max(length, all.Max(p => p.X.Meters));
         double lowY = all.Min(p => p.Y.Meters), highY = all.Max(p => p.Y.Meters);
         const double tallest = 236, margin = 24;
-        double scale = Math.Min((Picture.Width - 2 * margin) / (highX - lowX), (tallest - 2 * margin) / Math.Max(1, highY - lowY));
+        double scale =
+            Math.Min((Picture.Width - 2 * margin) / (highX - lowX), (tallest - 2 * margin) / Math.Max(1, highY - lowY));
         var sketch = new Sketch(title, tallest + 24);
         double left = (Picture.Width - scale * (highX - lowX)) / 2, top = 24 + margin;
         Point On(double along, double across) => new(left + scale * (along - lowX), top + scale * (across - lowY));
@@ -34,13 +37,19 @@ public static partial class Pictures
         if (inks.Length == 2 && inks[0] == inks[1]) inks[1] = Palette.Changed;
         for (int i = 0; i < circuits.Count; i++) DrawTrack(sketch, circuits[i].Circuit, inks[i], On);
         for (int i = 0; i < circuits.Count; i++)
-            sketch.Heading(circuits[i].Name, new Point(i == 0 ? 2 : Picture.Width - 2, 11), inks[i].Text, i == 0 ? LabelStand.Start : LabelStand.End);
+            sketch.Heading(
+                circuits[i].Name, new Point(i == 0 ? 2 : Picture.Width - 2, 11), inks[i].Text, i == 0
+                    ? LabelStand.Start : LabelStand.End);
         Circuit first = circuits[0].Circuit;
-        foreach ((string leg, CircuitLeg at) in ((string, CircuitLeg)[])[("downwind", first.Downwind), ("base", first.Base), ("final", first.Final)])
+        foreach (
+            (string leg, CircuitLeg at) in ((string, CircuitLeg)[])[
+                ("downwind", first.Downwind), ("base", first.Base), ("final", first.Final)])
             sketch.Label(leg, On((at.Begin.X.Meters + at.End.X.Meters) / 2, (at.Begin.Y.Meters + at.End.Y.Meters) / 2));
         sketch.Label(runway.Name, On(length / 2, 0));
         sketch.Label($"threshold", On(0, 0));
-        DrawWind(sketch, runway, circuits.MaxBy(view => view.Circuit.Plan.Wind.Speed.Knots).Circuit.Plan.Wind, On((lowX + length) / 2, (lowY + highY) / 2));
+        DrawWind(
+            sketch, runway, circuits.MaxBy(view => view.Circuit.Plan.Wind.Speed.Knots).Circuit.Plan.Wind,
+            On((lowX + length) / 2, (lowY + highY) / 2));
         return sketch.Done(
             $"Seen from above, to scale, landing to the right; only the runway is drawn three times as wide. Rings mark where the turns begin.",
             FindingOf(circuits),
@@ -56,7 +65,8 @@ public static partial class Pictures
         var words = new Words(0, circuits.Count);
         foreach ((string name, Circuit circuit) in circuits)
         {
-            Words one = $"{Capital(name)}: the turn to base begins {circuit.BaseTurnPastAbeam:nmi 0.00} past abeam, final {circuit.LengthOfFinal:nmi 0.00} before the threshold, {circuit.HeightRollingOut:ft 0} up. ";
+            Words one =
+                $"{Capital(name)}: the turn to base begins {circuit.BaseTurnPastAbeam:nmi 0.00} past abeam, final {circuit.LengthOfFinal:nmi 0.00} before the threshold, {circuit.HeightRollingOut:ft 0} up. ";
             words.AppendFormatted(one);
         }
         return words;
@@ -76,7 +86,9 @@ public static partial class Pictures
         {
             Point at = on(turn.Begin.X.Meters, turn.Begin.Y.Meters);
             sketch.Line(PicturePart.Path.Named("turn-begins"), ink with { Dash = "" },
-                [.. Enumerable.Range(0, 13).Select(i => new Point(at.X + 4.5 * Math.Cos(i * Math.PI / 6), at.Y + 4.5 * Math.Sin(i * Math.PI / 6)))]);
+                [.. Enumerable.Range(0, 13)
+                    .Select(i =>
+                        new Point(at.X + 4.5 * Math.Cos(i * Math.PI / 6), at.Y + 4.5 * Math.Sin(i * Math.PI / 6)))]);
         }
     }
 
@@ -89,7 +101,8 @@ public static partial class Pictures
         (double sin, double cos) = Math.SinCos(from);
         // Along the landing is to the right, and to the right of it is down.
         var tip = new Point(through.X - half * cos, through.Y - half * sin);
-        if (!isCalm) sketch.Line(PicturePart.Arrow.Named("wind"), new Point(through.X + half * cos, through.Y + half * sin), tip);
+        if (!isCalm) sketch.Line(
+            PicturePart.Arrow.Named("wind"), new Point(through.X + half * cos, through.Y + half * sin), tip);
         sketch.Label(isCalm ? (Words)"no wind" : (Words)$"wind {wind.From:000} {wind.Speed:0}", through);
     }
 }

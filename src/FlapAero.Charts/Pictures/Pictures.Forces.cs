@@ -4,7 +4,9 @@ namespace FlapAero.Charts;
 
 public static partial class Pictures
 {
-    /// <summary>How much longer drag and thrust are drawn than lift and weight: at the same length they would hardly be seen.</summary>
+    /// <summary>
+    /// How much longer drag and thrust are drawn than lift and weight: at the same length they would hardly be seen.
+    /// </summary>
     internal const double AlongPathMagnified = 4;
 
     private const double OutlineScale = 11;
@@ -12,8 +14,8 @@ public static partial class Pictures
     private const double WeightPixels = 50;
 
     /// <summary>
-    /// The four forces at up to four moments, two side by side: lift across the path, drag and thrust along it, the weight down,
-    /// as long as they are large. All at one scale, drag and thrust drawn four times as long.
+    /// The four forces at up to four moments, two side by side: lift across the path, drag and thrust along it, the
+    /// weight down, as long as they are large. All at one scale, drag and thrust drawn four times as long.
     /// </summary>
     /// <param name="title">The title.</param>
     /// <param name="moments">One to four moments.</param>
@@ -23,13 +25,15 @@ public static partial class Pictures
     {
         ArgumentNullException.ThrowIfNull(moments);
         if (moments.Count is < 1 or > 4)
-            throw Require.RefusedWhole(nameof(moments), $"The forces are drawn at one to four moments; here are {moments.Count}.");
+            throw Require.RefusedWhole(
+                nameof(moments), $"The forces are drawn at one to four moments; here are {moments.Count}.");
         const double wide = 196, tall = 158;
         var sketch = new Sketch(title, tall * ((moments.Count + 1) / 2));
         Force greatest = moments.MaxBy(moment => moment.Weight.Newtons)!.Weight;
         double scale = WeightPixels / greatest.Newtons;
         for (int i = 0; i < moments.Count; i++)
-            DrawForces(sketch, moments[i], new Box(2 + i % 2 * (wide + 4), i / 2 * tall + 2, wide - 2, tall - 4), scale);
+            DrawForces(
+                sketch, moments[i], new Box(2 + i % 2 * (wide + 4), i / 2 * tall + 2, wide - 2, tall - 4), scale);
         return sketch.Done(
             $"Arrows as long as the forces are large; drag and thrust are drawn {AlongPathMagnified:0} times as long, or they would hardly be seen. Lift stands across the path, not upright. The aeroplane's shape is invented.",
             FindingOf(moments),
@@ -47,7 +51,8 @@ public static partial class Pictures
         var words = new Words(0, moments.Count);
         foreach (ForcesAtAMoment moment in moments)
         {
-            Words one = $"{Capital(moment.Name)}: drag {moment.Drag:lbf 0}, thrust {moment.Thrust:lbf 0}, lift {moment.Lift:lbf 0} for a weight of {moment.Weight:lbf 0}, path {moment.PathAngle:+0.0}. ";
+            Words one =
+                $"{Capital(moment.Name)}: drag {moment.Drag:lbf 0}, thrust {moment.Thrust:lbf 0}, lift {moment.Lift:lbf 0} for a weight of {moment.Weight:lbf 0}, path {moment.PathAngle:+0.0}. ";
             words.AppendFormatted(one);
         }
         return words;
@@ -61,7 +66,8 @@ public static partial class Pictures
         var placement = new Placement(outline.Quarter, centre, moment.PitchAttitude.Radians, OutlineScale);
         placement.Draw(sketch, outline, ink);
         (double sin, double cos) = Math.SinCos(moment.PathAngle.Radians);
-        Point Moved(double along, double across) => new(centre.X + along * cos - across * sin, centre.Y - along * sin - across * cos);
+        Point Moved(double along, double across) =>
+            new(centre.X + along * cos - across * sin, centre.Y - along * sin - across * cos);
         sketch.Line(PicturePart.Measure.Named("path-line"), Moved(-76, 0), Moved(84, 0));
         // Side by side, so that a thrust that brakes does not hide on the drag.
         const double apart = 2.5;
@@ -70,7 +76,8 @@ public static partial class Pictures
         sketch.Line(PicturePart.Force.Named("lift"), ink, centre, Moved(0, up));
         sketch.Line(PicturePart.Force.Named("weight"), ink, centre, weight);
         sketch.Line(PicturePart.Force.Named("drag"), ink, Moved(0, apart), Moved(-along * moment.Drag.Newtons, apart));
-        sketch.Line(PicturePart.Force.Named("thrust"), ink, Moved(0, -apart), Moved(along * moment.Thrust.Newtons, -apart));
+        sketch.Line(
+            PicturePart.Force.Named("thrust"), ink, Moved(0, -apart), Moved(along * moment.Thrust.Newtons, -apart));
         double beside = Math.Min(centre.Y - 18, placement.Of(outline.Body).Min(point => point.Y) - 11);
         sketch.Heading(moment.Name, new Point(box.Left, box.Top + 9), ink.Text, LabelStand.Start);
         sketch.Standing("L", new Point(Moved(0, up).X, centre.Y - up - 11), ink.Text, LabelStand.Middle);

@@ -11,8 +11,9 @@ public static partial class Pictures
     public static Angle CowlingBelowEye { get; } = Angle.FromDegrees(CowlingDegrees);
 
     /// <summary>
-    /// The runway over the nose, in true perspective from the pilot's eye: two or three views side by side, each with the nose
-    /// where the flight puts it. Frames of one picture that moves take the same views at other speeds or heights.
+    /// The runway over the nose, in true perspective from the pilot's eye: two or three views side by side, each with
+    /// the nose where the flight puts it. Frames of one picture that moves take the same views at other speeds or
+    /// heights.
     /// </summary>
     /// <param name="title">The title.</param>
     /// <param name="runway">The runway; its width is invented.</param>
@@ -24,13 +25,14 @@ public static partial class Pictures
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(views);
         if (views.Count is < 1 or > 3)
-            throw Require.RefusedWhole(nameof(views), $"A view over the nose shows one to three views side by side; here are {views.Count}.");
+            throw Require.RefusedWhole(
+                nameof(views), $"A view over the nose shows one to three views side by side; here are {views.Count}.");
         var sketch = new Sketch(title, 262);
         double width = (Picture.Width - 8 * (views.Count - 1)) / views.Count;
         for (int i = 0; i < views.Count; i++)
             DrawView(sketch, runway, views[i], new Box(i * (width + 8) + 1.5, 46, width - 3, 214.5), i == 0);
         return sketch.Done(
-            $"True perspective from the eye, on the centreline. Invented: the eye {PilotsView.EyeAboveWheels:0} above the wheels, the cowling {CowlingBelowEye:0} below its level line, a runway {Length.FromMeters(2 * RunwayPaint.HalfWidth):m 0} wide. The ring marks where the path leads.",
+            $"True perspective. Invented: eye {PilotsView.EyeAboveWheels:0} above the wheels, cowling {CowlingBelowEye:0} below its level line, runway {Length.FromMeters(2 * RunwayPaint.HalfWidth):m 0} wide. The ring marks where the path leads.",
             FindingOf(views),
             ["", .. views.Select(view => view.Name)],
             Row("speed, CAS", views, view => $"{view.Flight.Airspeed.Calibrated}"),
@@ -48,7 +50,8 @@ public static partial class Pictures
         {
             Angle above = CowlingBelowEye - view.PathBelowLevelLine;
             Words nose = $"{Capital(view.Name)}: nose {view.Flight.PitchAttitude:+0.0}, ring ";
-            Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. " : (Words)$"hidden, {-above:0.0} below the cowling. ";
+            Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. "
+                : (Words)$"hidden, {-above:0.0} below the cowling. ";
             words.AppendFormatted(nose);
             words.AppendFormatted(end);
         }
@@ -59,7 +62,8 @@ public static partial class Pictures
     {
         double pitch = view.Flight.PitchAttitude.Radians, middle = box.Left + box.Width / 2;
         // From 3.5° above the level line to 2.2° below the cowling's edge.
-        double above = Math.Tan(double.DegreesToRadians(3.5)), below = Math.Tan(double.DegreesToRadians(CowlingDegrees + 2.2));
+        double above = Math.Tan(double.DegreesToRadians(3.5)),
+            below = Math.Tan(double.DegreesToRadians(CowlingDegrees + 2.2));
         double focal = box.Height / (above + below);
         var eye = new Perspective(pitch, focal, new Point(middle, box.Top + focal * above));
         double horizon = Math.Clamp(eye.Above(-pitch), box.Top, box.Bottom);
@@ -73,7 +77,8 @@ public static partial class Pictures
         sketch.Line(PicturePart.Level, new Point(box.Left, level), new Point(box.Right, level));
         sketch.Area(PicturePart.Frame.Named("frame"), box.Corners(), view.Style, isLine: true);
         sketch.Heading(view.Name, new Point(middle, 11), view.Style.Text);
-        sketch.Standing($"nose {view.Flight.PitchAttitude:+0.0}", new Point(middle, 32), view.Style.Text, LabelStand.Middle);
+        sketch.Standing(
+            $"nose {view.Flight.PitchAttitude:+0.0}", new Point(middle, 32), view.Style.Text, LabelStand.Middle);
         if (!isFirst) return;
         Box room = box.Grown(-5);
         sketch.Label("horizon", new Point(box.Left + 16, horizon), room);
@@ -82,10 +87,13 @@ public static partial class Pictures
 
     private static void DrawRunway(Sketch sketch, Runway runway, PilotsView view, Perspective eye, Box box)
     {
-        double before = view.BeforeThreshold.Meters, down = -view.EyeHeight.Meters, length = runway.LengthAvailable.Meters;
+        double before = view.BeforeThreshold.Meters, down = -view.EyeHeight.Meters,
+            length = runway.LengthAvailable.Meters;
         double aiming = LandingPilot.Usual.ThresholdHeight.Meters / Math.Tan(-view.Flight.PathAngle.Radians);
         IReadOnlyList<Point> Seen(IEnumerable<(double Along, double Across)> area) =>
-            Clip.Area(eye.See([.. area.Select(p => new Space(before + p.Along, p.Across, down + runway.Slope * p.Along))]), box);
+            Clip.Area(
+                eye.See([.. area.Select(p => new Space(before + p.Along, p.Across, down + runway.Slope * p.Along))]),
+                box);
         double half = RunwayPaint.HalfWidth;
         sketch.Area(PicturePart.Runway, Seen([(0, -half), (length, -half), (length, half), (0, half)]));
         // One element for all of the paint keeps a picture that moves small.
@@ -94,7 +102,8 @@ public static partial class Pictures
 
     private static void DrawPathPoint(Sketch sketch, Point at, Box box)
     {
-        var ring = Enumerable.Range(0, 25).Select(i => new Point(at.X + 6 * Math.Cos(i * Math.PI / 12), at.Y + 6 * Math.Sin(i * Math.PI / 12)));
+        var ring = Enumerable.Range(0, 25)
+            .Select(i => new Point(at.X + 6 * Math.Cos(i * Math.PI / 12), at.Y + 6 * Math.Sin(i * Math.PI / 12)));
         sketch.Line(PicturePart.PathPoint, [.. Clip.Area([.. ring], box)]);
     }
 
@@ -107,5 +116,6 @@ public static partial class Pictures
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
-    private static IReadOnlyList<Words> Row<T>(string name, IEnumerable<T> views, Func<T, Words> value) => [name, .. views.Select(value)];
+    private static IReadOnlyList<Words> Row<T>(string name, IEnumerable<T> views, Func<T, Words> value) =>
+        [name, .. views.Select(value)];
 }

@@ -3,8 +3,9 @@ namespace FlapAero.Charts;
 public static partial class Pictures
 {
     /// <summary>
-    /// The aeroplane from the side in steady flight: horizon, path, the fuselage's level line and the wing's chord line at
-    /// their true angles, with the angle of attack and the incidence. One or two flights, one above the other.
+    /// The aeroplane from the side in steady flight: horizon, path, the fuselage's level line and the wing's chord
+    /// line at their true angles, with the angle of attack and the incidence. One or two flights, one above the
+    /// other.
     /// </summary>
     /// <param name="title">The title.</param>
     /// <param name="flights">One or two flights, each with the name of its view.</param>
@@ -14,7 +15,9 @@ public static partial class Pictures
     {
         ArgumentNullException.ThrowIfNull(flights);
         if (flights.Count is < 1 or > 2)
-            throw Require.RefusedWhole(nameof(flights), $"A side view shows one or two flights, one above the other; here are {flights.Count}.");
+            throw Require.RefusedWhole(
+                nameof(flights),
+                $"A side view shows one or two flights, one above the other; here are {flights.Count}.");
         const double tall = 132;
         var sketch = new Sketch(title, tall * flights.Count + 4);
         for (int i = 0; i < flights.Count; i++)
@@ -36,7 +39,8 @@ public static partial class Pictures
         var words = new Words(0, flights.Count);
         foreach ((string name, SteadyFlight flight) in flights)
         {
-            Words one = $"{Capital(name)}: angle of attack {flight.AngleOfAttack:0.0}, pitch attitude {flight.PitchAttitude:+0.0}, on a path of {flight.PathAngle:+0.0}. ";
+            Words one =
+                $"{Capital(name)}: angle of attack {flight.AngleOfAttack:0.0}, pitch attitude {flight.PitchAttitude:+0.0}, on a path of {flight.PathAngle:+0.0}. ";
             words.AppendFormatted(one);
         }
         return words;
@@ -46,7 +50,8 @@ public static partial class Pictures
     {
         SeriesStyle ink = Palette.For(flight.Configuration);
         var outline = new AeroplaneOutline(flight.Configuration);
-        double pitch = flight.PitchAttitude.Radians, path = flight.PathAngle.Radians, incidence = flight.Configuration.Aeroplane.Wing.Incidence.Radians;
+        double pitch = flight.PitchAttitude.Radians, path = flight.PathAngle.Radians,
+            incidence = flight.Configuration.Aeroplane.Wing.Incidence.Radians;
         var pivot = new Point(118, box.Top + 76);
         new Placement(outline.Quarter, pivot, pitch, 19).Draw(sketch, outline, ink);
         const double reach = 152;
@@ -60,20 +65,28 @@ public static partial class Pictures
         Arc(sketch, "gamma", pivot, 122, path, 0);
         Arc(sketch, "incidence", pivot, 140, pitch, pitch + incidence);
         sketch.Heading(name, new Point(box.Left, box.Top + 10), ink.Text, LabelStand.Start);
-        sketch.Standing($"flap {flight.Configuration.Flaps.Deflection:0}", new Point(box.Left, box.Top + 31), ink.Text, LabelStand.Start);
+        sketch.Standing(
+            $"flap {flight.Configuration.Flaps.Deflection:0}", new Point(box.Left, box.Top + 31), ink.Text,
+            LabelStand.Start);
         Box free = box with { Left = 150, Width = 136 };
-        sketch.Label($"i_w {flight.Configuration.Aeroplane.Wing.Incidence:0.0}", On(pitch + incidence / 2, 140), free with { Height = 66 });
+        sketch.Label(
+            $"i_w {flight.Configuration.Aeroplane.Wing.Incidence:0.0}", On(pitch + incidence / 2, 140),
+            free with { Height = 66 });
         sketch.Label($"α {flight.AngleOfAttack:0.0}", On(path, 92), free with { Top = box.Top + 80, Height = 48 });
         LabelEnds(sketch, On, reach,
         [
-            ($"chord line", pitch + incidence, FigureLayout.Ink), ($"level θ {flight.PitchAttitude:+0.0}", pitch, FigureLayout.Ink),
+            ($"chord line", pitch + incidence, FigureLayout.Ink),
+            ($"level θ {flight.PitchAttitude:+0.0}", pitch, FigureLayout.Ink),
             ($"horizon", 0, FigureLayout.Ink), ($"path γ {flight.PathAngle:+0.0}", path, ink.Text),
         ]);
     }
 
-    /// <summary>Labels beside the ends of lines, pushed apart evenly, the highest line's on top, each led to by a thin line.</summary>
+    /// <summary>
+    /// Labels beside the ends of lines, pushed apart evenly, the highest line's on top, each led to by a thin line.
+    /// </summary>
     private static void LabelEnds(
-        Sketch sketch, Func<double, double, Point> on, double reach, IReadOnlyList<(Words Text, double Angle, string Color)> lines)
+        Sketch sketch, Func<double, double, Point> on, double reach,
+        IReadOnlyList<(Words Text, double Angle, string Color)> lines)
     {
         (Words Text, double Angle, string Color)[] falling = [.. lines.OrderByDescending(line => line.Angle)];
         double middle = falling.Average(line => on(line.Angle, reach).Y), step = PictureLabels.LineHeight + 1;

@@ -4,8 +4,8 @@ using UnitsNet.Units;
 namespace FlapAero.Charts;
 
 /// <summary>
-/// Where a pilot's eye is on final, and how the nose stands there: what a view over the nose is drawn from. Wings level, on
-/// the runway's centreline, in still air. Immutable.
+/// Where a pilot's eye is on final, and how the nose stands there: what a view over the nose is drawn from. Wings
+/// level, on the runway's centreline, in still air. Immutable.
 /// </summary>
 public sealed record PilotsView
 {
@@ -37,7 +37,8 @@ public sealed record PilotsView
     /// <param name="pathAngle">The angle of the path, positive down.</param>
     /// <param name="before">How far before the threshold.</param>
     /// <returns>The view.</returns>
-    /// <exception cref="RefusedInputException">The aeroplane does not fly so, or the eye is not before the threshold.</exception>
+    /// <exception cref="RefusedInputException">The aeroplane does not fly so, or the eye is not before the
+    /// threshold.</exception>
     public static PilotsView OnPath(
         string name, Configuration configuration, Airspeed airspeed, Angle pathAngle, Length before)
     {
@@ -48,7 +49,8 @@ public sealed record PilotsView
                 nameof(before),
                 $"The eye is {QuantityText.Of(before)} before the threshold; allowed are 0 to 10 km, where a runway can be drawn.");
         if (!(pathAngle.Degrees is >= 1 and <= 12))
-            throw Require.RefusedWhole(nameof(pathAngle), $"The path leads down at {QuantityText.Of(pathAngle)}; allowed are 1° to 12°.");
+            throw Require.RefusedWhole(
+                nameof(pathAngle), $"The path leads down at {QuantityText.Of(pathAngle)}; allowed are 1° to 12°.");
         SteadyFlight flight = configuration.OnPath(airspeed, -pathAngle);
         Length height = LandingPilot.Usual.ThresholdHeight + before * Math.Tan(pathAngle.Radians);
         return new PilotsView(name.Trim(), flight, before, height.ToUnit(LengthUnit.Foot));
@@ -63,9 +65,11 @@ public sealed record PilotsView
     {
         Require.Words(name, "name of the view");
         Length height = WheelHeight + above;
-        return height > Length.Zero && height < Length.FromFeet(5000) ? this with { Name = name.Trim(), WheelHeight = height }
+        return height > Length.Zero && height < Length.FromFeet(5000)
+            ? this with { Name = name.Trim(), WheelHeight = height }
             : throw Require.RefusedWhole(
-                nameof(above), $"{QuantityText.Of(above)} from a height of {QuantityText.Of(WheelHeight)} puts the wheels at {QuantityText.Of(height, "ft 0.0")}; allowed is above the ground and below 5000 ft.");
+                nameof(above),
+                $"{QuantityText.Of(above)} from a height of {QuantityText.Of(WheelHeight)} puts the wheels at {QuantityText.Of(height, "ft 0.0")}; allowed is above the ground and below 5000 ft.");
     }
 
     /// <summary>How far below the fuselage's level line the path leads: α − i_w, whatever the path's angle.</summary>

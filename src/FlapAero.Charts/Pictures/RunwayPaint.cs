@@ -1,8 +1,8 @@
 namespace FlapAero.Charts;
 
 /// <summary>
-/// The paint on a runway, in metres from the threshold and from the centreline: the trade's common form, drawn from memory,
-/// not to any standard's dimensions. An aiming point mark stands where the usual path meets the runway.
+/// The paint on a runway, in metres from the threshold and from the centreline: the trade's common form, drawn from
+/// memory, not to any standard's dimensions. An aiming point mark stands where the usual path meets the runway.
 /// </summary>
 internal static class RunwayPaint
 {
@@ -29,7 +29,9 @@ internal static class RunwayPaint
     private static (double Along, double Across)[] Bar(double from, double to, double across, double half) =>
         [(from, across - half), (to, across - half), (to, across + half), (from, across + half)];
 
-    /// <summary>A figure 9 m tall and 3 m wide of straight strokes, upright for who lands; other letters stay away.</summary>
+    /// <summary>
+    /// A figure 9 m tall and 3 m wide of straight strokes, upright for who lands; other letters stay away.
+    /// </summary>
     private static IEnumerable<(double Along, double Across)[]> Digit(char digit, double left)
     {
         const double foot = 45, half = 0.45, tall = 9, wide = 3;

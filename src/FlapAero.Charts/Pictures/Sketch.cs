@@ -15,9 +15,11 @@ internal sealed class Sketch(string title, double height)
     internal void Areas(PicturePart part, IEnumerable<IReadOnlyList<Point>> areas) =>
         _shapes.Add(new PictureShape(part, [], null) { Areas = [.. areas.Where(area => area.Count > 2)] });
 
-    internal void Line(PicturePart part, params IReadOnlyList<Point> points) => _shapes.Add(new PictureShape(part, points));
+    internal void Line(PicturePart part, params IReadOnlyList<Point> points) =>
+        _shapes.Add(new PictureShape(part, points));
 
-    internal void Line(PicturePart part, SeriesStyle ink, params IReadOnlyList<Point> points) => _shapes.Add(new PictureShape(part, points, ink));
+    internal void Line(PicturePart part, SeriesStyle ink, params IReadOnlyList<Point> points) =>
+        _shapes.Add(new PictureShape(part, points, ink));
 
     internal void Label(Words text, Point anchor, Box? room = null, string color = FigureLayout.Ink) =>
         _labels.Add(new PictureLabel(text, anchor, room ?? Whole, color));
@@ -28,6 +30,8 @@ internal sealed class Sketch(string title, double height)
     internal void Heading(Words text, Point anchor, string color, LabelStand stand = LabelStand.Middle) =>
         _labels.Add(new PictureLabel(text, anchor, Whole, color, stand, IsStrong: true));
 
-    internal Picture Done(Words caption, Words finding, IReadOnlyList<string> headings, params IReadOnlyList<IReadOnlyList<Words>> rows) =>
+    internal Picture Done(
+        Words caption, Words finding, IReadOnlyList<string> headings,
+        params IReadOnlyList<IReadOnlyList<Words>> rows) =>
         new(title, height, _shapes, _labels, new PictureWords(caption, finding, headings, rows));
 }

@@ -21,7 +21,8 @@ internal static partial class Drawn
     public static TheoryData<int> EachAeroplane => [.. Enumerable.Range(0, DemoAeroplanes.All.Count)];
 
     internal static (Configuration Up, Configuration Full) Flaps(int aeroplane) =>
-        (DemoAeroplanes.All[aeroplane].Configure(DemoAeroplanes.All[aeroplane].FlapsUp), DemoAeroplanes.All[aeroplane].Configure(DemoAeroplanes.All[aeroplane].FullFlaps));
+        (DemoAeroplanes.All[aeroplane].Configure(DemoAeroplanes.All[aeroplane].FlapsUp), DemoAeroplanes.All[aeroplane]
+            .Configure(DemoAeroplanes.All[aeroplane].FullFlaps));
 
     internal static PilotsView See(string name, Configuration c, double factor = 1.3, double feet = 1000) =>
         PilotsView.OnPath(name, c, c.ReferenceSpeed(Air, factor), Path, Length.FromFeet(feet));
@@ -29,17 +30,22 @@ internal static partial class Drawn
     internal static SteadyFlight Final(Configuration c) => c.OnPath(c.ReferenceSpeed(Air), -Path);
 
     internal static LandedView Landed(string name, Configuration c) => LandedView.Of(name, c,
-        Landing.Fly(LandingSetup.For(c, air: Air), interval: Duration.FromSeconds(0.25)).Result!);
+        Landing.Fly(
+            LandingSetup.For(c, air: Air),
+            interval: Duration.FromSeconds(0.25)).Result!);
 
     /// <summary>The points of the parts of one name, in their order.</summary>
     internal static double[][] Points(string svg, string part) =>
         [.. XElement.Parse(svg).Elements().Where(e => e.Attribute("data-part")?.Value == part)
-            .Select(e => Number().Matches(e.Attribute("d")!.Value).Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture)).ToArray())];
+            .Select(e => Number().Matches(e.Attribute("d")!.Value)
+                .Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture)).ToArray())];
 
     /// <summary>How steeply a line rises from its first to its second point, in degrees.</summary>
-    internal static double Rise(double[] line) => double.RadiansToDegrees(Math.Atan2(line[1] - line[3], line[2] - line[0]));
+    internal static double Rise(double[] line) =>
+        double.RadiansToDegrees(Math.Atan2(line[1] - line[3], line[2] - line[0]));
 
-    internal static double LengthOf(double[] line) => Math.Sqrt(Math.Pow(line[2] - line[0], 2) + Math.Pow(line[3] - line[1], 2));
+    internal static double LengthOf(double[] line) =>
+        Math.Sqrt(Math.Pow(line[2] - line[0], 2) + Math.Pow(line[3] - line[1], 2));
 
     [GeneratedRegex(@"-?\d+(\.\d+)?")]
     private static partial Regex Number();

@@ -11,19 +11,27 @@ public class LandedPictureTests
         (Configuration up, Configuration full) = Drawn.Flaps(which);
         LandedView[] landings = [Drawn.Landed("flaps up", up), Drawn.Landed("full flap", full)];
         string svg = Charts.Pictures.RoundOut("Round-out", landings).ToSvg();
-        double[][] clearances = Drawn.Points(svg, "tail-clearance"), surfaces = Drawn.Points(svg, "surface"), tails = Drawn.Points(svg, "tailplane");
+        double[][] clearances = Drawn.Points(svg, "tail-clearance"), surfaces = Drawn.Points(svg, "surface"),
+        tails = Drawn.Points(svg, "tailplane");
         Assert.Equal(6, clearances.Length);
         double scale = 0;
         for (int i = 0; i < 6; i++)
         {
             LandedView landing = landings[i / 3];
-            LandingPoint[] air = [.. landing.Result.Trajectory.Where(p => p.Stage is LandingStage.HoldOff or LandingStage.Settling)];
-            LandingPoint at = i % 3 == 0 ? air[0] : i % 3 == 2 ? air[^1] : air.MinBy(p => Math.Abs(p.Time.Seconds - (air[0].Time + air[^1].Time).Seconds / 2))!;
+            LandingPoint[] air =
+                [.. landing.Result.Trajectory.Where(p => p.Stage is LandingStage.HoldOff or LandingStage.Settling)];
+            LandingPoint at = i % 3 == 0 ? air[0] : i % 3 == 2 ? air[^1]
+                : air.MinBy(p => Math.Abs(p.Time.Seconds - (air[0].Time + air[^1].Time).Seconds / 2))!;
             double path = -Math.Asin(at.SinkRate / at.Airspeed) * 180 / Math.PI;
-            double pitch = path + landing.Configuration.Flaps.Lift.AngleOfAttack(at.LiftCoefficient).Degrees - landing.Configuration.Aeroplane.Wing.Incidence.Degrees;
+            double pitch =
+                path + landing.Configuration.Flaps.Lift.AngleOfAttack(at.LiftCoefficient).Degrees
+                    - landing.Configuration.Aeroplane.Wing.Incidence.Degrees;
             // The tail's lowest point is 4.9 m behind the wheels and touches 1.5° above the limit in the file.
-            double below = Math.Tan((landing.Configuration.Aeroplane.TailLimitAttitude!.Value.Degrees + 1.5) * Math.PI / 180) * 4.9;
-            double radians = pitch * Math.PI / 180, clearance = at.Height.Meters - 4.9 * Math.Sin(radians) + below * Math.Cos(radians);
+            double below =
+                Math.Tan((landing.Configuration.Aeroplane.TailLimitAttitude!.Value.Degrees + 1.5) * Math.PI / 180)
+                    * 4.9;
+            double radians = pitch * Math.PI / 180,
+                clearance = at.Height.Meters - 4.9 * Math.Sin(radians) + below * Math.Cos(radians);
             if (i == 0) scale = Drawn.LengthOf(clearances[0]) / clearance;
             Assert.Equal(scale * clearance, Drawn.LengthOf(clearances[i]), 0.25);
             Assert.Equal(surfaces[i][1], clearances[i][3], 0.11);
@@ -32,7 +40,9 @@ public class LandedPictureTests
             Assert.Equal(pitch, tailplane - Math.Atan2(0.04, 0.9) * 180 / Math.PI, 0.6);
             Assert.True(clearance > 0);
         }
-        Assert.True(Drawn.LengthOf(clearances[2]) < Drawn.LengthOf(clearances[5]), "flaps up the tail comes nearer to the runway");
+        Assert.True(
+            Drawn.LengthOf(clearances[2]) < Drawn.LengthOf(clearances[5]),
+            "flaps up the tail comes nearer to the runway");
     }
 
     [Theory]
@@ -61,7 +71,8 @@ public class LandedPictureTests
         Configuration up = Drawn.Flaps(0).Up;
         Runway runway = Quillmere.Runway24;
         CircuitPlan plan = DemoCircuits.PlanFor(up, up, up, Drawn.Air, RotationalSpeed.FromRevolutionsPerMinute(1300))
-            .With(runway, Quillmere.Saturday.Wind.Mean, CircuitHand.Right);
+            .With(runway, Quillmere.Saturday.Wind.Mean,
+                CircuitHand.Right);
         Circuit circuit = Circuit.Backwards(plan).Solved;
         string svg = Charts.Pictures.CircuitFromAbove("Circuit", runway, ("flaps up", circuit)).ToSvg();
         double[] strip = Drawn.Points(svg, "runway")[0], wind = Drawn.Points(svg, "wind")[0];
@@ -72,7 +83,8 @@ public class LandedPictureTests
             Assert.Equal(turn.Begin.X.Meters, (ring[0] - 4.5 - strip[0]) / scale, 6.0);
             Assert.Equal(turn.Begin.Y.Meters, (ring[1] - centre) / scale, 6.0);
         }
-        // Saturday's wind, from 300°, crosses runway 24 from the right and a little ahead: it goes left of the landing and back.
+        // Saturday's wind, from 300°, crosses runway 24 from the right and a little ahead: it goes left of the
+        // landing and back.
         Assert.True(wind[2] < wind[0] && wind[3] < wind[1]);
     }
 }

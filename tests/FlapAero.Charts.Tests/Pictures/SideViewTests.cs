@@ -35,7 +35,8 @@ public class SideViewTests
         SteadyFlight final = Drawn.Final(c), glide = c.GlideIdling(c.ReferenceSpeed(Drawn.Air))!;
         ForcesAtAMoment[] moments =
         [
-            ForcesAtAMoment.Of("final", final), ForcesAtAMoment.Of("idle glide", glide), ForcesAtAMoment.Of("round-out", c, Drawn.Air, flare),
+            ForcesAtAMoment.Of("final", final), ForcesAtAMoment.Of("idle glide", glide),
+            ForcesAtAMoment.Of("round-out", c, Drawn.Air, flare),
         ];
         string svg = Charts.Pictures.Forces("Forces", moments).ToSvg();
         double weight = c.Mass.Kilograms * 9.80665;
@@ -50,14 +51,19 @@ public class SideViewTests
             Assert.Equal(4 * Math.Abs(moments[i].Thrust.Newtons) * scale, Drawn.LengthOf(Arrow("thrust")), 0.2);
             Assert.Equal(90 + moments[i].PathAngle.Degrees, Drawn.Rise(Arrow("lift")), 0.2);
         }
-        // Across and along the path the steady flights are in balance; at the round-out's beginning lift exceeds what balances.
+        // Across and along the path the steady flights are in balance; at the round-out's beginning lift exceeds what
+        // balances.
         foreach (ForcesAtAMoment steady in moments.Take(2))
         {
             Assert.Equal(weight * Math.Cos(steady.PathAngle.Radians), steady.Lift.Newtons, weight * 1e-6);
-            Assert.Equal(weight * Math.Sin(steady.PathAngle.Radians), (steady.Thrust - steady.Drag).Newtons, weight * 1e-6);
+            Assert.Equal(
+                weight * Math.Sin(steady.PathAngle.Radians), (steady.Thrust - steady.Drag).Newtons, weight * 1e-6);
         }
         Assert.True(moments[2].Lift.Newtons > 1.02 * weight);
-        Assert.Equal(flare.LiftCoefficient * 0.5 * Drawn.Air.Density.KilogramsPerCubicMeter * Math.Pow(flare.Airspeed.MetersPerSecond, 2) * c.Aeroplane.Wing.Area.SquareMeters, moments[2].Lift.Newtons, 0.5);
+        Assert.Equal(
+            flare.LiftCoefficient * 0.5 * Drawn.Air.Density.KilogramsPerCubicMeter
+                * Math.Pow(flare.Airspeed.MetersPerSecond, 2) * c.Aeroplane.Wing.Area.SquareMeters,
+                moments[2].Lift.Newtons, 0.5);
     }
 
     [Fact]
@@ -65,6 +71,9 @@ public class SideViewTests
     {
         Configuration up = Drawn.Flaps(0).Up;
         LandingPoint rolling = Drawn.Landed("landing", up).Result.Trajectory[^1];
-        Assert.Contains("on the ground", Assert.Throws<RefusedInputException>(() => ForcesAtAMoment.Of("stop", up, Drawn.Air, rolling)).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "on the ground",
+            Assert.Throws<RefusedInputException>(() => ForcesAtAMoment.Of("stop", up, Drawn.Air, rolling)).Message,
+            StringComparison.Ordinal);
     }
 }
