@@ -32,7 +32,7 @@ internal static partial class Drawn
     internal static LandedView Landed(string name, Configuration c) => LandedView.Of(name, c,
         Landing.Fly(
             LandingSetup.For(c, air: Air),
-            interval: Duration.FromSeconds(0.25)).Result!);
+            interval: Duration.FromSeconds(0.25)).Value);
 
     /// <summary>The points of the parts of one name, in their order.</summary>
     internal static double[][] Points(string svg, string part) =>

@@ -73,7 +73,7 @@ public class LandedPictureTests
         CircuitPlan plan = DemoCircuits.PlanFor(up, up, up, Drawn.Air, RotationalSpeed.FromRevolutionsPerMinute(1300))
             .With(runway, Quillmere.Saturday.Wind.Mean,
                 CircuitHand.Right);
-        Circuit circuit = Circuit.Backwards(plan).Solved;
+        Circuit circuit = Circuit.Backwards(plan).Value;
         string svg = Charts.Pictures.CircuitFromAbove("Circuit", runway, ("flaps up", circuit)).ToSvg();
         double[] strip = Drawn.Points(svg, "runway")[0], wind = Drawn.Points(svg, "wind")[0];
         double scale = (strip[2] - strip[0]) / 780, centre = (strip[1] + strip[5]) / 2;
