@@ -35,6 +35,9 @@ internal static class LandingTimes
         var scattered = new LandingOutcome[ScatterSize];
         double core = Nanoseconds(ScatterSize, () => LandingSolver.Solve(scatter, scattered));
         Line(output, $"scatter, one core:         {ScatterSize} landings, {core:0} ns a landing, {core * ScatterSize / 1e6:0.0} ms");
+        LandingInput[] gusts = Scatter.InGusts(scatter, 2);
+        double gusty = Nanoseconds(ScatterSize, () => LandingSolver.Solve(gusts, scattered));
+        Line(output, $"in gusts, one core:        {ScatterSize} landings, {gusty:0} ns a landing, {gusty / core:0.00} times the calm one");
         double all = Nanoseconds(ScatterSize, () => LandingSolver.SolveInParallel(scatter, scattered));
         Line(output, $"scatter, {Environment.ProcessorCount} cores:        {ScatterSize} landings, {all:0} ns a landing, {all * ScatterSize / 1e6:0.0} ms");
         double alone = Nanoseconds(ScatterSize, () =>

@@ -43,4 +43,19 @@ internal static class Scatter
 
         return [.. landings];
     }
+
+    /// <summary>The same landings, each in a gust of up to 6 m/s either way that begins while it flies.</summary>
+    public static LandingInput[] InGusts(LandingInput[] landings, int seed)
+    {
+        var random = new Random(seed);
+        return
+        [
+            .. landings.Select(landing => landing with
+            {
+                GustChange = 12 * random.NextDouble() - 6,
+                GustStart = 10 * random.NextDouble(),
+                GustLength = 2 + 6 * random.NextDouble(),
+            }),
+        ];
+    }
 }

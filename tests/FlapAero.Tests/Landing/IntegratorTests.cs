@@ -124,7 +124,7 @@ public sealed class IntegratorTests
                 _cosine[i] = Math.Cos(times[i].Value);
         }
 
-        public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(-_cosine[node] * motion.Speed.Value);
+        public PathMotion<ScalarLane> Rates(int node, PathMotion<ScalarLane> motion) => new(-_cosine[node] * motion.Speed.Value);
 
         public readonly ScalarLane GroundSpeed(int node) => 0;
 

@@ -20,7 +20,7 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 
     public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment) => count.Prepared(times.Length);
 
-    public PathMotion<T> Rates(int node, in PathMotion<T> motion)
+    public PathMotion<T> Rates(int node, PathMotion<T> motion)
     {
         _at[node] = motion.Speed;
         return new(T.Of(0) - rate * motion.Speed);
@@ -53,7 +53,7 @@ internal readonly struct SineStage(double end, double frequency, Count count) : 
         count.Prepared(times.Length);
     }
 
-    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(_rates[node]);
+    public PathMotion<ScalarLane> Rates(int node, PathMotion<ScalarLane> motion) => new(_rates[node]);
 
     public ScalarLane GroundSpeed(int node) => 1;
 
@@ -82,7 +82,7 @@ internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMot
         count.Prepared(times.Length);
     }
 
-    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => new(_closed[node]);
+    public PathMotion<ScalarLane> Rates(int node, PathMotion<ScalarLane> motion) => new(_closed[node]);
 
     public ScalarLane GroundSpeed(int node) => 1;
 
@@ -106,7 +106,7 @@ internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion
     {
     }
 
-    public PathMotion<Lanes4> Rates(int node, in PathMotion<Lanes4> motion) => new(Lanes4.Of(0) - slope);
+    public PathMotion<Lanes4> Rates(int node, PathMotion<Lanes4> motion) => new(Lanes4.Of(0) - slope);
 
     public Lanes4 GroundSpeed(int node) => Lanes4.Of(1);
 
@@ -136,7 +136,7 @@ internal readonly struct Counted<TStage>(TStage stage, Count count) : IStage<Sca
         _stage[0].Prepare(times, segment);
     }
 
-    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion) => _stage[0].Rates(node, motion);
+    public PathMotion<ScalarLane> Rates(int node, PathMotion<ScalarLane> motion) => _stage[0].Rates(node, motion);
 
     public ScalarLane GroundSpeed(int node) => _stage[0].GroundSpeed(node);
 

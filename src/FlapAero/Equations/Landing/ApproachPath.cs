@@ -75,7 +75,6 @@ internal readonly struct ApproachPath<T>
     public T Sink => _sink;
 
     /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, _sink, _sink / TimeConstant, _squareLift);
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>

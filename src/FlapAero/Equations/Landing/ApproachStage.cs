@@ -26,9 +26,8 @@ internal struct ApproachStage<T>(AirForces<T> forces, T sink, T thresholdHeight)
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
-    public PathMotion<T> Rates(int node, in PathMotion<T> motion) => _nodes.Rates(_forces, node, motion.Speed, T.Of(0));
+    public PathMotion<T> Rates(int node, PathMotion<T> motion) => _nodes.Rates(_forces, node, motion.Speed, T.Of(0));
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T GroundSpeed(int node) => _nodes.GroundSpeed(node);
 
     public readonly T End(int node, in PathMotion<T> motion) => T.Of(-1);
@@ -38,9 +37,7 @@ internal struct ApproachStage<T>(AirForces<T> forces, T sink, T thresholdHeight)
     public readonly T EndSize(in PathMotion<T> motion) => T.Of(1);
 
     // Past this the airspeed has collapsed: it cannot even make the sink rate.
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes.Sinks[node], motion.Speed);
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }

@@ -43,7 +43,6 @@ internal static class Hermite
         return above;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (T Linear, T Square, T Cubic) Coefficients<T>(T size, T startValue, T startSlope, T endValue, T endSlope)
         where T : unmanaged, ILanes<T>
     {
@@ -53,7 +52,6 @@ internal static class Hermite
         return (size * startSlope, square, cubic);
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Value<T>(T at, T startValue, T linear, T square, T cubic)
         where T : unmanaged, ILanes<T> =>
         T.Fused(T.Fused(T.Fused(cubic, at, square), at, linear), at, startValue);

@@ -44,10 +44,8 @@ internal struct HoldOffStage<T>(AirForces<T> forces, T start, T sink, T timeCons
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
-    public PathMotion<T> Rates(int node, in PathMotion<T> motion) =>
-        _nodes.Rates(_forces, node, motion.Speed, ExtraLift(node));
+    public PathMotion<T> Rates(int node, PathMotion<T> motion) => _nodes.Rates(_forces, node, motion.Speed, ExtraLift(node));
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T GroundSpeed(int node) => _nodes.GroundSpeed(node);
 
     public readonly T End(int node, in PathMotion<T> motion) =>
@@ -63,14 +61,11 @@ internal struct HoldOffStage<T>(AirForces<T> forces, T start, T sink, T timeCons
         return T.Fused(lift, _squareLift, -2 * motion.Speed * rates.Speed);
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T EndSize(in PathMotion<T> motion) => motion.Speed * motion.Speed;
 
     // Past this the airspeed has collapsed: it cannot even make the sink rate.
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Sound(int node, in PathMotion<T> motion) => T.Less(_nodes.Sinks[node], motion.Speed);
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 
     private readonly T TimeConstants(T time) => (_start - time) * _perTimeConstant;

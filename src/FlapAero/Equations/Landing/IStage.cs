@@ -17,7 +17,7 @@ internal interface IStage<T, TMotion>
     void Prepare(ReadOnlySpan<T> times, in Segment<T> segment);
 
     /// <summary>How the motion changes at a node that is ready.</summary>
-    TMotion Rates(int node, in TMotion motion);
+    TMotion Rates(int node, TMotion motion);
 
     /// <summary>Speed over the ground where <see cref="Rates"/> was last asked at a node.</summary>
     T GroundSpeed(int node);

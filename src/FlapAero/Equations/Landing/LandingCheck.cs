@@ -9,32 +9,17 @@ internal static class LandingCheck
 
     /// <summary>Refuses an input that makes no sense; <paramref name="row"/> is its place among many, from 0.</summary>
     /// <exception cref="RefusedInputException">It names the input, its value, what is allowed and why.</exception>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Input(in LandingInput input, int row = NoRow, LandingVoice? voice = null)
     {
-        ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
-        for (int i = 0; i < values.Length; i++)
-        {
-            if (!LandingColumn.All[i].Bounds.Allow(values[i]))
-                throw Fault(values[i], (LandingVariable)i, voice, row)!;
-        }
-
+        int outside = FirstOutside(input);
+        if (outside >= 0)
+            throw Fault(LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input))[outside], (LandingVariable)outside, voice, row)!;
         if (FaultOfWhole(input, voice, row) is { } fault)
             throw fault;
     }
 
     /// <summary>Whether <see cref="Input"/> would let a landing pass.</summary>
-    public static bool MakesSense(in LandingInput input)
-    {
-        ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
-        for (int i = 0; i < values.Length; i++)
-        {
-            if (!LandingColumn.All[i].Bounds.Allow(values[i]))
-                return false;
-        }
-
-        return FaultOfWhole(input) is null;
-    }
+    public static bool MakesSense(in LandingInput input) => FirstOutside(input) < 0 && FaultOfWhole(input) is null;
 
     /// <summary>What is wrong with a landing, without throwing it; null where nothing is.</summary>
     public static RefusedInputException? FaultOfWhole(in LandingInput input, LandingVoice? voice = null, int row = NoRow) =>
@@ -83,6 +68,20 @@ internal static class LandingCheck
             + $"{speed}): the numbers are finite, but together they are of no aeroplane, and the speed collapses or the "
             + "arithmetic overflows.",
             place: At(row));
+    }
+
+    /// <summary>Which value is the first outside its bounds; −1 where none is.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static int FirstOutside(in LandingInput input)
+    {
+        ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
+        for (int i = 0; i < values.Length; i++)
+        {
+            if (!LandingColumn.All[i].Bounds.Allow(values[i]))
+                return i;
+        }
+
+        return -1;
     }
 
     /// <summary>Whether the airspeed makes up for what the wind has across the path.</summary>

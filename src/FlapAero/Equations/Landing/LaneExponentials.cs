@@ -65,7 +65,6 @@ internal static class LaneExponentials
     private static Vector256<double> Pair(Vector256<double> x, double constant, double linear) =>
         Fused(Vector256.Create(linear), x, Vector256.Create(constant));
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<double> Fused(Vector256<double> a, Vector256<double> b, Vector256<double> c) =>
         Vector256.FusedMultiplyAdd(a, b, c);
 }

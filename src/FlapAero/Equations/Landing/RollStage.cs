@@ -79,7 +79,6 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     }
 
     /// <summary>What slows it, per mass: drag, friction, the weight's part down the slope; less the thrust they are the deceleration.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly (double Drag, double Friction, double Grade) Slowing(double airspeed)
     {
         double square = airspeed * airspeed;
@@ -95,7 +94,7 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public PathMotion<ScalarLane> Rates(int node, in PathMotion<ScalarLane> motion)
+    public PathMotion<ScalarLane> Rates(int node, PathMotion<ScalarLane> motion)
     {
         ref (double Time, double Closed, double Headwind, double GroundSpeed) at = ref _nodes[node];
         at.GroundSpeed = motion.Speed.Value;
@@ -104,14 +103,11 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
         return new(_thrust.At(at.Closed, airspeed).Value - drag - friction - grade);
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly ScalarLane GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly ScalarLane End(int node, in PathMotion<ScalarLane> motion) =>
         EndSpeed is { } end ? end - (motion.Speed.Value + _nodes[node].Headwind) : -motion.Speed.Value;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly ScalarLane EndRate(int node, in PathMotion<ScalarLane> motion, in PathMotion<ScalarLane> rates) =>
         -rates.Speed.Value - (EndSpeed is null || _wind.IsSteady ? 0 : _wind.At(_wing, 0, _nodes[node].Time).Rate.Value);
 

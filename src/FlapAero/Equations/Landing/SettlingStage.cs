@@ -27,7 +27,7 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
-    public FreeMotion<T> Rates(int node, in FreeMotion<T> motion)
+    public FreeMotion<T> Rates(int node, FreeMotion<T> motion)
     {
         ref (T Time, T Closed, T GroundSpeed) at = ref _nodes[node];
         T gravity = T.Of(StandardConstants.Gravity);
@@ -52,7 +52,6 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
 
     // The angle's error has the settling's second or so to move the height.
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T EndSize(in FreeMotion<T> motion) => T.Of(1) / _perHeight + motion.Speed / _perAngle;
 
     // Above its highest wing nothing is known of a profile.
