@@ -17,7 +17,7 @@ internal static class PageTimes
         """;
 
     private const string Live = """
-        document.querySelectorAll("figure.plot .main-svg:first-child").length + " of " + document.querySelectorAll("figure.plot").length
+        document.querySelectorAll("figure.plot .main-svg:first-child").length + " of " + document.querySelectorAll("figure.plot:not(.picture)").length
         """;
 
     /// <summary>Opens the page, reads it from its top to its end and moves each control with the arrow keys.</summary>

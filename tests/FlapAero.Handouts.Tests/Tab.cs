@@ -36,7 +36,7 @@ public sealed class Tab : IAsyncDisposable
     {
         await Page.WaitForFunctionAsync("""
             () => {
-              const still = [...document.querySelectorAll('figure.plot')].find(f => f.checkVisibility() && !f.querySelector('.js-plotly-plot svg.main-svg'));
+              const still = [...document.querySelectorAll('figure.plot:not(.picture)')].find(f => f.checkVisibility() && !f.querySelector('.js-plotly-plot svg.main-svg'));
               if (still) still.scrollIntoView({ block: 'center' });
               return !still;
             }

@@ -91,7 +91,7 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
         foreach (IElementHandle control in await page.Tab.Page.QuerySelectorAllAsync(".plot-control input[type=range]"))
         {
             Task<string> Said() => control.EvaluateFunctionAsync<string>("c => c.getAttribute('aria-valuetext') + c.closest('.plot-control').querySelector('output').textContent");
-            Task<string> Drawn() => control.EvaluateFunctionAsync<string>("c => c.closest('figure').querySelector('.js-plotly-plot').innerHTML");
+            Task<string> Drawn() => control.EvaluateFunctionAsync<string>("c => c.closest('figure').querySelector('.js-plotly-plot, .picture > .plot-drawing').innerHTML");
             (string said, string drawn) = (await Said(), await Drawn());
 
             await control.FocusAsync();
@@ -99,7 +99,7 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
 
             if (said == await Said())
                 still.Add(said);
-            await page.Tab.Page.WaitForFunctionAsync("(c, before) => c.closest('figure').querySelector('.js-plotly-plot').innerHTML !== before", new WaitForFunctionOptions { Timeout = 60_000 }, control, drawn);
+            await page.Tab.Page.WaitForFunctionAsync("(c, before) => c.closest('figure').querySelector('.js-plotly-plot, .picture > .plot-drawing').innerHTML !== before", new WaitForFunctionOptions { Timeout = 60_000 }, control, drawn);
         }
         return still;
     }
@@ -128,5 +128,5 @@ internal sealed record FrontEndRun(
 {
     /// <summary>Only what is near is drawn, so it looks at one after the other.</summary>
     public const string AllDrawn =
-        "[...document.querySelectorAll('figure.plot')].every(f => f.querySelector('.js-plotly-plot svg.main-svg') || (f.scrollIntoView({ block: 'center' }), false))";
+        "[...document.querySelectorAll('figure.plot:not(.picture)')].every(f => f.querySelector('.js-plotly-plot svg.main-svg') || (f.scrollIntoView({ block: 'center' }), false))";
 }

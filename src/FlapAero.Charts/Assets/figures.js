@@ -52,14 +52,20 @@ function drawFigures(bringPlotly) {
         }
       }
     };
+    const began = still.getAttribute("aria-label");
     let shown;
-    control(figure, plot, (frame, finding) => {
-      shown = frame;
+    let said;
+    const tell = (frame, finding) => {
       still.setAttribute("aria-label", finding);
       move(frame);
+    };
+    figure.classList.add("is-moving");
+    control(figure, plot, (frame, finding) => tell(shown = frame, said = finding));
+    matchMedia("print").addEventListener("change", (paper) => {
+      if (!shown) return;
+      if (paper.matches) tell(plot().moving.frames[plot().moving.start], began);
+      else tell(shown, said);
     });
-    addEventListener("beforeprint", () => move(plot().moving.frames[plot().moving.start]));
-    addEventListener("afterprint", () => shown && move(shown));
   };
 
   // The still drawing stays for print and for readers without scripts.
