@@ -249,12 +249,14 @@ public sealed partial class Figure : IDrawing
             [.. Lines.Select(line => new Series(line.Name, [.. line.X.Select(value => value * perX)], [.. line.Y.Select(value => value * perY)], line.IsBars, line.Style))],
             [.. Levels.Select(level => new Level(level.Name, level.Y * perY))],
             [.. Marks.Select(mark => new Mark(mark.Name, mark.X * perX, mark.Y * perY))],
-            CaptionWords.In(units), FindingWords.In(units), x, y);
+            CaptionWords.In(units), FindingWords.In(units), x, y,
+            predictions: [.. Predictions.Select(prediction => prediction.In(units, prediction.IsAcross ? perX : perY))]);
     }
 
     private Figure With(
         IReadOnlyList<Series>? lines = null, IReadOnlyList<Level>? levels = null, IReadOnlyList<Mark>? marks = null,
-        Words? caption = null, Words? finding = null, Axis? x = null, Axis? y = null, bool? isToScale = null) => new(Title, x ?? X, y ?? Y)
+        Words? caption = null, Words? finding = null, Axis? x = null, Axis? y = null, bool? isToScale = null,
+        IReadOnlyList<Prediction>? predictions = null) => new(Title, x ?? X, y ?? Y)
         {
             Lines = lines ?? Lines,
             Levels = levels ?? Levels,
@@ -262,6 +264,7 @@ public sealed partial class Figure : IDrawing
             CaptionWords = caption ?? CaptionWords,
             FindingWords = finding ?? FindingWords,
             IsToScale = isToScale ?? IsToScale,
+            Predictions = predictions ?? Predictions,
         };
 
     private RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The figure \"{Title}\" is refused: {why}.");

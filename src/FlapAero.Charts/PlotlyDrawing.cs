@@ -45,6 +45,11 @@ internal static class PlotlyDrawing
         chart = GenericChart.setConfig(Config(), chart);
         JsonNode drawing = JsonNode.Parse(GenericChart.toJson(chart))!;
         if (figure.IsToScale) HoldTheScale(drawing["layout"]!);
+        if (figure.Predictions.Count > 0)
+            drawing["predictions"] = new JsonArray([.. figure.Predictions.Select(p => new JsonObject
+            {
+                ["axis"] = p.IsAcross ? "x" : "y", ["from"] = p.From, ["label"] = Prediction.Label, ["name"] = p.Name, ["times"] = p.Times, ["value"] = p.Value,
+            })]);
         return (JsonObject)Canonical(drawing)!;
     }
 

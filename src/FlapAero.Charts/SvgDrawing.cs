@@ -29,6 +29,7 @@ internal static class SvgDrawing
             if (!figure.Lines[i].IsBars) AppendLine(svg, layout.ToPoints(figure.Lines[i]), figure.LineStyles[i]);
         foreach (Mark mark in figure.Marks)
             svg.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(layout.ToX(mark.X))}\" cy=\"{N(layout.ToY(mark.Y))}\" r=\"4.5\" stroke=\"#FFFFFF\" stroke-width=\"1.5\"/>");
+        foreach (Prediction prediction in figure.PredictionsWithin(layout)) AppendPrediction(svg, prediction, layout);
         foreach (PlacedLabel label in layout.Labels) AppendLabel(svg, label, layout);
         return svg.Append("</svg>").ToString();
     }
@@ -67,6 +68,18 @@ internal static class SvgDrawing
     {
         string path = string.Concat(bars.Select(b => $"M{N(b.Left)} {N(b.Bottom)}V{N(b.Top)}H{N(b.Right)}V{N(b.Bottom)}Z"));
         svg.Append(CultureInfo.InvariantCulture, $"<path class=\"bars\" fill=\"{style.Line}\" fill-opacity=\"0.55\" stroke=\"{style.Line}\" d=\"{path}\"/>");
+    }
+
+    private static void AppendPrediction(StringBuilder svg, Prediction prediction, FigureLayout layout)
+    {
+        Box plot = layout.Plot;
+        (double x, double y) = prediction.IsAcross ? (layout.ToX(prediction.At), plot.Top + FontSize) : (plot.Left, layout.ToY(prediction.At) - 4);
+        string line = prediction.IsAcross ? $"M{N(x)} {N(plot.Top)}V{N(plot.Bottom)}" : $"M{N(plot.Left)} {N(y + 4)}H{N(plot.Right)}";
+        bool isRight = x > plot.Left + plot.Width / 2;
+        svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"#000000\" stroke-width=\"2\" stroke-dasharray=\"1,5\" stroke-linecap=\"round\" d=\"{line}\"/>");
+        svg.Append(CultureInfo.InvariantCulture, $"<g stroke=\"#FFFFFF\" stroke-width=\"4\" paint-order=\"stroke\" font-weight=\"700\" text-anchor=\"{(isRight ? "end" : "start")}\">");
+        AppendText(svg, x + (isRight ? -6 : 6), y, Prediction.Label);
+        svg.Append("</g>");
     }
 
     private static void AppendLabel(StringBuilder svg, PlacedLabel label, FigureLayout layout)

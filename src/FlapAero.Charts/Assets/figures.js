@@ -83,6 +83,7 @@ function drawFigures(bringPlotly) {
     live.setAttribute("role", "img");
     live.setAttribute("aria-label", still.getAttribute("aria-label") || "");
     let shown = {};
+    const predicted = new Map();
     let letters = 0;
     let growth = 1;
     let size = "";
@@ -94,13 +95,18 @@ function drawFigures(bringPlotly) {
     const draw = () => {
       size = sizeNow();
       const config = Object.assign({}, plot().config, { responsive: false, displayModeBar: false });
-      return plotly.react(live, over(plot().data, shown.data), layoutOf(plot(), shown, growth), config);
+      return plotly.react(live, over(plot().data, shown.data), layoutOf(plot(), shown, growth, predicted), config);
     };
     const resize = () => {
       if (live.offsetWidth === 0 || size === sizeNow()) return;
       size = sizeNow();
       plotly.Plots.resize(live);
     };
+    // The reader's own mark: a page tells what is typed, and null where nothing is.
+    figure.addEventListener("prediction", (event) => {
+      predicted.set(event.detail.name, event.detail.value);
+      if (live.isConnected && (plot().predictions || []).some((one) => one.name === event.detail.name)) draw();
+    });
     // A page that is projected says how large letters shall be, in pixels; none gives the choice back.
     figure.addEventListener("letters", (event) => {
       letters = event.detail;
@@ -147,7 +153,23 @@ function drawFigures(bringPlotly) {
     return copy;
   };
 
-  const layoutOf = (plot, frame, growth) => {
+  // A line at what was predicted; beyond the axis its name stands at the edge with an arrow to the way it lies.
+  const ownMark = (one, value, layout) => {
+    const axis = one.axis, other = axis === "x" ? "y" : "x";
+    const [low, high] = layout[axis + "axis"].range;
+    const at = one.from + one.times * value;
+    const place = Math.max(low, Math.min(high, at));
+    const isEnd = place > (low + high) / 2;
+    const beyond = axis === "x" ? ["← ", " →"] : ["↓ ", " ↑"];
+    const text = at < low ? beyond[0] + one.label : at > high ? one.label + beyond[1] : one.label;
+    const shape = { type: "line", line: { color: "#000", width: 2, dash: "dot" }, [axis + "ref"]: axis, [other + "ref"]: "paper", [axis + "0"]: place, [axis + "1"]: place, [other + "0"]: 0, [other + "1"]: 1 };
+    const note = axis === "x"
+      ? { x: place, xref: "x", xanchor: isEnd ? "right" : "left", xshift: isEnd ? -6 : 6, y: 1, yref: "paper", yanchor: "top" }
+      : { y: place, yref: "y", yanchor: isEnd ? "top" : "bottom", x: 0, xref: "paper", xanchor: "left", xshift: 6 };
+    return [shape, Object.assign(note, { text: `<b>${text}<\/b>`, showarrow: false, bgcolor: "rgba(255,255,255,.8)", font: { color: "#000" } })];
+  };
+
+  const layoutOf = (plot, frame, growth, predicted) => {
     const given = plot.layout;
     const layout = Object.assign({}, given, { autosize: true });
     delete layout.height;
@@ -156,6 +178,13 @@ function drawFigures(bringPlotly) {
     layout.shapes = over(given.shapes, frame.shapes);
     layout.annotations = (over(given.annotations, frame.annotations) || []).map((note) => Object.assign(
       grow(note, growth, ["xshift", "yshift", "ax", "ay"]), note.font && { font: grow(note.font, growth, ["size"]) }));
+    for (const one of plot.predictions || []) {
+      const value = predicted.has(one.name) ? predicted.get(one.name) : one.value || null;
+      if (value === null) continue;
+      const [shape, note] = ownMark(one, value, layout);
+      layout.shapes = [...(layout.shapes || []), shape];
+      layout.annotations = [...layout.annotations, note];
+    }
     return layout;
   };
 

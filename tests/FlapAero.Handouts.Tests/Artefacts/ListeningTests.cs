@@ -88,6 +88,28 @@ public sealed class ListeningTests(ApproachSpeedArtefacts lesson, Browser browse
         Assert.Empty(tab.Complaints);
     }
 
+    [Theory]
+    [InlineData("45", "your prediction", 45.0)]
+    [InlineData("80", "your prediction →", 65.0)]
+    public async Task Prediction_Typed_IsDrawnAsTheReadersOwnMark(string typed, string label, double at)
+    {
+        await using Tab tab = await OpenAsync();
+        await tab.OpenFiguresFoldsAsync();
+        await tab.WaitForFiguresAsync();
+        const string Live = "document.querySelector('#fig-stalling-speed-in-a-level-turn .plot-live')";
+        Assert.DoesNotContain("your prediction", await tab.AskAsync<string>(Live + ".textContent"), StringComparison.Ordinal);
+
+        await TypeAsync(tab, "document.querySelector('[data-prediction=bankGuess]')", typed);
+        await tab.Page.WaitForFunctionAsync($"() => {Live}.textContent.includes('your prediction')");
+
+        Assert.Contains(label, await tab.AskAsync<string>(Live + ".textContent"), StringComparison.Ordinal);
+        double place = await tab.AskAsync<double>(Live + ".layout.shapes.at(-1).x0"), end = await tab.AskAsync<double>(Live + ".layout.xaxis.range[1]");
+        Assert.Equal(Math.Min(at, end), place, 0.01);
+
+        await TypeAsync(tab, "document.querySelector('[data-prediction=bankGuess]')", "");
+        await tab.Page.WaitForFunctionAsync($"() => !{Live}.textContent.includes('your prediction')");
+    }
+
     [Fact]
     public async Task Page_BrowserThatKeepsNothing_SaysSoAndStillCompares()
     {
