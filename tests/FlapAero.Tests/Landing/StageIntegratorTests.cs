@@ -81,11 +81,11 @@ public sealed class StageIntegratorTests
     }
 
     [Fact]
-    public void FlyThrough_EndOnTheWay_FliesOn()
+    public void Fly_ThroughAnEndOnTheWay_FliesOn()
     {
         SineStage stage = new(0.5, 1, new());
         StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Open = ScalarLane.True };
-        StageIntegrator.FlyThrough(ref stage, Never, 2, 0.3, 1e-10, ref state);
+        StageIntegrator.Fly(ref stage, Never, 2, 0.3, 0, 1e-10, ref state, through: true);
         Assert.Equal((2, true), (state.Time.Value, ScalarLane.Any(state.Open)));
         Assert.Equal(Math.Sin(2), state.Motion.Speed.Value, 1e-9);
     }

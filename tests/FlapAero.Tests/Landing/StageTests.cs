@@ -32,7 +32,8 @@ public sealed class StageTests
     private static readonly Segment<ScalarLane> Closing = new(0.3, 0.05, 1, double.PositiveInfinity);
 
     // A moment at a node, and other moments at those before.
-    private static ScalarLane[] UpTo(int node, ScalarLane time) => [.. Enumerable.Range(1, node).Select(i => time + 0.3 * (ScalarLane)i), time];
+    private static ScalarLane[] UpTo(int node, ScalarLane time) =>
+        [.. Enumerable.Range(1, node).Select(i => time + 0.3 * (ScalarLane)i), time];
 
     [Theory, InlineData(false), InlineData(true)]
     public void Approach_AtAMoment_ObeysTheTextbook(bool windy)

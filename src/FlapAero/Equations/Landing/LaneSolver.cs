@@ -148,7 +148,8 @@ internal static class LaneSolver<T>
     {
         T guess = path.SettlingGuess(state.Time, state.Motion);
         SettlingStage<T> stage = path.Settling;
-        StageIntegrator.Fly(ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(Stretch(tolerance) * 0.2), tolerance, ref state);
+        StageIntegrator.Fly(
+            ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(Stretch(tolerance) * 0.2), tolerance, ref state);
         T hovers = state.Open & ~state.Stuck;
         for (int i = 0; i < T.Count; i++)
         {

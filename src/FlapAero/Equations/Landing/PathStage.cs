@@ -36,11 +36,7 @@ internal struct PathNodes<T>
             effect = LaneLaws.GroundEffect(effect);
     }
 
-    /// <summary>V̇ at a node and an airspeed.</summary>
-    /// <param name="forces">What acts.</param>
-    /// <param name="node">When.</param>
-    /// <param name="speed">V.</param>
-    /// <param name="extraLift">ḧ: the lift beyond W cos γ, per mass.</param>
+    /// <summary>V̇ at a node, an airspeed V and an <paramref name="extraLift"/> ḧ beyond W cos γ, per mass.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PathMotion<T> Rates(in AirForces<T> forces, int node, T speed, T extraLift)
     {
@@ -54,7 +50,7 @@ internal struct PathNodes<T>
         return new(AirForces<T>.Acceleration(thrust, drag, T.Of(0) - Sinks[node] * perSpeed, _windRates[node], cosine));
     }
 
-    /// <summary>Nodes by four numbers, be they of one landing or of four: the costly functions take no longer for four than for one.</summary>
+    /// <summary>Nodes by four numbers, of one landing or of four: costly functions take no longer for four than for one.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Span<Lanes4> ByFour(Span<T> nodes, int count) =>
         MemoryMarshal.Cast<T, Lanes4>(nodes)[..((count * T.Count + Lanes4.Count - 1) / Lanes4.Count)];
@@ -77,11 +73,7 @@ internal static class PathLaws
     public static T LiftOnPath<T>(T speed, T sink, T extraLift)
         where T : unmanaged, ILanes<T> => Lift(LevelSpeed(speed * speed, sink) / speed, extraLift);
 
-    /// <summary>C_L − f C_Lmax, scaled to a square of speed.</summary>
-    /// <param name="speed">V.</param>
-    /// <param name="sink">−ḣ.</param>
-    /// <param name="extraLift">ḧ.</param>
-    /// <param name="squareLift">V² at which a unit of lift per mass takes the touchdown lift.</param>
+    /// <summary>C_L − f C_Lmax, scaled to a square of speed by that at which a unit of lift per mass takes the touchdown lift.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LiftLeft<T>(T speed, T sink, T extraLift, T squareLift)
         where T : unmanaged, ILanes<T> => T.Fused(LiftOnPath(speed, sink, extraLift), squareLift, T.Of(0) - speed * speed);

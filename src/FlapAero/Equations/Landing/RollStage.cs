@@ -90,7 +90,8 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
         for (int i = 0; i < times.Length; i++)
-            (_nodes[i].Time, _nodes[i].Closed, _nodes[i].Headwind) = (times[i].Value, segment.Closed(times[i]).Value, Headwind(times[i].Value));
+            (_nodes[i].Time, _nodes[i].Closed, _nodes[i].Headwind) =
+                (times[i].Value, segment.Closed(times[i]).Value, Headwind(times[i].Value));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

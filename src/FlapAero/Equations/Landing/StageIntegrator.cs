@@ -48,6 +48,7 @@ internal static class StageIntegrator
     /// <summary>And where it rose to within this share of that size and fell again: the cubic cannot tell whether it was reached.</summary>
     private const double Close = 1e-3;
 
+    /// <summary>Flies to the stage's end or to a time; <paramref name="through"/>, to the time whatever the end says.</summary>
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Fly<T, TMotion, TStage>(
@@ -147,14 +148,6 @@ internal static class StageIntegrator
         if (T.Any(ended))
             Polish(ref stage, endSegment, correction, ref state);
     }
-
-    /// <summary>Flies to a time whatever the stage's own end says of it.</summary>
-    public static void FlyThrough<T, TMotion, TStage>(
-        ref TStage stage, in Timetable<T> timetable, T until, T step, double tolerance, ref StageState<T, TMotion> state)
-        where T : unmanaged, ILanes<T>
-        where TMotion : unmanaged, IMotion<TMotion, T>
-        where TStage : struct, IStage<T, TMotion> =>
-        Fly(ref stage, timetable, until, step, T.Of(0), tolerance, ref state, through: true);
 
     /// <summary>Hairer's estimate for the pair, as a share of the tolerance: of order 7 where both are small.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

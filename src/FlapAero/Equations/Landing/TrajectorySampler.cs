@@ -148,6 +148,6 @@ internal sealed class TrajectorySampler
         where TStage : struct, IStage<ScalarLane, TMotion>
     {
         state.Open = ScalarLane.True;
-        StageIntegrator.FlyThrough(ref stage, _path.Timetable, time, _interval, _tolerance, ref state);
+        StageIntegrator.Fly(ref stage, _path.Timetable, time, _interval, 0, _tolerance, ref state, through: true);
     }
 }
