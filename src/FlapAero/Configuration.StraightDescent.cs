@@ -27,7 +27,7 @@ public sealed partial class Configuration
     /// <param name="toHeight">The height at the end.</param>
     /// <param name="distance">The distance over the ground between the two.</param>
     /// <param name="held">The speed to be held, at most that at the beginning, which it is where none is given.</param>
-    /// <returns>The descent from its beginning to its end, or why there is none: <see cref="IdleThrust"/> has no answer on the way.</returns>
+    /// <returns>The descent to its end, or why there is none: <see cref="IdleThrust"/> has no answer on the way.</returns>
     /// <exception cref="RefusedInputException">
     /// Stalled or too fast on the way, a line that climbs or is too steep, a distance out of range.
     /// </exception>
@@ -65,7 +65,9 @@ public sealed partial class Configuration
         double[] kinetic = RungeKutta.FourthOrder(
             EnergyLaws.Height(0, airspeed.SiTrue), 0, Math.Sqrt(end * end + drop * drop), DescentPoints, (_, energy) => Slope(energy));
         if (!balanced)
-            return new($"{Aeroplane.Name}'s propeller does not idle steadily all the way down: begin slower, or give its table more rows in the aeroplane's file.");
+            return new(
+                $"The propeller of {Aeroplane.Name} does not idle steadily all the way down: begin slower, "
+                + "or give its table more rows in the aeroplane's file.");
         return new([.. kinetic.Select((energy, i) => At(energy, i / (DescentPoints - 1.0)))]);
 
         DescentPoint At(double energy, double share)

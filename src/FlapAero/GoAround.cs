@@ -53,7 +53,7 @@ public sealed class GoAround
         ArgumentNullException.ThrowIfNull(descent);
         return descent.Configuration.ClimbAtFullThrottle(descent.Airspeed) is { } climb
             ? new(new GoAround(descent, climb))
-            : new($"The file of {descent.Configuration.Aeroplane.Name} gives no full throttle: write its fullThrottleTorque into it.");
+            : new($"{descent.Configuration.Aeroplane.Name} has no full throttle: write fullThrottleTorque into its file.");
     }
 
     /// <summary>Full throttle in every flap setting from full to up, each at the same multiple of its own stalling speed.</summary>

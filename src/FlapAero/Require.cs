@@ -71,6 +71,14 @@ internal static class Require
             : text;
     }
 
+    /// <summary>A value that is there.</summary>
+    public static T Given<T>(T value, [CallerArgumentExpression(nameof(value))] string? argument = null)
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(value, argument);
+        return value;
+    }
+
     public static RefusedInputException Refused(string? argument, string what, IQuantity value, string allowed, string why) =>
         RefusedInputException.Of(argument, what, Text(value), allowed, why, value);
 

@@ -4,8 +4,8 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// A runway, as a landing, a circuit and a briefing take it: dry, paved and level at sea level where nothing else is said. The day and the
-/// pilot are no part of it. Immutable, thread-safe; a value outside its range is refused where it is given.
+/// A runway, as a landing, a circuit and a briefing take it: dry, paved and level at sea level where nothing else is said.
+/// The day and the pilot are no part of it. Immutable, thread-safe; a value outside its range is refused where it is given.
 /// </summary>
 public sealed record Runway
 {
@@ -18,15 +18,16 @@ public sealed record Runway
     /// <summary>What it is called, for example 24.</summary>
     public string Name { get; init => field = Require.Words(value, "name of the runway"); } = "without a name";
 
-    /// <summary>Direction of landing, 0° to 360°, in the same north as the wind's; refused where it is asked for and was not given.</summary>
+    /// <summary>Direction of landing, 0° to 360°, in the wind's north; asking for one that was not given is refused.</summary>
     public Angle Direction
     {
         get => _direction ?? throw NotGiven("direction of landing", nameof(Direction));
         init => _direction = Require.Between(
-            value, Angle.Zero, Angle.FromDegrees(360), "runway direction", "Directions run from 0° to 360°.", nameof(Direction));
+            value, Angle.Zero, Angle.FromDegrees(360), "runway direction", "Directions run from 0° to 360°.",
+            nameof(Direction));
     }
 
-    /// <summary>Landing distance available, 100 m to 6 000 m, counted from the threshold; refused where it is asked for and was not given.</summary>
+    /// <summary>Landing distance available from the threshold, 100 m to 6 000 m; asking for one not given is refused.</summary>
     public Length LengthAvailable
     {
         get => _lengthAvailable ?? throw NotGiven("landing distance available", nameof(LengthAvailable));
@@ -36,17 +37,9 @@ public sealed record Runway
     }
 
     /// <summary>The surface.</summary>
-    public RunwaySurface Surface
-    {
-        get;
-        init
-        {
-            ArgumentNullException.ThrowIfNull(value);
-            field = value;
-        }
-    } = RunwaySurface.DryPaved;
+    public RunwaySurface Surface { get; init => field = Require.Given(value); } = RunwaySurface.DryPaved;
 
-    /// <summary>tan ε, rise over run in the direction of landing, positive uphill, −0.1 to 0.1; it acts on the roll only.</summary>
+    /// <summary>tan ε, rise over run, positive uphill, −0.1 to 0.1; it acts on the roll only.</summary>
     public double Slope
     {
         get;
@@ -58,7 +51,8 @@ public sealed record Runway
     {
         get;
         init => field = Require.Between(
-            value, Length.FromMeters(-500), Length.FromMeters(5000), "elevation", "Aerodromes lie between them.", nameof(Elevation));
+            value, Length.FromMeters(-500), Length.FromMeters(5000), "elevation", "Aerodromes lie between them.",
+            nameof(Elevation));
     }
 
     /// <summary>Where the first third of the landing distance available ends, from the threshold.</summary>

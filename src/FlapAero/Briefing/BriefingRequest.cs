@@ -16,9 +16,9 @@ public sealed class BriefingRequest
     /// <param name="hand">To which side the circuit turns.</param>
     /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
     /// <param name="crosswindLimit">The instructor's own limit, 1 kt to 60 kt; the lower of it and the aeroplane's counts.</param>
-    /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; 50 ft where none is given. The float may ask for less.</param>
+    /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; 50 ft where none is given.</param>
     /// <param name="lowestThresholdHeight">
-    /// How low over the threshold the school lets a student aim, 5 m to 60 m; 30 ft where none is given, and never above the usual height.
+    /// How low the school lets a student aim, 5 m to 60 m; 30 ft where none is given, never above the other height.
     /// </param>
     /// <exception cref="RefusedInputException">
     /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's.
@@ -63,7 +63,8 @@ public sealed class BriefingRequest
 
     /// <summary>The same flight with another mass, wind or runway.</summary>
     internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null, Runway? runway = null) => new(
-        Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit, ThresholdHeight, LowestThresholdHeight);
+        Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit,
+        ThresholdHeight, LowestThresholdHeight);
 
     /// <summary>The aeroplane.</summary>
     public Aeroplane Aeroplane { get; }

@@ -29,7 +29,7 @@ public sealed class CircuitPlan
     /// practice). With a level downwind leg power is reduced in the base turn and nothing is open: then none may be given.
     /// </param>
     /// <param name="establishedBy">Least height at the end of the turn to final; 300 ft (common practice) where none is given.</param>
-    /// <param name="thresholdHeight">h_t, wheels over the threshold, 5 m to 60 m; the usual pilot's 50 ft where none is given.</param>
+    /// <param name="thresholdHeight">h_t, wheels over the threshold, 5 m to 60 m; 50 ft where none is given.</param>
     /// <param name="touchdownPoint">
     /// The point that "abeam" and "behind the wing" mean, past the threshold, 0 to 2 000 m; where none is given, the aiming point.
     /// </param>

@@ -107,7 +107,8 @@ internal sealed class CircuitSolver
             : null;
     }
 
-    private static Outcome<Circuit, CircuitRefusal> Refuse(CircuitRefusalReason reason, string? leg, string why, params CircuitRefusalValue[] values) =>
+    private static Outcome<Circuit, CircuitRefusal> Refuse(
+        CircuitRefusalReason reason, string? leg, string why, params CircuitRefusalValue[] values) =>
         new CircuitRefusal(reason, leg, why, values).Outcome<Circuit>();
 
     /// <summary>A length in the unit that the plan gives its like in.</summary>

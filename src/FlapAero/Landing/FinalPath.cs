@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FlapAero;
 
-/// <summary>Height over the threshold and aiming point are one choice of the pilot's: on a path of one angle each gives the other.</summary>
+/// <summary>Height over the threshold and aiming point are one choice: the path's angle gives each from the other.</summary>
 public static class FinalPath
 {
     /// <summary>Where a path meets the runway, past the threshold: the point to aim at.</summary>
@@ -20,7 +20,7 @@ public static class FinalPath
     /// <param name="aimingPoint">d, past the threshold.</param>
     /// <param name="pathAngle">γ_p, over the ground.</param>
     /// <returns>h_t.</returns>
-    /// <exception cref="RefusedInputException">An angle outside its range, or a point that asks for a height outside its range.</exception>
+    /// <exception cref="RefusedInputException">An angle, or the height that the point asks for, outside its range.</exception>
     /// <example><code>FinalPath.ThresholdHeight(Length.FromMeters(290), Angle.FromDegrees(3)).Feet // 49.9</code></example>
     public static Length ThresholdHeight(Length aimingPoint, Angle pathAngle)
     {
@@ -31,7 +31,8 @@ public static class FinalPath
 
     /// <summary>A height over the threshold that a pilot may choose.</summary>
     internal static Length Over(
-        Length height, string what = "height over the threshold", [CallerArgumentExpression(nameof(height))] string? argument = null) =>
+        Length height, string what = "height over the threshold",
+        [CallerArgumentExpression(nameof(height))] string? argument = null) =>
         Require.Between(
             height, Length.FromMeters(5), Length.FromMeters(60), what,
             "Lower leaves no height to round out from; higher flies past the runway.", argument);

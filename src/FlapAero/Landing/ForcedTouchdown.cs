@@ -11,7 +11,8 @@ namespace FlapAero;
 /// </summary>
 public sealed class ForcedTouchdown
 {
-    internal ForcedTouchdown(LandingSetup setup, LandingInput normal, Outcome<LandingResult, LandingRefusal> landing, in LandingOutcome outcome)
+    internal ForcedTouchdown(
+        LandingSetup setup, LandingInput normal, Outcome<LandingResult, LandingRefusal> landing, in LandingOutcome outcome)
     {
         Outcome = landing;
         double perLift = 0.5 * normal.Density * normal.WingArea * outcome.TouchdownSpeed * outcome.TouchdownSpeed

@@ -28,7 +28,8 @@ public static class Landing
     /// An input that makes no sense, the message names it; a wind profile over a threshold height that it does not reach.
     /// </exception>
     /// <example><code>Landing.Fly(landing).Value.StopDistance.Meters // 550.4</code></example>
-    public static Outcome<LandingResult, LandingRefusal> Fly(LandingSetup setup, LandingConditions? conditions = null, Duration? interval = null)
+    public static Outcome<LandingResult, LandingRefusal> Fly(
+        LandingSetup setup, LandingConditions? conditions = null, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         double seconds = Interval(interval);
@@ -44,7 +45,8 @@ public static class Landing
     /// <returns>What became of each, in their order.</returns>
     /// <exception cref="RefusedInputException">An input that makes no sense; of several, the first.</exception>
     /// <example><code>Landing.FlyMany([landing, landing])[1].Value.StopDistance.Meters // 550.4</code></example>
-    public static IReadOnlyList<Outcome<LandingResult, LandingRefusal>> FlyMany(IReadOnlyList<LandingSetup> setups, Duration? interval = null)
+    public static IReadOnlyList<Outcome<LandingResult, LandingRefusal>> FlyMany(
+        IReadOnlyList<LandingSetup> setups, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setups);
         double seconds = Interval(interval);

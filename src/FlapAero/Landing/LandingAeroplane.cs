@@ -39,15 +39,7 @@ public sealed record LandingAeroplane
     public double? TailLimitLiftCoefficient { get; init; }
 
     /// <summary>T_i(V), thrust of the idling engine.</summary>
-    public required IdleThrust IdleThrust
-    {
-        get;
-        init
-        {
-            ArgumentNullException.ThrowIfNull(value);
-            field = value;
-        }
-    }
+    public required IdleThrust IdleThrust { get; init => field = Require.Given(value); }
 
     /// <summary>The aeroplane of a configuration, held off to a share of its lift, with its own idling propeller.</summary>
     /// <remarks>

@@ -32,7 +32,7 @@ public static class LandingRefusals
         LandingRefusal.NeverSlowsToTouchdown => "Close the throttle further: this idle thrust is too much.",
         LandingRefusal.NeverSettles => "Hold off nearer to the runway.",
         LandingRefusal.StopsBeforeNoseLowers => "Lower the nose earlier, at a greater share of the touchdown speed.",
-        LandingRefusal.DoesNotSlowOnTheRoll => "Lower the nose earlier and brake, with less idle thrust, or on a slope that leads down less.",
-        _ => "Brake more, with less idle thrust, or on a slope that leads down less.",
+        LandingRefusal.DoesNotSlowOnTheRoll => "Lower the nose and brake earlier, with less idle thrust or slope down.",
+        _ => "Brake more, with less idle thrust or slope down.",
     };
 }

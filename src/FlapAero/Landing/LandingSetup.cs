@@ -11,48 +11,16 @@ namespace FlapAero;
 public sealed record LandingSetup
 {
     /// <summary>The aeroplane.</summary>
-    public required LandingAeroplane Aeroplane
-    {
-        get;
-        init
-        {
-            ArgumentNullException.ThrowIfNull(value);
-            field = value;
-        }
-    }
+    public required LandingAeroplane Aeroplane { get; init => field = Require.Given(value); }
 
     /// <summary>The pilot.</summary>
-    public required LandingTechnique Technique
-    {
-        get;
-        init
-        {
-            ArgumentNullException.ThrowIfNull(value);
-            field = value;
-        }
-    }
+    public required LandingTechnique Technique { get; init => field = Require.Given(value); }
 
     /// <summary>The runway; dry, paved and level where none is given.</summary>
-    public Runway Runway
-    {
-        get;
-        init
-        {
-            ArgumentNullException.ThrowIfNull(value);
-            field = value;
-        }
-    } = new();
+    public Runway Runway { get; init => field = Require.Given(value); } = new();
 
     /// <summary>The air; standard sea level where none is given.</summary>
-    public Air Air
-    {
-        get;
-        init
-        {
-            ArgumentNullException.ThrowIfNull(value);
-            field = value;
-        }
-    } = Air.StandardSeaLevel;
+    public Air Air { get; init => field = Require.Given(value); } = Air.StandardSeaLevel;
 
     /// <summary>w, steady and the same at every height, negative from behind; a calm where none is given.</summary>
     public Speed Headwind { get; init; } = Speed.Zero;

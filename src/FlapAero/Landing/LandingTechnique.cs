@@ -39,7 +39,7 @@ public sealed record LandingTechnique
     /// <summary>f_n, the share of the touchdown speed at which the nose comes down.</summary>
     public required double NoseLowerSpeedFraction { get; init; }
 
-    /// <summary>What the pilot takes of the surface's braking, 0 for a pilot who does not brake to 1; the usual pilot's where none is given.</summary>
+    /// <summary>What the pilot takes of the surface's braking, 0 to 1; the usual pilot's where none is given.</summary>
     public double BrakingShare { get; init; } = LandingPilot.Usual.BrakingShare;
 
     /// <summary>Speed, height and path.</summary>

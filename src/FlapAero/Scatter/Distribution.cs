@@ -96,7 +96,8 @@ public abstract class Distribution
     /// <exception cref="RefusedInputException">A kind that no input is; values that are not finite, or out of order.</exception>
     /// <example><code>Distribution.Triangular(Duration.FromSeconds(1), Duration.FromSeconds(2), Duration.FromSeconds(6)).Mean.Seconds // 3.000</code></example>
     public static Distribution<T> Triangular<T>(T minimum, T mode, T maximum)
-        where T : struct => Of<T>([(nameof(minimum), minimum), (nameof(mode), mode), (nameof(maximum), maximum)], v => TriangularLaw(v[0], v[1], v[2]));
+        where T : struct => Of<T>([(nameof(minimum), minimum), (nameof(mode), mode), (nameof(maximum), maximum)],
+            v => TriangularLaw(v[0], v[1], v[2]));
 
     /// <summary>How far a value lies off the mean, in standard deviations.</summary>
     /// <remarks>Formula: (x − μ)/σ. Range: any finite value; a distribution that is not fixed. Source: [statistics].</remarks>
@@ -107,7 +108,7 @@ public abstract class Distribution
     public double StandardScore(double value)
     {
         if (Law.IsFixed)
-            throw Require.RefusedWhole(nameof(value), "A fixed value has no standard deviation to measure with: ask a distribution that varies.");
+            throw Require.RefusedWhole(nameof(value), "A fixed value has no standard deviation: ask a distribution that varies.");
         Require.Between(value, -1e300, 1e300, "value", "Nothing further away is drawn.");
         return (value - InUnit(Law.Mean)) / InUnit(Law.StandardDeviation);
     }
@@ -134,7 +135,8 @@ public abstract class Distribution
             return new(law([.. values.Select(value => new Parameter(value.Name, (double)(object)value.Value))]), null, null);
         if (like is not IQuantity { QuantityInfo: var kind } || !LandingVariables.IsKind(kind))
             throw Require.Refused(
-                first, "distribution", $"one of {typeof(T).Name}", "one of a quantity that a landing has as an input, or of double, such as 1.0",
+                first, "distribution", $"one of {typeof(T).Name}",
+                "one of a quantity that a landing has as an input, or of double, such as 1.0",
                 $"No input is a {typeof(T).Name}.");
         Parameter Given(string name, IQuantity value) => new(name, Require.In(value, kind.BaseUnitInfo.Value, name, name), value);
         return new(law([.. values.Select(value => Given(value.Name, (IQuantity)value.Value))]), kind, ((IQuantity)like).Unit);

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FlapAero;
 
-/// <summary>A distribution of one kind of value: the numbers of what is drawn, truncation included, in the unit that was given. Immutable.</summary>
+/// <summary>A distribution of one kind of value; its numbers are those of what is drawn, truncation included. Immutable.</summary>
 /// <typeparam name="T">The quantity, or double for a plain number.</typeparam>
 public sealed class Distribution<T> : Distribution
     where T : struct

@@ -21,91 +21,62 @@ public sealed record LandingSpread
 
     /// <inheritdoc cref="LandingVariable.Mass"/>
     public Distribution<Mass>? Mass { get => Of<Mass>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.WingArea"/>
     public Distribution<Area>? WingArea { get => Of<Area>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.Span"/>
     public Distribution<Length>? Span { get => Of<Length>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.WingHeight"/>
     public Distribution<Length>? WingHeight { get => Of<Length>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.ZeroLiftDragCoefficient"/>
     public Distribution<double>? ZeroLiftDragCoefficient { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.OswaldFactor"/>
     public Distribution<double>? OswaldFactor { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.MaximumLiftCoefficient"/>
     public Distribution<double>? MaximumLiftCoefficient { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.Density"/>
     public Distribution<Density>? Density { get => Of<Density>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.Headwind"/>
     public Distribution<Speed>? Headwind { get => Of<Speed>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.ThresholdHeight"/>
     public Distribution<Length>? ThresholdHeight { get => Of<Length>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.ThresholdSpeed"/>
     public Distribution<Speed>? ThresholdSpeed { get => Of<Speed>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.PathAngle"/>
     public Distribution<Angle>? PathAngle { get => Of<Angle>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.FlareTimeConstant"/>
     public Distribution<Duration>? FlareTimeConstant { get => Of<Duration>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.HoldOffHeight"/>
     public Distribution<Length>? HoldOffHeight { get => Of<Length>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.TouchdownLiftFraction"/>
     public Distribution<double>? TouchdownLiftFraction { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.PowerCutHeight"/>
     public Distribution<Length>? PowerCutHeight { get => Of<Length>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.PowerCutTime"/>
     public Distribution<Duration>? PowerCutTime { get => Of<Duration>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.IdleThrust"/>
     public Distribution<Force>? IdleThrust { get => Of<Force>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.NoseHighLiftCoefficient"/>
     public Distribution<double>? NoseHighLiftCoefficient { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.NoseLowerSpeedFraction"/>
     public Distribution<double>? NoseLowerSpeedFraction { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.LevelLiftCoefficient"/>
     public Distribution<double>? LevelLiftCoefficient { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.RollingFriction"/>
     public Distribution<double>? RollingFriction { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.BrakingFriction"/>
     public Distribution<double>? BrakingFriction { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.RunwaySlope"/>
     public Distribution<double>? RunwaySlope { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.GustChange"/>
     public Distribution<Speed>? GustChange { get => Of<Speed>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.GustStart"/>
     public Distribution<Duration>? GustStart { get => Of<Duration>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.GustLength"/>
     public Distribution<Duration>? GustLength { get => Of<Duration>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.IdleThrustSlope"/>
     public Distribution<double>? IdleThrustSlope { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.IdleThrustCurvature"/>
     public Distribution<double>? IdleThrustCurvature { get => Of<double>(); init => Put(value); }
-
     /// <inheritdoc cref="LandingVariable.SlipDragCoefficient"/>
     public Distribution<double>? SlipDragCoefficient { get => Of<double>(); init => Put(value); }
 

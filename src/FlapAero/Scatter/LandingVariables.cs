@@ -40,7 +40,7 @@ internal static class LandingVariables
     /// <summary>The quantity of an input; none for a plain number.</summary>
     public static QuantityInfo? Kind(LandingVariable variable) => Kinds.GetValueOrDefault(variable, PlainNumbers).Quantity;
 
-    /// <summary>An input's distribution by its law in SI units and degrees; messages about it speak in the unit it was given in.</summary>
+    /// <summary>An input's distribution by its law in SI and degrees; messages speak of it in the unit it was given in.</summary>
     public static Distribution Distributed(LandingVariable variable, DistributionLaw law, Enum? unit = null) =>
         Kinds.GetValueOrDefault(variable, PlainNumbers).Distributed(law, unit);
 
@@ -67,6 +67,7 @@ internal static class LandingVariables
     private sealed class InputKind<T>(QuantityInfo? quantity) : InputKind(quantity)
         where T : struct
     {
-        public override Distribution<T> Distributed(DistributionLaw law, Enum? unit) => new(law, Quantity, unit ?? Quantity?.BaseUnitInfo.Value);
+        public override Distribution<T> Distributed(DistributionLaw law, Enum? unit) =>
+            new(law, Quantity, unit ?? Quantity?.BaseUnitInfo.Value);
     }
 }
