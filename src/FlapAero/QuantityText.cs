@@ -31,7 +31,7 @@ public static partial class QuantityText
     /// <summary>The quantity in words: in the unit that aviation uses for it unless the format names another.</summary>
     /// <param name="quantity">Any quantity with a finite value.</param>
     /// <param name="format">An optional unit and an optional number pattern, for example <c>ft/min 0</c>.</param>
-    /// <param name="units">Where it is not aviation's, the unit named or customary gives way to that of the system, with its usual decimals.</param>
+    /// <param name="units">Where it is not aviation's, the unit named or customary gives way to that of the system, with its usual decimals and as many more as the format asks for beyond the usual.</param>
     /// <returns>The value with its unit, for example <c>51.1 kt</c>.</returns>
     /// <exception cref="RefusedInputException">
     /// The format is neither a unit of this quantity nor a pattern, or the value is not finite.
@@ -43,8 +43,19 @@ public static partial class QuantityText
         (string unitText, string? pattern) = Split(format);
         Enum unit = unitText.Length == 0 ? CustomaryUnit(quantity) : NamedUnit(quantity, unitText, format!);
         Enum shown = units.UnitFor(unit);
-        if (!shown.Equals(unit)) pattern = PatternOf(shown) is { } usual ? (pattern?.StartsWith('+') == true ? "+" : "") + usual : null;
+        if (!shown.Equals(unit)) pattern = InsteadOf(pattern, CustomaryPattern(unit), CustomaryPattern(shown));
         return In(quantity, shown, pattern);
+    }
+
+    /// <summary>The usual pattern of the unit shown, with as many more decimals as were asked for beyond the usual of the unit named.</summary>
+    private static string? InsteadOf(string? asked, string? usual, string? shown)
+    {
+        if (shown is null) return null;
+        int more = asked is null || usual is null ? 0 : Math.Max(0, Decimals(asked) - Decimals(usual));
+        string plus = asked?.StartsWith('+') == true ? "+" : "";
+        return more == 0 ? plus + shown : $"{plus}{shown}{(shown.Contains('.') ? "" : ".")}{new string('0', more)}";
+
+        static int Decimals(string pattern) => pattern.Contains('.') ? pattern.Length - pattern.IndexOf('.') - 1 : 0;
     }
 
     /// <summary>The quantity in words, in the unit it was made with.</summary>
@@ -93,7 +104,7 @@ public static partial class QuantityText
     private static string In(IQuantity quantity, Enum unit, string? pattern)
     {
         double value = Require.In(quantity, unit, "value to be put into words");
-        string number = Number(value, pattern ?? PatternOf(unit));
+        string number = Number(value, pattern ?? CustomaryPattern(unit));
         string abbreviation = Abbreviation(unit);
         if (abbreviation.Length == 0) return number;
         return unit is AngleUnit.Degree ? number + abbreviation : number + NoBreakSpace + abbreviation;
@@ -117,8 +128,7 @@ public static partial class QuantityText
         _ => quantity.Unit,
     };
 
-    /// <summary>The pattern of numbers that is customary for a unit; null for three significant digits.</summary>
-    internal static string? PatternOf(Enum unit) => unit switch
+    private static string? CustomaryPattern(Enum unit) => unit switch
     {
         SpeedUnit.Knot or SpeedUnit.MeterPerSecond => "0.0",
         SpeedUnit.FootPerMinute or SpeedUnit.KilometerPerHour or SpeedUnit.MilePerHour => "0",

@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace FlapAero.Handouts.Tests;
 
-/// <summary>A picture that moves, in a page and in a notebook's outputs: each step is that value's drawing, at once.</summary>
+/// <summary>
+/// A picture that moves, in a page and in a notebook's outputs: each step is that value's drawing, at once.
+/// </summary>
 [Collection<TestsOfMovingPages>]
 [Trait("Speed", "slow")]
 public sealed class MovingPictureTests(MovingPages pages, Browser browser)
@@ -42,13 +44,18 @@ public sealed class MovingPictureTests(MovingPages pages, Browser browser)
         await tab.Page.WaitForFunctionAsync("() => document.querySelector('.picture .plot-control:not([hidden])')");
         await tab.Page.FocusAsync(".picture .plot-control input");
 
-        foreach ((string key, int value) in ((string, int)[])[("End", 4), ("ArrowLeft", 3), ("Home", 0), ("ArrowRight", 1)])
+        foreach (
+            (string key, int value) in ((string, int)[])[("End", 4), ("ArrowLeft", 3), ("Home", 0), ("ArrowRight", 1)])
         {
             await tab.Page.Keyboard.PressAsync(key);
 
-            string drawn = await tab.AskAsync<string>($"new XMLSerializer().serializeToString({Figure}.querySelector('.plot-drawing svg'))");
+            string drawn =
+                await tab.AskAsync<string>(
+                    $"new XMLSerializer().serializeToString({Figure}.querySelector('.plot-drawing svg'))");
             Assert.Equal(XElement.Parse(nose.Frames[value].ToSvg()).ToString(), XElement.Parse(drawn).ToString());
-            Assert.Equal(nose.Frames[value].FindingText, await tab.AskAsync<string>($"{Figure}.querySelector('.plot-finding').textContent"));
+            Assert.Equal(
+                nose.Frames[value].FindingText,
+                await tab.AskAsync<string>($"{Figure}.querySelector('.plot-finding').textContent"));
             Assert.Equal(
                 nose.Frames[value].FindingText,
                 await tab.AskAsync<string>($"{Figure}.querySelector('.plot-drawing').getAttribute('aria-label')"));

@@ -19,6 +19,13 @@ public sealed class DisplayUnitsTests
         Assert.Equal("74.6 kW", Text(Power.FromMechanicalHorsepower(100), "hp 0"));
     }
 
+    [Theory]
+    [InlineData("ft 0.0", "0.2 m")]
+    [InlineData("ft +0.00", "+0.21 m")]
+    [InlineData("ft 0", "0 m")]
+    public void Of_MoreDecimalsThanUsual_KeepsAsManyMoreInSI(string format, string words) =>
+        Assert.Equal(words, Text(Length.FromFeet(0.7), format));
+
     [Fact]
     public void Of_InSI_LeavesAFormatThatIsAlreadySIAsItIs() =>
         Assert.Equal("30.87 m/s", Text(Speed.FromKnots(60), "m/s 0.00"));

@@ -34,6 +34,14 @@ internal static partial class Drawn
             LandingSetup.For(c, air: Air),
             interval: Duration.FromSeconds(0.25)).Value);
 
+    /// <summary>From 1000 ft before the threshold, so much above the path, to the usual height over it.</summary>
+    internal static IReadOnlyList<DescentPoint> Down(Configuration c, double above)
+    {
+        Length away = Length.FromFeet(1000), over = Length.FromFeet(50);
+        return c.StraightDescent(
+            c.ReferenceSpeed(Air), over + away * Math.Tan(Path.Radians) + Length.FromFeet(above), over, away)!;
+    }
+
     /// <summary>The points of the parts of one name, in their order.</summary>
     internal static double[][] Points(string svg, string part) =>
         [.. XElement.Parse(svg).Elements().Where(e => e.Attribute("data-part")?.Value == part)

@@ -87,4 +87,27 @@ public class LandedPictureTests
         // landing and back.
         Assert.True(wind[2] < wind[0] && wind[3] < wind[1]);
     }
+
+    [Theory]
+    [MemberData(nameof(Drawn.EachAeroplane), MemberType = typeof(Drawn))]
+    public void Final_ReadBack_HasThePathAndTheDescentsThreeTimesAsTall(int which)
+    {
+        Configuration up = Drawn.Flaps(which).Up;
+        Length away = Length.FromFeet(1000), over = Length.FromFeet(50),
+        high = over + away * Math.Tan(Drawn.Path.Radians) + Length.FromFeet(100);
+        IReadOnlyList<DescentPoint> down = Drawn.Down(up, 100);
+        string svg = Charts.Pictures.FinalFromTheSide("Final", Drawn.Path, ("too high", up, down)).ToSvg();
+        double[] descent = Drawn.Points(svg, "descent")[0], path = Drawn.Points(svg, "path")[0],
+        surface = Drawn.Points(svg, "surface")[0];
+        double scale = (descent[^2] - descent[0]) / away.Meters;
+        Assert.Equal(high.Meters, (surface[1] - descent[1]) / (3 * scale), 0.4);
+        Assert.Equal(over.Meters, (surface[1] - descent[^1]) / (3 * scale), 0.4);
+        Assert.Equal(Math.Tan(Drawn.Path.Radians), (path[3] - path[1]) / (path[2] - path[0]) / 3, 0.001);
+        // The path, carried on, meets the runway where the usual pilot aims.
+        Assert.Equal(over.Meters / Math.Tan(Drawn.Path.Radians), (path[2] - surface[2]) / scale, 1.0);
+        Assert.Throws<RefusedInputException>(
+            () => Charts.Pictures.FinalFromTheSide("Final", Drawn.Path, ("none", up, [])));
+        Assert.Throws<RefusedInputException>(
+            () => Charts.Pictures.FinalFromTheSide("Final", Angle.Zero, ("too high", up, down)));
+    }
 }

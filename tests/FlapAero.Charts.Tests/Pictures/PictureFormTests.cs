@@ -28,6 +28,8 @@ public class PictureFormTests
                     ForcesAtAMoment.Of("final, full flap", Drawn.Final(full)),
                     ForcesAtAMoment.Of("idle glide, up", up.GlideIdling(up.ReferenceSpeed(Drawn.Air))!),
                     ForcesAtAMoment.Of("idle glide, full", full.GlideIdling(full.ReferenceSpeed(Drawn.Air))!)),
+                Charts.Pictures.FinalFromTheSide(
+                    "Final", Drawn.Path, ("as meant", up, Drawn.Down(up, 0)), ("too high", up, Drawn.Down(up, 100))),
                 Charts.Pictures.RoundOut("Round-out", landings),
                 Charts.Pictures.RunwayFromAbove("Runway", Quillmere.Runway24, landings),
                 Charts.Pictures.RunwayFromAbove("Runway", Quillmere.Runway24, landings[0]),
