@@ -43,7 +43,7 @@ public static partial class QuantityText
         (string unitText, string? pattern) = Split(format);
         Enum unit = unitText.Length == 0 ? CustomaryUnit(quantity) : NamedUnit(quantity, unitText, format!);
         Enum shown = units.UnitFor(unit);
-        if (!shown.Equals(unit)) pattern = InsteadOf(pattern, CustomaryPattern(unit), CustomaryPattern(shown));
+        if (!shown.Equals(unit)) pattern = InsteadOf(pattern, PatternOf(unit), PatternOf(shown));
         return In(quantity, shown, pattern);
     }
 
@@ -104,7 +104,7 @@ public static partial class QuantityText
     private static string In(IQuantity quantity, Enum unit, string? pattern)
     {
         double value = Require.In(quantity, unit, "value to be put into words");
-        string number = Number(value, pattern ?? CustomaryPattern(unit));
+        string number = Number(value, pattern ?? PatternOf(unit));
         string abbreviation = Abbreviation(unit);
         if (abbreviation.Length == 0) return number;
         return unit is AngleUnit.Degree ? number + abbreviation : number + NoBreakSpace + abbreviation;
@@ -128,7 +128,8 @@ public static partial class QuantityText
         _ => quantity.Unit,
     };
 
-    private static string? CustomaryPattern(Enum unit) => unit switch
+    /// <summary>The pattern of numbers that is customary for a unit; null for three significant digits.</summary>
+    internal static string? PatternOf(Enum unit) => unit switch
     {
         SpeedUnit.Knot or SpeedUnit.MeterPerSecond => "0.0",
         SpeedUnit.FootPerMinute or SpeedUnit.KilometerPerHour or SpeedUnit.MilePerHour => "0",

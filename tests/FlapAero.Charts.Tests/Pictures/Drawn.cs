@@ -39,7 +39,7 @@ internal static partial class Drawn
     {
         Length away = Length.FromFeet(1000), over = Length.FromFeet(50);
         return c.StraightDescent(
-            c.ReferenceSpeed(Air), over + away * Math.Tan(Path.Radians) + Length.FromFeet(above), over, away)!;
+            c.ReferenceSpeed(Air), over + away * Math.Tan(Path.Radians) + Length.FromFeet(above), over, away).Value;
     }
 
     /// <summary>The points of the parts of one name, in their order.</summary>
