@@ -31,6 +31,22 @@ public sealed class RollLawTests
         Math.Log((2 + squared * 900) / (2 + squared * 400)) / (2 * squared), new RollLaw(2, 0, squared).Distance(30, 20),
         1e-15 / Math.Abs(squared) + 1e-12);
 
+    /// <summary>A thrust that grows with the airspeed leaves least deceleration half-way; the arc tangent is past a quarter turn.</summary>
+    [Theory]
+    [InlineData(0.26493, -0.027769, 0.00076171, 29.2, 16.9)]
+    [InlineData(1.2, -0.2, 0.009, 30, 0)]
+    [InlineData(1.2, -0.2, 0.009, 22.3, 0)]
+    [InlineData(0.30, -0.027769, 0.00076171, 29.2, 16.9)]
+    public void TimeAndDistance_LeastDecelerationHalfWay_AreTheIntegrals(double constant, double linear, double squared, double from, double to)
+    {
+        var law = new RollLaw(constant, linear, squared);
+        double Over(Func<double, double> of) => MathNet.Numerics.Integration.DoubleExponentialTransformation.Integrate(of, to, from, 1e-12);
+
+        Assert.True(law.Slows(from, to));
+        Assert.Equal(1, law.Time(from, to) / Over(v => 1 / law.At(v)), 1e-9);
+        Assert.Equal(1, law.Distance(from, to) / Over(v => v / law.At(v)), 1e-9);
+    }
+
     [Fact]
     public void Distance_NextToNoE_IsThatOfConstantDeceleration() => Assert.Equal(125, new RollLaw(2, 0, 1e-30).Distance(30, 20), 1e-12);
 

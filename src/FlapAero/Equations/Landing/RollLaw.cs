@@ -34,8 +34,13 @@ internal readonly record struct RollLaw(double Constant, double Linear, double S
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Time(double from, double to)
     {
-        double linear = (from - to) / (Constant + 0.5 * Linear * (from + to) + Squared * from * to);
-        return linear * ArcTangentRatio((Constant * Squared - 0.25 * Linear * Linear) * linear * linear);
+        double fall = from - to, turn = Constant + 0.5 * Linear * (from + to) + Squared * from * to;
+        double bend = Constant * Squared - 0.25 * Linear * Linear;
+        // Past a quarter turn the tangent changes its sign: so slow in the middle is only a thrust that grows with the airspeed.
+        if (!(turn > 0))
+            return Math.Atan2(Math.Sqrt(bend) * fall, turn) / Math.Sqrt(bend);
+        double linear = fall / turn;
+        return linear * ArcTangentRatio(bend * linear * linear);
     }
 
     /// <summary>∫ V dV/(C + B V + E V²), the distance through the air.</summary>
