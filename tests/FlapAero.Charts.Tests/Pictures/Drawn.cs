@@ -42,6 +42,16 @@ internal static partial class Drawn
             c.ReferenceSpeed(Air), over + away * Math.Tan(Path.Radians) + Length.FromFeet(above), over, away)!;
     }
 
+    /// <summary>A right-hand circuit with flaps up.</summary>
+    internal static Circuit Circuit(Wind wind)
+    {
+        Configuration up = Flaps(0).Up;
+        CircuitPlan plan = DemoCircuits.PlanFor(up, up, up, Air, RotationalSpeed.FromRevolutionsPerMinute(1300))
+            .With(new CircuitRunway(Quillmere.Runway24.Direction, Quillmere.Runway24.ThresholdHeight), wind,
+                CircuitHand.Right);
+        return FlapAero.Circuit.Backwards(plan).Solved;
+    }
+
     /// <summary>The points of the parts of one name, in their order.</summary>
     internal static double[][] Points(string svg, string part) =>
         [.. XElement.Parse(svg).Elements().Where(e => e.Attribute("data-part")?.Value == part)
