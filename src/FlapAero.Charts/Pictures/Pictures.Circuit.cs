@@ -37,9 +37,13 @@ public static partial class Pictures
         if (inks.Length == 2 && inks[0] == inks[1]) inks[1] = Palette.Changed;
         for (int i = 0; i < circuits.Count; i++) DrawTrack(sketch, circuits[i].Circuit, inks[i], On);
         for (int i = 0; i < circuits.Count; i++)
+        {
+            double edge = i == 0 ? 2 : Picture.Width - 2, inwards = i == 0 ? 56 : -56;
             sketch.Heading(
-                circuits[i].Name, new Point(i == 0 ? 2 : Picture.Width - 2, 11), inks[i].Text, i == 0
-                    ? LabelStand.Start : LabelStand.End);
+                circuits[i].Name, new Point(edge, 11), inks[i].Text, i == 0 ? LabelStand.Start : LabelStand.End);
+            // In grey print the dash says which is which.
+            sketch.Line(PicturePart.Path.Named("sample"), inks[i], new Point(edge, 25), new Point(edge + inwards, 25));
+        }
         Circuit first = circuits[0].Circuit;
         foreach (
             (string leg, CircuitLeg at) in ((string, CircuitLeg)[])[

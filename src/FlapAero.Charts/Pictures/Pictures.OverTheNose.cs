@@ -38,6 +38,7 @@ public static partial class Pictures
             Row("speed, CAS", views, view => $"{view.Flight.Airspeed.Calibrated}"),
             Row("eye above the runway", views, view => $"{view.EyeHeight:ft 0}"),
             Row("wheels before the threshold", views, view => $"{view.BeforeThreshold:ft 0}"),
+            Row("ring past the threshold", views, view => $"{view.RingPastThreshold:ft 0}"),
             Row("pitch attitude", views, view => $"{view.Flight.PitchAttitude:+0.0}"),
             Row("path below the level line", views, view => $"{view.PathBelowLevelLine:0.0}"),
             Row("path above the cowling's edge", views, view => $"{CowlingBelowEye - view.PathBelowLevelLine:+0.0}"));
@@ -49,10 +50,13 @@ public static partial class Pictures
         foreach (PilotsView view in views)
         {
             Angle above = CowlingBelowEye - view.PathBelowLevelLine;
-            Words nose = $"{Capital(view.Name)}: nose {view.Flight.PitchAttitude:+0.0}, ring ";
+            Words nose = $"{Capital(view.Name)}: nose {view.Flight.PitchAttitude:+0.0}; ring ";
+            Words place = view.RingPastThreshold >= Length.Zero ? (Words)$"{view.RingPastThreshold:ft 0} past the threshold, "
+                : (Words)$"{-view.RingPastThreshold:ft 0} before the threshold, ";
             Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. "
-                : (Words)$"hidden, {-above:0.0} below the cowling. ";
+                : (Words)$"hidden, {-above:0.0} below the cowling's edge. ";
             words.AppendFormatted(nose);
+            words.AppendFormatted(place);
             words.AppendFormatted(end);
         }
         return words;

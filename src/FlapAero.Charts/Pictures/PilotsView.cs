@@ -75,5 +75,8 @@ public sealed record PilotsView
     /// <summary>How far below the fuselage's level line the path leads: α − i_w, whatever the path's angle.</summary>
     internal Angle PathBelowLevelLine => (Flight.PitchAttitude - Flight.PathAngle).ToUnit(AngleUnit.Degree);
 
+    /// <summary>Where the eye's own path meets the runway's level.</summary>
+    internal Length RingPastThreshold => EyeHeight / Math.Tan(-Flight.PathAngle.Radians) - BeforeThreshold;
+
     internal SeriesStyle Style => Palette.For(Flight.Configuration);
 }

@@ -42,6 +42,16 @@ internal static partial class Drawn
             c.ReferenceSpeed(Air), over + away * Math.Tan(Path.Radians) + Length.FromFeet(above), over, away).Value;
     }
 
+    /// <summary>A right-hand circuit with flaps up.</summary>
+    internal static Circuit Circuit(Wind wind)
+    {
+        Configuration up = Flaps(0).Up;
+        CircuitPlan plan = DemoCircuits.PlanFor(up, up, up, Air, RotationalSpeed.FromRevolutionsPerMinute(1300))
+            .With(Quillmere.Runway24, wind,
+                CircuitHand.Right);
+        return FlapAero.Circuit.Backwards(plan).Value;
+    }
+
     /// <summary>The points of the parts of one name, in their order.</summary>
     internal static double[][] Points(string svg, string part) =>
         [.. XElement.Parse(svg).Elements().Where(e => e.Attribute("data-part")?.Value == part)

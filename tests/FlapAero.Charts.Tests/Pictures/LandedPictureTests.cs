@@ -68,12 +68,8 @@ public class LandedPictureTests
     [Fact]
     public void Circuit_ReadBack_IsToScaleAndTurnsWhereTheCircuitDoes()
     {
-        Configuration up = Drawn.Flaps(0).Up;
         Runway runway = Quillmere.Runway24;
-        CircuitPlan plan = DemoCircuits.PlanFor(up, up, up, Drawn.Air, RotationalSpeed.FromRevolutionsPerMinute(1300))
-            .With(runway, Quillmere.Saturday.Wind.Mean,
-                CircuitHand.Right);
-        Circuit circuit = Circuit.Backwards(plan).Value;
+        Circuit circuit = Drawn.Circuit(Quillmere.Saturday.Wind.Mean);
         string svg = Charts.Pictures.CircuitFromAbove("Circuit", runway, ("flaps up", circuit)).ToSvg();
         double[] strip = Drawn.Points(svg, "runway")[0], wind = Drawn.Points(svg, "wind")[0];
         double scale = (strip[2] - strip[0]) / 780, centre = (strip[1] + strip[5]) / 2;

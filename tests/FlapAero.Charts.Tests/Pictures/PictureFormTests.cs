@@ -35,6 +35,11 @@ public class PictureFormTests
                 Charts.Pictures.RunwayFromAbove("Runway", Quillmere.Runway24, landings[0]),
             ];
         }),
+        Charts.Pictures.CircuitFromAbove(
+            "Circuit", Quillmere.Runway24, ("flaps up, no wind", Drawn.Circuit(new Wind(Angle.Zero, Speed.Zero)))),
+        Charts.Pictures.CircuitFromAbove(
+            "Circuit", Quillmere.Runway24, ("no wind", Drawn.Circuit(new Wind(Angle.Zero, Speed.Zero))),
+            ("in Saturday's wind", Drawn.Circuit(Quillmere.Saturday.Wind.Mean))),
     ];
 
     private static MovingPicture Moving
@@ -85,7 +90,7 @@ public class PictureFormTests
         Assert.Contains(
             LabelText.Plain(picture.CaptionText)[..40], figure.QuerySelector("figcaption")!.TextContent,
             StringComparison.Ordinal);
-        Assert.True(figure.QuerySelectorAll("details.plot-numbers td").Length > 4);
+        Assert.True(figure.QuerySelectorAll("details.plot-numbers td").Length >= 4);
         Assert.Null(figure.QuerySelector("script"));
         Assert.DoesNotContain(
             XElement.Parse(picture.ToSvg()).DescendantsAndSelf(), e => e.Attribute("id") is not null

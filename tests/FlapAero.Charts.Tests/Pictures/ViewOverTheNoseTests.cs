@@ -66,6 +66,8 @@ public class ViewOverTheNoseTests
         double[][] runway = Drawn.Points(picture.ToSvg(), "runway"), horizon = Drawn.Points(picture.ToSvg(), "horizon");
         Assert.True(horizon[0][1] > horizon[1][1]);
         Assert.True(runway[0][3] > runway[1][3]);
+        // The eye crosses the threshold 56 ft up, and 56/tan 3.5° is 916.
+        Assert.Contains("916\u00A0ft past the threshold", picture.FindingText, StringComparison.Ordinal);
         Assert.Contains("Flaps up: nose +2.3°", picture.FindingText, StringComparison.Ordinal);
     }
 
