@@ -13,9 +13,9 @@ internal static partial class ArtefactText
 {
     private const string Picture = "data:image/svg+xml";
 
-    /// <summary>A page without the scripts that every page of this project carries alike: they are long, and say nothing.</summary>
+    /// <summary>A page without the scripts and the type face that every page of this project carries alike: they are long, and say nothing.</summary>
     public static string WithoutScripts(string page) =>
-        PageShell.Scripts.Aggregate(page, (rest, script) => rest.Replace(script, "", StringComparison.Ordinal));
+        PageShell.CarriedAlike.Aggregate(page, (rest, script) => rest.Replace(script, "", StringComparison.Ordinal));
 
     /// <summary>What an element says, with all in it.</summary>
     public static string Of(INode node)
