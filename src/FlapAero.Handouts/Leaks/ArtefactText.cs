@@ -13,9 +13,14 @@ internal static partial class ArtefactText
 {
     private const string Picture = "data:image/svg+xml";
 
-    /// <summary>A page without the scripts and the type face that every page of this project carries alike: they are long, and say nothing.</summary>
-    public static string WithoutScripts(string page) =>
-        PageShell.CarriedAlike.Aggregate(page, (rest, script) => rest.Replace(script, "", StringComparison.Ordinal));
+    /// <summary>A page without the scripts that every page of this project carries alike: they are long, and say nothing.</summary>
+    public static string WithoutScripts(string page) => Without(PageShell.Scripts, page);
+
+    /// <summary>A page without all that every page carries alike: what is left is its own.</summary>
+    public static string Own(string page) => Without(PageShell.CarriedAlike, page);
+
+    private static string Without(IReadOnlyList<string> parts, string page) =>
+        parts.Aggregate(page, (rest, part) => rest.Replace(part, "", StringComparison.Ordinal));
 
     /// <summary>What an element says, with all in it.</summary>
     public static string Of(INode node)

@@ -41,7 +41,7 @@ internal static partial class LeakSearch
 
     private static List<string> InPage(Artefact artefact, Secrets secrets)
     {
-        using IHtmlDocument page = new HtmlParser().ParseDocument(ArtefactText.WithoutScripts(artefact.Content));
+        using IHtmlDocument page = new HtmlParser().ParseDocument(ArtefactText.Own(artefact.Content));
         var leaks = new List<string>(InText(artefact.Name, ArtefactText.Of(page), secrets));
         foreach (AnswerKey key in secrets.Keys)
             foreach (IElement form in page.QuerySelectorAll("form.try").Where(f => f.GetAttribute("data-seal") == key.Seal))

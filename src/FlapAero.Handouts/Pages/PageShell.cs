@@ -24,8 +24,11 @@ internal static class PageShell
     private static readonly Lazy<string> Projecting = Script(() => Assets.Projector);
     private static readonly Lazy<string> Page = Script(() => Assets.Script);
 
-    /// <summary>What pages carry alike, as it stands in them: the scripts, and the type face, whose letters are no words.</summary>
-    public static IReadOnlyList<string> CarriedAlike => [Assets.Typeface.Trim(), Figures.Value, Answers.Value, Predictions.Value, Values.Value, Kept.Value, Projecting.Value, Page.Value];
+    /// <summary>The scripts that pages carry alike, as they stand in them.</summary>
+    public static IReadOnlyList<string> Scripts => [Figures.Value, Answers.Value, Predictions.Value, Values.Value, Kept.Value, Projecting.Value, Page.Value];
+
+    /// <summary>What pages carry alike: the scripts, and the type face, whose letters are no words.</summary>
+    public static IReadOnlyList<string> CarriedAlike => [Assets.Typeface.Trim(), .. Scripts];
 
     public static string FileName(LessonNotebook notebook, Edition edition) => notebook.Stem + edition switch
     {

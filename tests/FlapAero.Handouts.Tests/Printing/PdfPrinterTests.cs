@@ -1,4 +1,5 @@
 using System.Text;
+using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -42,6 +43,20 @@ public sealed class PdfPrinterTests
         Assert.Equal("D:20000101000000+00'00'", pdf.Information.ModifiedDate);
         Assert.Equal(2, pdf.NumberOfPages);
         Assert.All(pdf.GetPages(), page => Assert.StartsWith($"page{page.Number}of2", Letters(page), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task PrintAsync_Page_KeepsThePagesOwnTypeFace()
+    {
+        await using PdfPrinter printer = await StartAsync();
+        string page = PageShell.ToHtml(new PageFrame("A sheet", "sheet", "Skip to the sheet", "<h1>First</h1>", "", "<p>Some words.</p>"));
+
+        using PdfDocument pdf = PdfDocument.Open(await PrintAsync(printer, page));
+
+        // What stands in the margin is the printer's own.
+        Assert.All(
+            pdf.GetPage(1).Letters.Where(letter => letter.StartBaseLine.Y > 60 && char.IsLetter(letter.Value[0])),
+            letter => Assert.Contains("Inter", letter.FontName, StringComparison.Ordinal));
     }
 
     [Fact]
