@@ -27,13 +27,7 @@ function drawFigures(bringPlotly) {
 
   // A picture is moved in place: each value says what it changes in which element of the drawing. A notebook has the drawing
   // as an image; its text becomes the drawing. On paper the picture starts again.
-  const preparePicture = (figure) => {
-    known.add(figure);
-    const still = figure.querySelector(".plot-drawing");
-    const source = figure.querySelector("script.plot-data");
-    if (!still || !source) return;
-    let read;
-    const plot = () => read ??= JSON.parse(source.textContent);
+  const preparePicture = (figure, still, plot) => {
     const drawing = () => {
       const image = still.querySelector("img");
       if (image) {
@@ -70,14 +64,14 @@ function drawFigures(bringPlotly) {
 
   // The still drawing stays for print and for readers without scripts.
   const prepare = (figure) => {
-    if (figure.classList.contains("picture")) return preparePicture(figure);
     const still = figure.querySelector(".plot-drawing");
     const source = figure.querySelector("script.plot-data");
     if (!still || !source) return;
     known.add(figure);
-    figure.classList.add("is-coming");
     let read;
     const plot = () => read ??= JSON.parse(source.textContent);
+    if (figure.classList.contains("picture")) return preparePicture(figure, still, plot);
+    figure.classList.add("is-coming");
     const live = document.createElement("div");
     live.className = "plot-live";
     live.setAttribute("role", "img");

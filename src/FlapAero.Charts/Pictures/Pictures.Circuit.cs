@@ -64,17 +64,8 @@ public static partial class Pictures
             Row("height there", circuits, view => $"{view.Circuit.HeightRollingOut:ft 0}"));
     }
 
-    private static Words FindingOf(IReadOnlyList<(string Name, Circuit Circuit)> circuits)
-    {
-        var words = new Words(0, circuits.Count);
-        foreach ((string name, Circuit circuit) in circuits)
-        {
-            Words one =
-                $"{Capital(name)}: the turn to base begins {circuit.BaseTurnPastAbeam:nmi 0.00} past abeam, final {circuit.LengthOfFinal:nmi 0.00} before the threshold, {circuit.HeightRollingOut:ft 0} up. ";
-            words.AppendFormatted(one);
-        }
-        return words;
-    }
+    private static Words FindingOf(IReadOnlyList<(string Name, Circuit Circuit)> circuits) => Each(circuits, view =>
+        (Words)$"{Capital(view.Name)}: the turn to base begins {view.Circuit.BaseTurnPastAbeam:nmi 0.00} past abeam, final {view.Circuit.LengthOfFinal:nmi 0.00} before the threshold, {view.Circuit.HeightRollingOut:ft 0} up. ");
 
     private static void DrawStrip(Sketch sketch, Runway runway, Func<double, double, Point> on, double scale)
     {

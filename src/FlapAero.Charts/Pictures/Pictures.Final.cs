@@ -74,15 +74,6 @@ public static partial class Pictures
     }
 
     private static Words FindingOf(
-        IReadOnlyList<(string Name, Configuration Configuration, IReadOnlyList<DescentPoint> Down)> descents)
-    {
-        var words = new Words(0, descents.Count);
-        foreach ((string name, _, IReadOnlyList<DescentPoint> down) in descents)
-        {
-            Words one =
-                $"{Capital(name)}: from {down[0].Height:ft 0} to {down[^1].Height:ft 0} over the threshold, there at {down[^1].Airspeed.True} true. ";
-            words.AppendFormatted(one);
-        }
-        return words;
-    }
+        IReadOnlyList<(string Name, Configuration Configuration, IReadOnlyList<DescentPoint> Down)> descents) => Each(descents, view =>
+        (Words)$"{Capital(view.Name)}: from {view.Down[0].Height:ft 0} to {view.Down[^1].Height:ft 0} over the threshold, there at {view.Down[^1].Airspeed.True} true. ");
 }

@@ -46,17 +46,8 @@ public static partial class Pictures
             Row("pitch attitude θ", moments, moment => $"{moment.PitchAttitude:+0.0}"));
     }
 
-    private static Words FindingOf(IReadOnlyList<ForcesAtAMoment> moments)
-    {
-        var words = new Words(0, moments.Count);
-        foreach (ForcesAtAMoment moment in moments)
-        {
-            Words one =
-                $"{Capital(moment.Name)}: drag {moment.Drag:lbf 0}, thrust {moment.Thrust:lbf 0}, lift {moment.Lift:lbf 0} for a weight of {moment.Weight:lbf 0}, path {moment.PathAngle:+0.0}. ";
-            words.AppendFormatted(one);
-        }
-        return words;
-    }
+    private static Words FindingOf(IReadOnlyList<ForcesAtAMoment> moments) => Each(moments, moment =>
+        (Words)$"{Capital(moment.Name)}: drag {moment.Drag:lbf 0}, thrust {moment.Thrust:lbf 0}, lift {moment.Lift:lbf 0} for a weight of {moment.Weight:lbf 0}, path {moment.PathAngle:+0.0}. ");
 
     private static void DrawForces(Sketch sketch, ForcesAtAMoment moment, Box box, double scale)
     {

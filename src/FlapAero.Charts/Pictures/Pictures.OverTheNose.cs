@@ -44,23 +44,16 @@ public static partial class Pictures
             Row("path above the cowling's edge", views, view => $"{CowlingBelowEye - view.PathBelowLevelLine:+0.0}"));
     }
 
-    private static Words FindingOf(IReadOnlyList<PilotsView> views)
+    private static Words FindingOf(IReadOnlyList<PilotsView> views) => Each(views, view =>
     {
-        var words = new Words(0, 4 * views.Count);
-        foreach (PilotsView view in views)
-        {
-            Angle above = CowlingBelowEye - view.PathBelowLevelLine;
-            Words nose = $"{Capital(view.Name)}: nose {view.Flight.PitchAttitude:+0.0}; ring ";
-            Words place = view.RingPastThreshold >= Length.Zero ? (Words)$"{view.RingPastThreshold:ft 0} past the threshold, "
-                : (Words)$"{-view.RingPastThreshold:ft 0} before the threshold, ";
-            Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. "
-                : (Words)$"hidden, {-above:0.0} below the cowling's edge. ";
-            words.AppendFormatted(nose);
-            words.AppendFormatted(place);
-            words.AppendFormatted(end);
-        }
-        return words;
-    }
+        Angle above = CowlingBelowEye - view.PathBelowLevelLine;
+        Words nose = $"{Capital(view.Name)}: nose {view.Flight.PitchAttitude:+0.0}; ring ";
+        Words place = view.RingPastThreshold >= Length.Zero ? (Words)$"{view.RingPastThreshold:ft 0} past the threshold, "
+            : (Words)$"{-view.RingPastThreshold:ft 0} before the threshold, ";
+        Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. "
+            : (Words)$"hidden, {-above:0.0} below the cowling's edge. ";
+        return (Words)$"{nose}{place}{end}";
+    });
 
     private static void DrawView(Sketch sketch, Runway runway, PilotsView view, Box box, bool isFirst)
     {
@@ -93,7 +86,7 @@ public static partial class Pictures
     {
         double before = view.BeforeThreshold.Meters, down = -view.EyeHeight.Meters,
             length = runway.LengthAvailable.Meters;
-        double aiming = LandingPilot.Usual.ThresholdHeight.Meters / Math.Tan(-view.Flight.PathAngle.Radians);
+        double aiming = FinalPath.AimingPoint(LandingPilot.Usual.ThresholdHeight, -view.Flight.PathAngle).Meters;
         IReadOnlyList<Point> Seen(IEnumerable<(double Along, double Across)> area) =>
             Clip.Area(
                 eye.See([.. area.Select(p => new Space(before + p.Along, p.Across, down + runway.Slope * p.Along))]),
@@ -116,6 +109,14 @@ public static partial class Pictures
         var edge = Enumerable.Range(-12, 25).Select(i => new Point(
             middle + i * box.Width / 24, top + 16 * Math.Pow(i / 12.0, 2) + 6 * Math.Pow(i / 12.0, 4)));
         return Clip.Area([.. edge, new Point(box.Right, box.Bottom), new Point(box.Left, box.Bottom)], box);
+    }
+
+    /// <summary>What is said of each, one after the other.</summary>
+    private static Words Each<T>(IEnumerable<T> views, Func<T, Words> said)
+    {
+        var words = new Words(0, 0);
+        foreach (T view in views) words.AppendFormatted(said(view));
+        return words;
     }
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];

@@ -58,18 +58,12 @@ public static partial class Pictures
     private static IEnumerable<(LandedView Landing, LandingPoint Point)> Moments(IEnumerable<LandedView> landings) =>
         landings.SelectMany(landing => landing.RoundOut.Select(point => (landing, point)));
 
-    private static Words FindingOf(IReadOnlyList<LandedView> landings)
+    private static Words FindingOf(IReadOnlyList<LandedView> landings) => Each(landings, landing =>
     {
-        var words = new Words(0, landings.Count);
-        foreach (LandedView landing in landings)
-        {
-            (LandingPoint begin, LandingPoint end) = (landing.RoundOut[0], landing.RoundOut[^1]);
-            Words one =
-                $"{Capital(landing.Name)}: from {begin.Distance:ft 0} to {end.Distance:ft 0} the nose rises from {landing.AttitudeAt(begin):+0.0} to {landing.AttitudeAt(end):+0.0}; where the wheels touch, the tail is {TailClearance(landing, end):ft 0.0} up. ";
-            words.AppendFormatted(one);
-        }
-        return words;
-    }
+        (LandingPoint begin, LandingPoint end) = (landing.RoundOut[0], landing.RoundOut[^1]);
+        return (Words)
+            $"{Capital(landing.Name)}: from {begin.Distance:ft 0} to {end.Distance:ft 0} the nose rises from {landing.AttitudeAt(begin):+0.0} to {landing.AttitudeAt(end):+0.0}; where the wheels touch, the tail is {TailClearance(landing, end):ft 0.0} up. ";
+    });
 
     private static void DrawMoment(Sketch sketch, LandedView landing, LandingPoint moment, Point ground, double scale)
     {

@@ -29,7 +29,7 @@ public static partial class Pictures
                 nameof(landings), $"A runway is drawn with one or two landings; here are {landings.Count}.");
         double length = runway.LengthAvailable.Meters,
             longest = Math.Max(length, landings.Max(landing => landing.Result.StopDistance.Meters));
-        double scale = (Picture.Width - 16) / longest, aiming = AimingPointOf(LandingPilot.Usual);
+        double scale = (Picture.Width - 16) / longest, aiming = FinalPath.AimingPoint(LandingPilot.Usual.ThresholdHeight, LandingPilot.Usual.PathAngle).Meters;
         double half = Widened * RunwayPaint.HalfWidth * scale;
         bool isAlone = landings.Count == 1;
         double middle = (isAlone ? 7 : 4) * RowHeight + 18 + half;
@@ -59,26 +59,16 @@ public static partial class Pictures
             Row("end of the runway", landings, _ => $"{runway.LengthAvailable:ft 0}"));
     }
 
-    /// <summary>Where a path over the threshold meets the runway, in metres.</summary>
-    private static double AimingPointOf(LandingPilot pilot) =>
-        pilot.ThresholdHeight.Meters / Math.Tan(pilot.PathAngle.Radians);
-
-    private static Words FindingOf(Runway runway, IReadOnlyList<LandedView> landings)
+    private static Words FindingOf(Runway runway, IReadOnlyList<LandedView> landings) => Each(landings, landing =>
     {
-        var words = new Words(0, landings.Count);
-        foreach (LandedView landing in landings)
-        {
-            Length beyond = landing.Result.TouchdownDistance - runway.EndOfFirstThird;
-            Words third = beyond > Length.Zero ? (Words)$"{beyond:ft 0} beyond the first third"
-                : (Words)$"{-beyond:ft 0} before the end of the first third";
-            Length left = runway.LengthAvailable - landing.Result.StopDistance;
-            Words end = left >= Length.Zero ? (Words)$"{left:ft 0} before the end"
-                : (Words)$"{-left:ft 0} past the end";
-            Words one = $"{Capital(landing.Name)}: the wheels touch {third}; the aeroplane stops {end}. ";
-            words.AppendFormatted(one);
-        }
-        return words;
-    }
+        Length beyond = landing.Result.TouchdownDistance - runway.EndOfFirstThird;
+        Words third = beyond > Length.Zero ? (Words)$"{beyond:ft 0} beyond the first third"
+            : (Words)$"{-beyond:ft 0} before the end of the first third";
+        Length left = runway.LengthAvailable - landing.Result.StopDistance;
+        Words end = left >= Length.Zero ? (Words)$"{left:ft 0} before the end"
+            : (Words)$"{-left:ft 0} past the end";
+        return (Words)$"{Capital(landing.Name)}: the wheels touch {third}; the aeroplane stops {end}. ";
+    });
 
     /// <summary>
     /// A landing on one side of the runway: what lies nearer to the threshold has its label nearer to the runway, so

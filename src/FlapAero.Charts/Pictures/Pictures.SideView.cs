@@ -34,17 +34,8 @@ public static partial class Pictures
             Row("flap angle", flights, view => $"{view.Flight.Configuration.Flaps.Deflection:0}"));
     }
 
-    private static Words FindingOf(IReadOnlyList<(string Name, SteadyFlight Flight)> flights)
-    {
-        var words = new Words(0, flights.Count);
-        foreach ((string name, SteadyFlight flight) in flights)
-        {
-            Words one =
-                $"{Capital(name)}: angle of attack {flight.AngleOfAttack:0.0}, pitch attitude {flight.PitchAttitude:+0.0}, on a path of {flight.PathAngle:+0.0}. ";
-            words.AppendFormatted(one);
-        }
-        return words;
-    }
+    private static Words FindingOf(IReadOnlyList<(string Name, SteadyFlight Flight)> flights) => Each(flights, view =>
+        (Words)$"{Capital(view.Name)}: angle of attack {view.Flight.AngleOfAttack:0.0}, pitch attitude {view.Flight.PitchAttitude:+0.0}, on a path of {view.Flight.PathAngle:+0.0}. ");
 
     private static void DrawSide(Sketch sketch, string name, SteadyFlight flight, Box box)
     {

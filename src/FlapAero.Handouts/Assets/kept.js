@@ -55,8 +55,7 @@
   };
   button.addEventListener("click", () => {
     if (forgotten) {
-      const values = forgotten;
-      give(values);
+      give(forgotten);
       keep();
       return;
     }
@@ -70,6 +69,5 @@
   give(read());
   keep();
   main.addEventListener("input", keep);
-  main.addEventListener("change", keep);
   box.hidden = false;
 })();

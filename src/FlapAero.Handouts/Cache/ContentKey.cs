@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using FlapAero.Handouts.Lessons;
 
 namespace FlapAero.Handouts.Cache;
 
@@ -27,6 +28,9 @@ internal sealed class ContentKey
         _writer.Write(part);
         return this;
     }
+
+    /// <summary>What a cell's run depends on.</summary>
+    public ContentKey WithRunOf(LessonCell cell) => With(cell.Id).With(cell.Role.ToString()).With(cell.Source).With(cell.ValuesText);
 
     public override string ToString()
     {

@@ -38,7 +38,7 @@ internal sealed class RunCache(ContentCache cache)
         ContentKey key = new ContentKey("run").With(Build.Id).With(input.Seed).With(input.Sheets)
             .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString());
         foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
-            key.With(cell.Id).With(cell.Role.ToString()).With(cell.Source).With(cell.ValuesText);
+            key.WithRunOf(cell);
         return key + ".run";
     }
 

@@ -42,7 +42,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
         {
             cancellationToken.ThrowIfCancellationRequested();
             IReadOnlyList<CellOutput> made = step.Cell.IsCode ? await RunAsync(step, cancellationToken).ConfigureAwait(false) : [];
-            if (step.Value is { IsOwn: false } value)
+            if (step.Value is { } value)
                 changes[step.Cell.Id].Add(value.Text, made);
             // What the setup puts out draws figures in a notebook; a page has its own.
             else if (step.Cell.IsCode && step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)

@@ -32,7 +32,7 @@ internal sealed class MadeLesson
             .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString())
             .With(notebook.FileName).With(notebook.Title).With(notebook.Summary).With(notebook.Minutes);
         foreach (LessonCell cell in notebook.Cells)
-            key.With(cell.Id).With(cell.Role.ToString()).With(cell.Title).With(cell.Source).With(cell.Label).With(cell.Unit).With(cell.ValuesText).With(cell.StudentSource);
+            key.WithRunOf(cell).With(cell.Title).With(cell.Label).With(cell.Unit).With(cell.StudentSource);
         return key.ToString();
     }
 }
