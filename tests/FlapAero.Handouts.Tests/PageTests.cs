@@ -2,9 +2,13 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using FlapAero.Charts;
+using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Leaks;
+using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests;
 
@@ -231,4 +235,21 @@ public sealed partial class PageTests(WholePages pages)
 
     [GeneratedRegex("@import|url\\(\\s*[\"']?(?!#|data:)", RegexOptions.IgnoreCase)]
     private static partial Regex Fetch();
+
+    /// <summary>A number to change is one of the cell's code: in other units its own stays.</summary>
+    [Theory]
+    [InlineData(DisplayUnits.Aviation)]
+    [InlineData(DisplayUnits.SI)]
+    public void ChangeOneNumber_InAnyUnits_IsThatOfTheCode(DisplayUnits units)
+    {
+        using var mathematics = new Mathematics();
+        var lesson = new RanLesson(LessonCopies.Named("power-on-the-approach"), new Dictionary<string, IReadOnlyList<CellOutput>>())
+        {
+            Input = LessonInput.Standard with { Units = units },
+        };
+
+        string page = new LessonPage(lesson, Edition.Student, mathematics, Paper.A4).ToHtml();
+
+        Assert.Contains("data-values=\"5\u00A0kt;10\u00A0kt;", page.Replace("&nbsp;", "\u00A0", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
 }

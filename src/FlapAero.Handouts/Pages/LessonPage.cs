@@ -170,7 +170,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     private void WriteValues(LessonCell cell)
     {
         string id = _body.ClaimId("change-" + cell.Id);
-        _body.Add(TryIt.Values(id, cell.Label, UnitOf(cell), [.. cell.Values.Select(value => value.Text)], cell.Values.Index().First(v => v.Item.IsOwn).Index));
+        // The number stands in the cell's code: its unit is the code's, whatever units the lesson shows.
+        _body.Add(TryIt.Values(id, cell.Label, cell.Unit, [.. cell.Values.Select(value => value.Text)], cell.Values.Index().First(v => v.Item.IsOwn).Index));
         foreach (ChangedNumber value in cell.Values)
         {
             _body.Add($"<div class=\"changed\" data-of=\"{id}\"{(value.IsOwn ? "" : " hidden")}>\n");
