@@ -2,6 +2,6 @@ using FlapAero.Handouts.Tests;
 using Xunit.Sdk;
 using Xunit.v3;
 
-// Lessons write to the process's console and register formatters for it: one at a time.
-[assembly: Parallelization(Mode = ParallelMode.None)]
+// Much of a test in a browser is waiting. Kernels take turns.
+[assembly: Parallelization(Mode = ParallelMode.Collections, MaxThreads = 2)]
 [assembly: AssemblyFixture(typeof(Browser))]

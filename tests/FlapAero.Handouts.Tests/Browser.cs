@@ -15,7 +15,7 @@ public sealed class Browser : IAsyncDisposable
             await browser.DisposeAsync();
     }
 
-    /// <summary>A fresh tab that is offline, but for loopback if asked, and keeps a list of everything that went wrong or out.</summary>
+    /// <summary>A fresh tab in a window of its own, for a browser does not draw what another tab covers; it is offline, but for loopback if asked, and keeps a list of everything that went wrong or out.</summary>
     public async Task<Tab> OpenAsync(string address, int width, int height = 720, bool isOnLoopback = false)
     {
         IBrowser? browser = await _browser.Value;
@@ -44,7 +44,8 @@ public sealed class Browser : IAsyncDisposable
         {
             try
             {
-                return await browser.NewPageAsync();
+                IBrowserContext window = await browser.CreateBrowserContextAsync();
+                return await window.NewPageAsync();
             }
             catch (PuppeteerException) when (attempt < 3)
             {

@@ -23,6 +23,7 @@ internal sealed class Folder : IDisposable
 
     public async Task<IReadOnlyList<string>> BuildAsync(IProgress<HandoutProgress>? progress = null, params string[] lessons)
     {
+        using KernelTurn turn = await KernelTurn.TakeAsync();
         using var builder = new HandoutBuilder();
         return (await builder.BuildAsync(new HandoutOptions(Notebooks, Output, lessons), progress, TestContext.Current.CancellationToken)).Files;
     }

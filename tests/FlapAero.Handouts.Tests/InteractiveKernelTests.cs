@@ -4,14 +4,23 @@ using FlapAero.Handouts.Kernels;
 namespace FlapAero.Handouts.Tests;
 
 [Trait("Speed", "slow")]
-public sealed class InteractiveKernelTests : IDisposable
+public sealed class InteractiveKernelTests : IAsyncLifetime
 {
     private readonly InteractiveKernel _kernel = new();
 
     /// <summary>Set by the test, read by a cell: only the same copy of this assembly has it.</summary>
     public static string Token { get; set; } = "";
 
-    public void Dispose() => _kernel.Dispose();
+    private KernelTurn _turn = null!;
+
+    public async ValueTask InitializeAsync() => _turn = await KernelTurn.TakeAsync();
+
+    public ValueTask DisposeAsync()
+    {
+        _kernel.Dispose();
+        _turn.Dispose();
+        return ValueTask.CompletedTask;
+    }
 
     [Fact]
     public async Task RunAsync_DisplayedConsoleAndReturned_ComeInTheirOrder()

@@ -6,7 +6,7 @@ namespace FlapAero.Handouts.Tests;
 
 /// <summary>What students do not get leaves the kernel apart from what their pages are made of.</summary>
 [Trait("Speed", "slow")]
-public sealed class KeysApartTests : IDisposable
+public sealed class KeysApartTests : IAsyncLifetime
 {
     private const string Problem = """lesson.Problem("A heavier day", $"At {Speed.FromKnots(53)}?", ["First the load factor."], Speed.FromKnots(61.4), Speed.FromKnots(0.5), $"Multiply by the margin.", new Mistake(Speed.FromKnots(70), "Squared."))""";
 
@@ -14,7 +14,16 @@ public sealed class KeysApartTests : IDisposable
 
     private readonly InteractiveKernel _kernel = new();
 
-    public void Dispose() => _kernel.Dispose();
+    private KernelTurn _turn = null!;
+
+    public async ValueTask InitializeAsync() => _turn = await KernelTurn.TakeAsync();
+
+    public ValueTask DisposeAsync()
+    {
+        _kernel.Dispose();
+        _turn.Dispose();
+        return ValueTask.CompletedTask;
+    }
 
     [Theory]
     [InlineData("")]

@@ -44,5 +44,5 @@ public sealed class Tab : IAsyncDisposable
         await AskAsync<JsonElement?>("(scrollTo(0, 0), null)");
     }
 
-    public ValueTask DisposeAsync() => Page.DisposeAsync();
+    public async ValueTask DisposeAsync() => await Page.BrowserContext.CloseAsync();
 }

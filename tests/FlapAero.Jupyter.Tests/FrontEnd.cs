@@ -9,11 +9,12 @@ namespace FlapAero.Jupyter.Tests;
 /// The lessons as a person runs and saves them in the browser: each once, for all tests, on one server; a second server has no
 /// kernel of ours and a third belongs to someone who trusts no notebook.
 /// </summary>
-public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsyncDisposable
+internal sealed class FrontEnd(InstalledJupyter jupyter) : IAsyncDisposable
 {
     /// <summary>Where this is 1 in the environment, each figure is photographed for a person's eyes.</summary>
     private const string Photographs = "FLAPAERO_PHOTOGRAPHS";
 
+    private readonly Browser _browser = new();
     private readonly ConcurrentDictionary<string, Lazy<Task<FrontEndRun>>> _runs = new();
     private readonly ConcurrentDictionary<string, Lazy<Task<JupyterServer>>> _servers = new();
     private readonly Lazy<string> _lessons = new(() => jupyter.CopyOfTheLessons("saved lessons"));
@@ -48,9 +49,9 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
     internal Task<JupyterServer> OfSomeoneElseAsync() => ServerAsync(jupyter.DataOf("of someone else"));
 
     /// <summary>A server's list of files.</summary>
-    internal Task<Tab> OpenTabAsync(JupyterServer server) => browser.OpenAsync(new Uri(server.Address, "tree").ToString(), 1280, 900, isOnLoopback: true);
+    internal Task<Tab> OpenTabAsync(JupyterServer server) => _browser.OpenAsync(new Uri(server.Address, "tree").ToString(), 1280, 900, isOnLoopback: true);
 
-    internal Task<NotebookPage> OpenAsync(JupyterServer server, string file) => NotebookPage.OpenAsync(browser, server, file);
+    internal Task<NotebookPage> OpenAsync(JupyterServer server, string file) => NotebookPage.OpenAsync(_browser, server, file);
 
     public async ValueTask DisposeAsync()
     {
@@ -59,6 +60,7 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
             await run.Value.ContinueWith(_ => { }, TaskScheduler.Default);
         foreach (Lazy<Task<JupyterServer>> server in _servers.Values)
             await (await server.Value).DisposeAsync();
+        await _browser.DisposeAsync();
     }
 
     private Task<JupyterServer> ServerAsync(string data, params string[] options) =>
@@ -116,10 +118,6 @@ public sealed class FrontEnd(InstalledJupyter jupyter, Browser browser) : IAsync
         }
     }
 }
-
-/// <summary>The tests that share one run of each lesson.</summary>
-[CollectionDefinition]
-public sealed class LessonsInTheFrontEnd : ICollectionFixture<FrontEnd>;
 
 /// <summary>What a lesson showed in the browser, and what Jupyter saved of it.</summary>
 internal sealed record FrontEndRun(

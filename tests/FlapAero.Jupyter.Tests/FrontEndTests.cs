@@ -5,9 +5,8 @@ using FlapAero.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>The lessons in a browser, on a real Jupyter server, with nothing reachable but loopback.</summary>
-[Collection<LessonsInTheFrontEnd>]
 [Trait("Speed", "slow")]
-public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
+public sealed class FrontEndTests(InstalledJupyter jupyter)
 {
     private const string AllPictured =
         "[...document.querySelectorAll('figure.plot .plot-drawing img')].every(i => i.complete && i.naturalWidth > 0 && i.offsetWidth > 0 && i.alt.length > 20)";
@@ -16,7 +15,7 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
     [MemberData(nameof(TwoEngineTests.Lessons), MemberType = typeof(TwoEngineTests))]
     public async Task Lesson_OpenedAndRunOffline_ShowsEverythingNowAndLater(string file)
     {
-        FrontEndRun run = await frontEnd.RunAsync(file);
+        FrontEndRun run = await jupyter.FrontEnd.RunAsync(file);
 
         Assert.Equal("", run.Errors);
         Assert.True(run.ChecksPassed > 0);
@@ -32,15 +31,15 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 
         // Later, where the kernel is gone: for the one who ran it, and for one who got the file and does not trust it.
         await Task.WhenAll(
-            AssertShowsWithoutKernelAsync(file, await frontEnd.WithoutKernelAsync(), FrontEndRun.AllDrawn, run.Figures),
-            AssertShowsWithoutKernelAsync(file, await frontEnd.OfSomeoneElseAsync(), AllPictured, run.Figures));
+            AssertShowsWithoutKernelAsync(file, await jupyter.FrontEnd.WithoutKernelAsync(), FrontEndRun.AllDrawn, run.Figures),
+            AssertShowsWithoutKernelAsync(file, await jupyter.FrontEnd.OfSomeoneElseAsync(), AllPictured, run.Figures));
     }
 
     /// <summary>An author who ran and saved a lesson gets back, by the command check, what the repository stores.</summary>
     private async Task AssertIsPutRightAsync(string file)
     {
         string copy = Path.Combine(Directory.CreateDirectory(Path.Combine(jupyter.Checkout, "put right")).FullName, file);
-        File.Copy(Path.Combine(frontEnd.Lessons, file), copy);
+        File.Copy(Path.Combine(jupyter.FrontEnd.Lessons, file), copy);
         using StringWriter output = new(), error = new();
         CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
 
@@ -52,7 +51,7 @@ public sealed class FrontEndTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 
     private async Task AssertShowsWithoutKernelAsync(string file, JupyterServer server, string shown, int figures)
     {
-        await using NotebookPage page = await frontEnd.OpenAsync(server, file);
+        await using NotebookPage page = await jupyter.FrontEnd.OpenAsync(server, file);
         await page.WaitAsync($"{shown} && document.querySelectorAll('.check[data-outcome], .check').length > 0");
         Assert.Equal(figures, await page.FiguresAsync());
         Assert.True(await page.AskAsync<bool>("!(Jupyter.notebook.kernel && Jupyter.notebook.kernel.is_connected())"));

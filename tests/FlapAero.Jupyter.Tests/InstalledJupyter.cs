@@ -11,7 +11,14 @@ public sealed class InstalledJupyter : IAsyncLifetime
     private readonly string _root = Directory.CreateTempSubdirectory("flapaero-").FullName;
     private readonly Lazy<Task> _setUp;
 
-    public InstalledJupyter() => _setUp = new(async () => (await RunCommandAsync(Checkout, German, "jupyter")).Succeeded());
+    public InstalledJupyter()
+    {
+        _setUp = new(async () => (await RunCommandAsync(Checkout, German, "jupyter")).Succeeded());
+        FrontEnd = new FrontEnd(this);
+    }
+
+    /// <summary>The lessons in a browser, each run once for all tests.</summary>
+    internal FrontEnd FrontEnd { get; }
 
     /// <summary>The copy of the checkout: what a lesson needs, and nothing to build from.</summary>
     public string Checkout => Path.Combine(_root, "Flügel über Land", "flap aero");
@@ -22,9 +29,6 @@ public sealed class InstalledJupyter : IAsyncLifetime
 
     /// <summary>A Jupyter folder without our kernel.</summary>
     internal string DataOf(string user) => Directory.CreateDirectory(Path.Combine(_root, "data " + user)).FullName;
-
-    /// <summary>The temporary folder of all that runs here.</summary>
-    internal string Temporary => Path.Combine(_root, "tmp");
 
     internal static string Command => Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll");
 
@@ -37,14 +41,14 @@ public sealed class InstalledJupyter : IAsyncLifetime
         Copy(Path.Combine("artifacts", "lessons"), "*.dll");
         Copy(".config", "*.json");
         Copy("", "FlapAero.sln");
-        Directory.CreateDirectory(Temporary);
+        Directory.CreateDirectory(Path.Combine(_root, "tmp"));
         return ValueTask.CompletedTask;
     }
 
-    public ValueTask DisposeAsync()
+    public async ValueTask DisposeAsync()
     {
+        await FrontEnd.DisposeAsync();
         Directory.Delete(_root, recursive: true);
-        return ValueTask.CompletedTask;
     }
 
     /// <summary>Sets the copy up, once for all tests that need a kernel.</summary>
@@ -55,11 +59,13 @@ public sealed class InstalledJupyter : IAsyncLifetime
     }
 
     /// <summary>Runs a notebook from its first cell to its last in the real kernel and reads what Jupyter saved.</summary>
-    internal async Task<SavedNotebook> RunAsync(string notebook, params string[] options)
+    internal Task<SavedNotebook> RunAsync(string notebook, params string[] options) => RunAsync(notebook, German, options);
+
+    internal async Task<SavedNotebook> RunAsync(string notebook, IReadOnlyDictionary<string, string?> environment, params string[] options)
     {
         await SetUpAsync();
         string ran = Path.Combine(_root, "ran-" + Path.GetFileName(notebook));
-        ProgramRun run = await ProgramRun.OfAsync("jupyter", Path.GetDirectoryName(notebook)!, German,
+        ProgramRun run = await ProgramRun.OfAsync("jupyter", Path.GetDirectoryName(notebook)!, environment,
             ["nbconvert", "--to", "notebook", "--execute", .. options, "--output", ran, notebook], TestContext.Current.CancellationToken);
         run.Succeeded();
         return SavedNotebook.Read(ran);
@@ -80,7 +86,7 @@ public sealed class InstalledJupyter : IAsyncLifetime
         ["JUPYTER_DATA_DIR"] = data,
         ["JUPYTER_CONFIG_DIR"] = Path.Combine(_root, "config"),
         ["JUPYTER_RUNTIME_DIR"] = Path.Combine(_root, "runtime"),
-        ["TMPDIR"] = Temporary,
+        ["TMPDIR"] = Path.Combine(_root, "tmp"),
         // Else kernels in the home of whoever runs the tests are found as well.
         ["PYTHONNOUSERSITE"] = "1",
         ["IPYTHONDIR"] = Path.Combine(_root, "ipython"),

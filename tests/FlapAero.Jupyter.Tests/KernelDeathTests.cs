@@ -4,22 +4,21 @@ using System.Globalization;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A kernel that dies in the middle of a run: the front end says so, and a restart is a fresh start.</summary>
-[Collection<LessonsInTheFrontEnd>]
 [Trait("Speed", "slow")]
-public sealed class KernelDeathTests(InstalledJupyter jupyter, FrontEnd frontEnd)
+public sealed class KernelDeathTests(InstalledJupyter jupyter)
 {
     [Fact]
     public async Task Kernel_KilledInTheMiddleOfARun_IsTellingAndStartsAgain()
     {
         await jupyter.SetUpAsync();
-        await File.WriteAllTextAsync(Path.Combine(frontEnd.Lessons, "killed.ipynb"), Notebooks.Of(
+        await File.WriteAllTextAsync(Path.Combine(jupyter.FrontEnd.Lessons, "killed.ipynb"), Notebooks.Of(
             ("who", "var kept = 5;\nEnvironment.ProcessId.ToString()"),
             ("long", "System.Threading.Thread.Sleep(600_000);"),
             ("after", "1.5.ToString()"),
             ("forgotten", "kept")), TestContext.Current.CancellationToken);
         try
         {
-            await using NotebookPage page = await frontEnd.OpenAsync(await frontEnd.ServerAsync(), "killed.ipynb");
+            await using NotebookPage page = await jupyter.FrontEnd.OpenAsync(await jupyter.FrontEnd.ServerAsync(), "killed.ipynb");
             await page.WaitForKernelAsync();
             await page.AskAsync<object>("Jupyter.notebook.execute_all_cells()");
             await page.WaitAsync("Jupyter.notebook.get_cell(0).output_area.outputs.length > 0");
@@ -39,7 +38,7 @@ public sealed class KernelDeathTests(InstalledJupyter jupyter, FrontEnd frontEnd
         }
         finally
         {
-            File.Delete(Path.Combine(frontEnd.Lessons, "killed.ipynb"));
+            File.Delete(Path.Combine(jupyter.FrontEnd.Lessons, "killed.ipynb"));
         }
     }
 }

@@ -5,9 +5,8 @@ using FlapAero.Handouts.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A class opens its notebooks in the same minute, on one server.</summary>
-[Collection<LessonsInTheFrontEnd>]
 [Trait("Speed", "slow")]
-public sealed class ManyKernelsTests(InstalledJupyter jupyter, FrontEnd frontEnd)
+public sealed class ManyKernelsTests(InstalledJupyter jupyter)
 {
     private const int Students = 8;
 
@@ -40,7 +39,7 @@ public sealed class ManyKernelsTests(InstalledJupyter jupyter, FrontEnd frontEnd
     {
         // Set up before: else the first of them would do it while the others wait.
         await jupyter.SetUpAsync();
-        await using Tab tab = await frontEnd.OpenTabAsync(await frontEnd.ServerAsync());
+        await using Tab tab = await jupyter.FrontEnd.OpenTabAsync(await jupyter.FrontEnd.ServerAsync());
 
         JsonElement answers = await tab.Page.EvaluateFunctionAsync<JsonElement>(Answers, Students, LessonNotebook.KernelName, "(6 * 7).ToString()")
             .WaitAsync(TimeSpan.FromMinutes(5), TestContext.Current.CancellationToken);

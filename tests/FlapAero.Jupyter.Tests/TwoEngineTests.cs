@@ -9,9 +9,8 @@ namespace FlapAero.Jupyter.Tests;
 /// The same lessons in two engines: the real Jupyter kernel, in a German user's folder with spaces and umlauts, as the front
 /// end saved them, and the kernel in process that makes the handouts. One may go some day; that must not be noticed.
 /// </summary>
-[Collection<LessonsInTheFrontEnd>]
 [Trait("Speed", "slow")]
-public sealed class TwoEngineTests(InstalledJupyter jupyter, FrontEnd frontEnd)
+public sealed class TwoEngineTests(InstalledJupyter jupyter)
 {
     private static readonly IReadOnlyList<LessonNotebook> All = LessonNotebook.ReadFolder(RepositoryRoot.Path("notebooks"));
 
@@ -26,7 +25,7 @@ public sealed class TwoEngineTests(InstalledJupyter jupyter, FrontEnd frontEnd)
     {
         LessonNotebook lesson = All.Single(l => l.FileName == file);
 
-        SavedNotebook saved = (await frontEnd.RunAsync(file)).Saved;
+        SavedNotebook saved = (await jupyter.FrontEnd.RunAsync(file)).Saved;
         var inProcess = await InProcessAsync(lesson);
 
         Assert.Empty(Differences.Between(saved.Outputs, inProcess));
@@ -45,7 +44,7 @@ public sealed class TwoEngineTests(InstalledJupyter jupyter, FrontEnd frontEnd)
 
         SavedNotebook ran = await jupyter.RunAsync(Path.Combine(jupyter.Notebooks, file));
 
-        Assert.Empty(Differences.Between((await frontEnd.RunAsync(file)).Saved.Outputs, ran.Outputs));
+        Assert.Empty(Differences.Between((await jupyter.FrontEnd.RunAsync(file)).Saved.Outputs, ran.Outputs));
         Machine.AssertNotIn(ran.Text, jupyter.Checkout);
     }
 

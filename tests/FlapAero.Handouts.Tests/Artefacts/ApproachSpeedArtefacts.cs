@@ -32,6 +32,7 @@ public sealed class ApproachSpeedArtefacts : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        using KernelTurn turn = await KernelTurn.TakeAsync();
         LessonNotebook notebook = LessonCopies.Named("approach-speed");
         using var kernel = new InteractiveKernel();
         var outputs = new Dictionary<string, IReadOnlyList<CellOutput>>();

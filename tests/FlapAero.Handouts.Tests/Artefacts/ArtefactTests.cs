@@ -104,6 +104,7 @@ public sealed class ArtefactTests(ApproachSpeedArtefacts lesson)
     {
         LessonNotebook copy = LessonNotebook.Parse(ApproachSpeedArtefacts.Notebook, lesson.Text(ApproachSpeedArtefacts.Notebook));
         Queue<AnswerKey> keys = new(Secrets.Of(lesson.Lesson).Keys);
+        using KernelTurn turn = await KernelTurn.TakeAsync();
         using var kernel = new InteractiveKernel();
         LessonCell? answer = null;
         foreach (LessonCell cell in copy.Cells.Where(c => c.IsCode))
