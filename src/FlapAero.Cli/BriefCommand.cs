@@ -42,6 +42,7 @@ internal sealed class BriefCommand
     private readonly Option<string?> _crosswind = Given(
         "--crosswind-limit", "SPEED", "The instructor's own limit, such as \"12 kt\"; the lower of it and the aeroplane's file counts.");
 
+    private readonly Option<bool> _steps = new("--steps") { Description = "The exercise step by step, in place of the sheet." };
     private readonly Option<string?> _out = Given("--out", "FILE.html", "Writes the sheet as a page.");
     private readonly Option<string?> _pdf = Given("--pdf", "FILE.pdf", "Writes the sheet as a PDF; needs an installed Chromium, Chrome or Edge.");
     private readonly Option<string> _paper = new Option<string>("--paper") { Description = "The paper of page and PDF.", DefaultValueFactory = _ => "a4" }.AcceptOnlyFromAmong("a4", "letter");
@@ -64,7 +65,7 @@ internal sealed class BriefCommand
             + "1: a file could not be written. A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
         {
             _aeroplane, _weight, _runway, _length, _surface, _slope, _elevation, _qnh, _pressureAltitude, _temperature, _wind,
-            _overThreshold, _lowestOverThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _out, _pdf, _paper,
+            _overThreshold, _lowestOverThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _steps, _out, _pdf, _paper,
         };
         PathText.NotEmpty(_aeroplane, _out, _pdf);
         command.SetAction(RunAsync);
@@ -79,7 +80,6 @@ internal sealed class BriefCommand
         Outcome<Briefing, IReadOnlyList<string>> outcome = Briefing.For(request);
         if (!outcome.Happened) return await ListAsync("This flight cannot be briefed", outcome.Refusal!, ExitCode.CannotLand);
 
-        BriefingSheet sheet = BriefingSheet.Of(outcome.Value);
         if (FaultOfPlaces(parsed) is { } fault)
         {
             await _error.WriteLineAsync(fault);
@@ -87,10 +87,10 @@ internal sealed class BriefCommand
         }
 
         Paper paper = parsed.GetValue(_paper) == "letter" ? Paper.Letter : Paper.A4;
+        (string text, string html) = Sheet(outcome.Value, parsed.GetValue(_steps), paper);
         try
         {
             List<(string Path, byte[] Bytes)> files = [];
-            string html = BriefingPage.ToHtml(sheet, paper);
             if (parsed.GetValue(_out) is { } page) files.Add((Full(page), new UTF8Encoding(false).GetBytes(html)));
             if (parsed.GetValue(_pdf) is { } pdf)
             {
@@ -99,7 +99,7 @@ internal sealed class BriefCommand
             }
 
             WholeFile.WriteAll(files);
-            await _output.WriteAsync(sheet.ToString());
+            await _output.WriteAsync(text);
             foreach ((string path, _) in files) await _output.WriteLineAsync($"Written: {path}");
             return ExitCode.Done;
         }
@@ -113,6 +113,18 @@ internal sealed class BriefCommand
             await _error.WriteLineAsync($"The sheet cannot be written, and what stood there before still does: {e.Message}");
             return ExitCode.Failed;
         }
+    }
+
+    private static (string Text, string Html) Sheet(Briefing briefing, bool steps, Paper paper)
+    {
+        if (steps)
+        {
+            ExerciseSheet exercise = ExerciseSheet.Of(briefing);
+            return (exercise.ToString(), BriefingPage.ToHtml(exercise, paper));
+        }
+
+        BriefingSheet sheet = BriefingSheet.Of(briefing);
+        return (sheet.ToString(), BriefingPage.ToHtml(sheet, paper));
     }
 
     private BriefingRequest? Request(ParseResult parsed, BriefArguments read)

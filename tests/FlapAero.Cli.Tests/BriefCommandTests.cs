@@ -22,6 +22,17 @@ public sealed class BriefCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Brief_Steps_PrintsAndWritesTheExerciseInPlaceOfTheSheet()
+    {
+        string page = Path.Combine(_root, "exercise.html");
+
+        Assert.Equal(0, await RunAsync([.. Demo, "--steps", "--out", page]));
+
+        Assert.Equal(ExerciseSheet.Of(Briefing.For(DemoBriefings.Flight).Value) + $"Written: {page}\n", _output.ToString());
+        Assert.Contains("<h1 class=\"sheet-title\">Landing without flaps: the exercise, step by step</h1>", await File.ReadAllTextAsync(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Brief_DemoFlight_PrintsTheSheet()
     {
         Assert.Equal(0, await RunAsync(Demo));

@@ -17,8 +17,22 @@ public static class BriefingPage
     public static string ToHtml(BriefingSheet sheet, Paper paper)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        BriefingRequest flight = sheet.Briefing.Request;
-        string title = $"{BriefingSheet.Title}, {flight.Aeroplane.Name}, runway {flight.Runway.Name}";
+        return ToHtml(BriefingSheet.Title, sheet.Briefing, sheet.ToHtmlFragment(headingLevel: 1), paper);
+    }
+
+    /// <summary>The same for the exercise, step by step.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="paper">The paper that it is printed on.</param>
+    /// <returns>A whole HTML page, the same bytes for the same sheet.</returns>
+    public static string ToHtml(ExerciseSheet sheet, Paper paper)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return ToHtml(ExerciseSheet.Title, sheet.Briefing, sheet.ToHtmlFragment(headingLevel: 1), paper);
+    }
+
+    private static string ToHtml(string sheet, Briefing briefing, string fragment, Paper paper)
+    {
+        string title = $"{sheet}, {briefing.Request.Aeroplane.Name}, runway {briefing.Request.Runway.Name}";
         // A4 is taller: the same sheet may be larger on it.
         string size = paper == Paper.A4 ? "@page { size: A4 }\n:root { --print: 8.6pt }" : "@page { size: Letter }\n:root { --print: 8.2pt }";
         string html = $"""
@@ -37,7 +51,7 @@ public static class BriefingPage
             </head>
             <body>
             <main>
-            {sheet.ToHtmlFragment(headingLevel: 1)}
+            {fragment}
             </main>
             </body>
             </html>

@@ -8,15 +8,8 @@ internal static class BriefingFacts
 {
     public static IEnumerable<SheetPart> Of(Briefing briefing)
     {
-        BriefingRequest flight = briefing.Request;
-        Runway runway = flight.Runway;
-        yield return new FactsPart("flight", null,
-        [
-            ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),
-            ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above sea level"),
-            ("Air", $"{QuantityText.Of(flight.Air.Temperature)}, pressure altitude {Height(flight.Air.PressureAltitude)}, density altitude {Height(flight.Air.DensityAltitude)}"),
-            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; {Limit(briefing)}"),
-        ]);
+        Runway runway = briefing.Request.Runway;
+        yield return Flight(briefing);
         yield return BriefingVerdict.Of(briefing);
         BriefedCase up = briefing.Flapless;
         BriefedCircuit circuit = up.Circuit;
@@ -35,6 +28,20 @@ internal static class BriefingFacts
                 [.. numbers.SkipLast(1).Select(number => (number.Label, $"{number.Number}, {number.With}"))]);
     }
 
+    /// <summary>Aeroplane, runway, air and wind.</summary>
+    public static FactsPart Flight(Briefing briefing)
+    {
+        BriefingRequest flight = briefing.Request;
+        Runway runway = flight.Runway;
+        return new("flight", null,
+        [
+            ("Aeroplane", $"{flight.Aeroplane.Name}, {QuantityText.Of(flight.Mass, "kg 0")} ({QuantityText.Of(flight.Mass, "lb 0")})"),
+            ("Runway", $"{runway.Name}, {Available(runway.LengthAvailable)}, {runway.Surface.Name}, {Slope(runway.Slope)}, {QuantityText.Of(runway.Elevation, "ft 0")} above sea level"),
+            ("Air", $"{QuantityText.Of(flight.Air.Temperature)}, pressure altitude {Height(flight.Air.PressureAltitude)}, density altitude {Height(flight.Air.DensityAltitude)}"),
+            ("Wind", $"{Reported(flight.Wind)}: {Along(briefing.Headwind)}, {Across(briefing)}; {Limit(briefing)}"),
+        ]);
+    }
+
     private static string Reported(BriefingWind wind)
     {
         if (wind.Mean.Speed.Knots == 0 && wind.GustSpeed is null) return "calm";
@@ -42,14 +49,14 @@ internal static class BriefingFacts
         return wind.GustSpeed is { } gust ? $"{mean}, gusts {QuantityText.Of(gust, "kt 0")}" : mean;
     }
 
-    private static string Along(Speed headwind) => Math.Round(headwind.Knots) switch
+    public static string Along(Speed headwind) => Math.Round(headwind.Knots) switch
     {
         0 => "no headwind",
         > 0 => $"headwind {QuantityText.Of(headwind, "kt 0")}",
         _ => $"tailwind {QuantityText.Of(-headwind, "kt 0")}",
     };
 
-    private static string Across(Briefing briefing)
+    public static string Across(Briefing briefing)
     {
         Speed mean = briefing.Crosswind.Abs(), gusts = briefing.CrosswindInGusts.Abs();
         if (Math.Ceiling(gusts.Knots - 1e-6) == 0) return "no crosswind";

@@ -39,7 +39,7 @@ internal static class BriefingWords
             : $"always, on this runway: by these numbers the wheels touch at {Metres(landing.Result.TouchdownDistance)} and the landing does not fit;";
     }
 
-    private static string Climb(Briefing briefing)
+    public static string Climb(Briefing briefing)
     {
         if (!briefing.GoAround.Happened) return "What it then climbs the manual says: ____ ft/min.";
         GoAround goAround = briefing.GoAround.Value;

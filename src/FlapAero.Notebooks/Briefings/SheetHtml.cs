@@ -10,7 +10,7 @@ internal static class SheetHtml
     public static string Of(string title, string caution, IReadOnlyList<SheetPart> parts, int level)
     {
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<section class=\"briefing\" aria-label=\"Briefing sheet\">\n<h{level} class=\"sheet-title\">{HtmlText.Escape(title)}</h{level}>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<section class=\"briefing\" aria-label=\"{HtmlText.Escape(title)}\">\n<h{level} class=\"sheet-title\">{HtmlText.Escape(title)}</h{level}>\n");
         html.Append(CultureInfo.InvariantCulture, $"<p class=\"sheet-caution\"><strong>Caution.</strong> {HtmlText.Escape(caution)}</p>\n");
         foreach (SheetPart part in parts) Append(html, part, level + 1);
         return html.Append("</section>").ToString();
@@ -39,6 +39,9 @@ internal static class SheetHtml
             case ListPart list:
                 html.Append("<ol>").AppendJoin("", list.Items.Select(item => $"<li>{HtmlText.Escape(item)}</li>")).Append("</ol>");
                 break;
+            case StepsPart steps:
+                html.Append("<ol>").AppendJoin("", steps.Steps.Select(step => Item(step, level + 1))).Append("</ol>");
+                break;
             case NotePart note:
                 html.Append(CultureInfo.InvariantCulture, $"<p>{HtmlText.Escape(note.Text)}</p>");
                 break;
@@ -48,5 +51,13 @@ internal static class SheetHtml
         }
 
         html.Append("</div>\n");
+    }
+
+    private static string Item(Step step, int level)
+    {
+        string numbers = step.Numbers.Length > 0 ? $" <b class=\"numbers\">{HtmlText.Escape(step.Numbers)}</b>" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"""
+            <li><h{level}>{HtmlText.Escape(step.Name)}</h{level}> <p>{HtmlText.Escape(step.Do)}{numbers}</p> <p class="error"><em>Often wrong:</em> {HtmlText.Escape(step.Error)}</p> <p class="why">Lesson {step.Lesson}</p></li>
+            """);
     }
 }

@@ -24,5 +24,11 @@ internal sealed record ListPart(string Name, string Heading, IReadOnlyList<strin
 /// <summary>A paragraph.</summary>
 internal sealed record NotePart(string Name, string Heading, string Text) : SheetPart(Name, Heading);
 
+/// <summary>What is done one after the other.</summary>
+internal sealed record StepsPart(string Name, string Heading, IReadOnlyList<Step> Steps) : SheetPart(Name, Heading);
+
+/// <summary>One step of an exercise; without numbers where it has none.</summary>
+internal sealed record Step(string Name, string Do, string Numbers, string Error, int Lesson);
+
 /// <summary>Lines to write on.</summary>
 internal sealed record BlanksPart(string Name, IReadOnlyList<string> Labels) : SheetPart(Name, null);

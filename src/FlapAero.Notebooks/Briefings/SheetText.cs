@@ -43,6 +43,16 @@ internal static class SheetText
                 int number = 0;
                 foreach (string item in list.Items) Wrapped(text, $"{++number}. {item}", "   ");
                 break;
+            case StepsPart steps:
+                int at = 0;
+                foreach (Step step in steps.Steps)
+                {
+                    Wrapped(text, $"{++at}. {step.Name}: {step.Do}", "   ");
+                    if (step.Numbers.Length > 0) Wrapped(text, "   " + step.Numbers, "   ");
+                    Wrapped(text, $"   Often wrong: {step.Error} Lesson {step.Lesson}.", "   ");
+                }
+
+                break;
             case NotePart note:
                 Wrapped(text, note.Text, "");
                 break;

@@ -71,6 +71,32 @@ public sealed class BriefingPageTests(Browser browser)
         Assert.Equal(14, page.Letters.First(letter => letter.Value == "L").PointSize, 0.5);
     }
 
+    [Theory]
+    [InlineData(Paper.A4, 1600), InlineData(Paper.Letter, 1600), InlineData(Paper.Letter, 900)]
+    public async Task Exercise_Printed_IsOneSheetOfLettersThatCanBeRead(Paper paper, double metres)
+    {
+        byte[] bytes = await PrintAsync(BriefingPage.ToHtml(Exercise(metres), paper), paper);
+
+        using PdfDocument pdf = PdfDocument.Open(bytes);
+        Page page = pdf.GetPage(1);
+        Assert.Equal(1, pdf.NumberOfPages);
+        Assert.All(page.Letters, letter => Assert.InRange(letter.EndBaseLine.X, 20, page.Width - 20));
+        Assert.All(page.Letters.Where(letter => letter.StartBaseLine.Y > 40), letter => Assert.InRange(letter.PointSize, 8, 20));
+    }
+
+    [Theory, InlineData(1280), InlineData(390), InlineData(320)]
+    public async Task Exercise_Opened_PassesAxeAndDoesNotScrollSideways(int width)
+    {
+        string path = Path.Combine(Directory.CreateTempSubdirectory("flapaero-brief-").FullName, "exercise.html");
+        await File.WriteAllTextAsync(path, BriefingPage.ToHtml(Exercise(1600), Paper.A4), TestContext.Current.CancellationToken);
+        await using Tab tab = await browser.OpenAsync(new Uri(path).AbsoluteUri, width);
+
+        Assert.Empty(await tab.AxeViolationsAsync());
+        Assert.Empty(tab.Complaints);
+        Assert.Equal(width, await tab.AskAsync<int>("document.documentElement.scrollWidth"));
+        File.Delete(path);
+    }
+
     [Fact]
     public async Task Page_PrintedTwice_GivesTheSameBytes()
     {
@@ -86,6 +112,13 @@ public sealed class BriefingPageTests(Browser browser)
         BriefingWind wind = new(new Wind(Angle.FromDegrees(310), Speed.FromKnots(14)), Speed.FromKnots(22));
         LandingMargin margin = new(1.67, "as the school's training manual asks for on short and unfamiliar runways");
         return BriefingSheet.Of(Briefing.For(new(demo.Aeroplane, Mass.FromKilograms(800), runway, demo.Air, wind, hand: CircuitHand.Right, margin: margin)).Value);
+    }
+
+    private static ExerciseSheet Exercise(double metres)
+    {
+        BriefingRequest demo = DemoBriefings.Flight;
+        return ExerciseSheet.Of(Briefing.For(new(
+            demo.Aeroplane, demo.Aeroplane.MaximumMass, demo.Runway with { LengthAvailable = Length.FromMeters(metres) }, demo.Air, demo.Wind)).Value);
     }
 
     private static string Save(BriefingSheet sheet)
