@@ -6,11 +6,9 @@ namespace FlapAero.Charts;
 /// </summary>
 /// <param name="figure">The figure.</param>
 /// <param name="layout">Where its lines are.</param>
-/// <param name="stretches">
-/// How many times wider than the layout the drawing may become while labels keep their pixels: a place must do for each.
-/// </param>
+/// <param name="views">The sizes that the drawing takes while labels keep their pixels: a place must do for each.</param>
 /// <param name="before">The labels of the figure that is seen before this one, or none: a label that jumps draws the eye.</param>
-internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<double> stretches, IReadOnlyList<PlacedLabel> before)
+internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<View> views, IReadOnlyList<PlacedLabel> before)
 {
     /// <summary>What a place may cost more before a label leaves it.</summary>
     private const double Inertia = 30;
@@ -28,8 +26,11 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
 
     private IReadOnlyList<Drawn> _drawn = [];
 
-    /// <summary>What a label must not hide, as it stands in the drawing made so many times wider.</summary>
-    private sealed record Drawn(double Stretch, Box Plot, Point[] Points, Point[][] Curves);
+    /// <summary>How many times wider and taller the plot is in some view.</summary>
+    private readonly record struct Stretch(double Across, double Up);
+
+    /// <summary>What a label must not hide, as it stands in some view.</summary>
+    private sealed record Drawn(Stretch Stretch, Box Plot, Point[] Points, Point[][] Curves);
 
     private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
 
@@ -39,8 +40,8 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     {
         foreach (Level level in figure.Levels)
             _curves.Add([new Point(layout.Plot.Left, layout.ToY(level.Y)), new Point(layout.Plot.Right, layout.ToY(level.Y))]);
-        _drawn = [.. stretches.Select(stretch => new Drawn(
-            stretch, layout.Plot with { Width = layout.Plot.Width * Across(stretch), Height = layout.Plot.Height * Up(stretch) },
+        _drawn = [.. views.Select(StretchOf).Select(stretch => new Drawn(
+            stretch, layout.Plot with { Width = layout.Plot.Width * stretch.Across, Height = layout.Plot.Height * stretch.Up },
             [.. _points.Select(p => Stretched(p, stretch))], [.. _curves.Select(curve => curve.Select(p => Stretched(p, stretch)).ToArray())]))];
         PlaceInMargin();
         foreach (Mark mark in figure.Marks)
@@ -53,8 +54,10 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         return _placed;
     }
 
+    /// <summary>Pushed apart where the plot is least tall: where it is taller they stand further apart.</summary>
     private void PlaceInMargin()
     {
+        Drawn lowest = _drawn.MinBy(drawn => drawn.Stretch.Up)!;
         var labels = figure.Lines.Select((line, i) => (Line: line, Style: figure.LineStyles[i]))
             .Where(entry => layout.EndsAtEdge(entry.Line))
             .Select(entry =>
@@ -66,13 +69,14 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
                 return new PlacedLabel(lines, new Box(layout.Plot.Right + 14, anchor.Y - height / 2, Widest(lines), height), anchor, entry.Style.Text, Leader.ToLeft);
             })
             .OrderBy(label => label.Anchor.Y).ToList();
-        double[] tops = PushedApart([.. labels.Select(l => l.Box.Top)], [.. labels.Select(l => l.Box.Height + 2)]);
+        double[] wanted = [.. labels.Select(label => Stretched(label, lowest.Stretch).Top)];
+        double[] tops = PushedApart(wanted, [.. labels.Select(l => l.Box.Height + 2)], lowest.Plot);
         for (int i = 0; i < labels.Count; i++)
-            _placed.Add(labels[i] with { Box = labels[i].Box with { Top = tops[i] } });
+            _placed.Add(labels[i] with { Box = labels[i].Box with { Top = labels[i].Box.Top + tops[i] - wanted[i] } });
     }
 
     /// <summary>Moves boxes apart as little as need be: boxes that touch form a stack, centred on where its boxes wanted to be.</summary>
-    private double[] PushedApart(double[] wanted, double[] heights)
+    private double[] PushedApart(double[] wanted, double[] heights, Box plot)
     {
         var stacks = new List<(int First, int Count, double Top, double Height)>();
         for (int i = 0; i < wanted.Length; i++)
@@ -97,7 +101,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         return tops;
 
         double Inside(double top, double height) =>
-            Math.Max(2, Math.Min(top, layout.Plot.Bottom + layout.LineHeight / 2 - height));
+            Math.Max(plot.Top - layout.LineHeight / 2, Math.Min(top, plot.Bottom + layout.LineHeight / 2 - height));
     }
 
     /// <summary>A bar as a line round it and up its middle, which a label must not cross.</summary>
@@ -165,29 +169,37 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
 
     private double Cost(PlacedLabel label, Drawn drawn)
     {
-        Box box = Stretched(label, drawn.Stretch).Grown(1.5);
+        PlacedLabel there = In(drawn, label);
+        PlacedLabel[] others = [.. _placed.Select(other => In(drawn, other))];
+        Box box = there.Box.Grown(1.5);
         double area = box.Width * box.Height;
         double outside = 1 - box.Overlap(drawn.Plot.Grown(3)) / area;
-        double hidden = _placed.Sum(other => box.Overlap(Stretched(other, drawn.Stretch)))
+        double hidden = others.Sum(other => box.Overlap(other.Box))
             + drawn.Points.Sum(p => box.Overlap(new Box(p.X - 6, p.Y - 6, 12, 12)));
         double crossed = 0;
         foreach (Point[] curve in drawn.Curves)
             for (int i = 1; i < curve.Length; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
-        hidden += 10 * _placed.Where(other => other.Leader != Leader.None).Sum(other => label.Box.LengthInside(other.Anchor, other.LeaderEnd));
-        double leader = label.Leader == Leader.None ? 0
-            : 6 + Distance(label.Anchor, label.LeaderEnd) / 10 + 30 * _placed.Count(other => other.Box.LengthInside(label.Anchor, label.LeaderEnd) > 0);
+        hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
+        double leader = there.Leader == Leader.None ? 0
+            : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 30 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
         return (outside > 0.02 ? 200 : 0) + 300 * outside + 300 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
 
-    /// <summary>A drawing to scale grows both ways, and only as long as its height lets it; any other grows across.</summary>
-    private double Across(double stretch) => figure.IsToScale ? Math.Min(stretch, layout.Growth) : stretch;
+    /// <summary>What the margins leave; a drawing to scale grows both ways alike, until one of them stops it.</summary>
+    private Stretch StretchOf(View view)
+    {
+        double across = (view.Width - layout.Plot.Left - layout.RightMargin) / layout.Plot.Width;
+        double up = (view.Height - layout.Plot.Top - layout.BottomMargin) / layout.Plot.Height;
+        return figure.IsToScale ? new Stretch(Math.Min(across, up), Math.Min(across, up)) : new Stretch(across, up);
+    }
 
-    private double Up(double stretch) => figure.IsToScale ? Across(stretch) : 1;
+    private Point Stretched(Point point, Stretch stretch) => new(
+        layout.Plot.Left + (point.X - layout.Plot.Left) * stretch.Across, layout.Plot.Top + (point.Y - layout.Plot.Top) * stretch.Up);
 
-    private Point Stretched(Point point, double stretch) => new(
-        layout.Plot.Left + (point.X - layout.Plot.Left) * Across(stretch), layout.Plot.Top + (point.Y - layout.Plot.Top) * Up(stretch));
+    private PlacedLabel In(Drawn drawn, PlacedLabel label) =>
+        label with { Anchor = Stretched(label.Anchor, drawn.Stretch), Box = Stretched(label, drawn.Stretch) };
 
-    private Box Stretched(PlacedLabel label, double stretch)
+    private Box Stretched(PlacedLabel label, Stretch stretch)
     {
         Point anchor = Stretched(label.Anchor, stretch);
         return label.Box with { Left = label.Box.Left + anchor.X - label.Anchor.X, Top = label.Box.Top + anchor.Y - label.Anchor.Y };
