@@ -15,6 +15,8 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
 
     private const double Gap = 6;
 
+    private const int MostPasses = 4;
+
     private readonly List<PlacedLabel> _placed = [];
     private readonly List<IReadOnlyList<Point>> _curves =
     [
@@ -34,7 +36,8 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
 
     private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
 
-    private sealed record Request(string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors);
+    private sealed record Request(
+        string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors, Func<Point, double, double, IEnumerable<Candidate>> Around);
 
     internal IReadOnlyList<PlacedLabel> Place()
     {
@@ -44,14 +47,31 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
             stretch, layout.Plot with { Width = layout.Plot.Width * stretch.Across, Height = layout.Plot.Height * stretch.Up },
             [.. _points.Select(p => Stretched(p, stretch))], [.. _curves.Select(curve => curve.Select(p => Stretched(p, stretch)).ToArray())]))];
         PlaceInMargin();
+        int inMargin = _placed.Count;
+        var requests = new List<Request>();
         foreach (Mark mark in figure.Marks)
-            PlaceBest(new Request(mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))]), AroundPoint);
+            requests.Add(new Request(mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))], AroundPoint));
         foreach (Level level in figure.Levels)
-            PlaceBest(new Request(level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level)), AlongLine);
+            requests.Add(new Request(level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level), AlongLine));
         for (int i = 0; i < figure.Lines.Count; i++)
             if (!layout.EndsAtEdge(figure.Lines[i]))
-                PlaceBest(new Request(figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i])), AroundPoint);
+                requests.Add(new Request(figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i]), AroundPoint));
+        foreach (Request request in requests) _placed.Add(Best(request));
+        // What came first took its place without knowing of what came later.
+        for (int pass = 0; pass < MostPasses && _drawn.Any(Collide); pass++)
+            for (int i = 0; i < requests.Count; i++)
+            {
+                _placed.RemoveAt(inMargin + i);
+                _placed.Insert(inMargin + i, Best(requests[i]));
+            }
         return _placed;
+    }
+
+    /// <summary>Whether in some view a label lies on another.</summary>
+    private bool Collide(Drawn drawn)
+    {
+        Box[] boxes = [.. _placed.Select(label => In(drawn, label).Box)];
+        return boxes.Where((box, i) => boxes.Skip(i + 1).Any(other => box.Overlap(other) > 0)).Any();
     }
 
     /// <summary>Pushed apart where the plot is least tall: where it is taller they stand further apart.</summary>
@@ -153,16 +173,24 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         }
     }
 
-    private void PlaceBest(Request request, Func<Point, double, double, IEnumerable<Candidate>> candidates)
+    private PlacedLabel Best(Request request)
     {
-        var lines = TextSize.Wrap(Notation.Parse(request.Name), request.MaximalWidth, layout.FontSize);
-        double width = Widest(lines), height = lines.Count * layout.LineHeight;
         int order = 0;
-        PlacedLabel best = request.Anchors
-            .SelectMany(anchor => candidates(anchor, width, height))
-            .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader))
+        return Wrapped(request)
+            .SelectMany(lines => request.Anchors
+                .SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight))
+                .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader)))
             .MinBy(label => Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0))!;
-        _placed.Add(best);
+    }
+
+    /// <summary>A label in as few lines as it can, and in as many as it has words.</summary>
+    private IEnumerable<IReadOnlyList<IReadOnlyList<Notation.Run>>> Wrapped(Request request)
+    {
+        var name = Notation.Parse(request.Name);
+        var few = TextSize.Wrap(name, request.MaximalWidth, layout.FontSize);
+        yield return few;
+        var many = TextSize.Wrap(name, Widest(TextSize.Wrap(name, 0, layout.FontSize)) + 1, layout.FontSize);
+        if (many.Count > few.Count) yield return many;
     }
 
     private double Cost(PlacedLabel label) => _drawn.Sum(drawn => Cost(label, drawn));
@@ -182,7 +210,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
         double leader = there.Leader == Leader.None ? 0
             : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 30 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
-        return (outside > 0.02 ? 200 : 0) + 300 * outside + 300 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
+        return (outside > 0.02 ? 200 : 0) + 300 * outside + (hidden > 0 ? 150 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
 
     /// <summary>What the margins leave; a drawing to scale grows both ways alike, until one of them stops it.</summary>

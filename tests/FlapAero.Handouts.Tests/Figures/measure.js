@@ -2,7 +2,7 @@
 window.flapaero = (() => {
   "use strict";
 
-  const frame = () => new Promise((go) => requestAnimationFrame(() => setTimeout(go)));
+  const task = () => new Promise((go) => setTimeout(go));
   const wait = async (isReady, tries = 400) => {
     while (tries-- > 0 && !isReady()) await new Promise((go) => setTimeout(go, 15));
     if (!isReady()) throw new Error("a figure was not drawn: " + isReady);
@@ -26,7 +26,7 @@ window.flapaero = (() => {
   const faultsOf = (drawing, where) => {
     const texts = textsOf(drawing);
     const faults = [];
-    if (texts.length < 3 ) faults.push(`${where}: only ${texts.length} texts were found`);
+    if (texts.length < 3) faults.push(`${where}: only ${texts.length} texts were found`);
     const edge = drawing.getBoundingClientRect();
     texts.forEach((a, i) => {
       if (a.whole.left < edge.left - 1 || a.whole.right > edge.right + 1 || a.top < edge.top - 1 || a.bottom > edge.bottom + 1)
@@ -57,52 +57,64 @@ window.flapaero = (() => {
       const live = figure.querySelector(".plot-live"), svg = live && live.querySelector("svg.main-svg");
       return svg && Math.abs(svg.getBoundingClientRect().width - live.clientWidth) < 2 && Math.abs(svg.getBoundingClientRect().height - live.clientHeight) < 2;
     });
-    await frame();
+    await task();
   };
-  const ofFigure = async (figure, size) => {
+  // At both ends of its control, where it has one, and left where it starts.
+  const ofFigure = async (figure, size, found) => {
     await draw(figure);
     const input = figure.querySelector(".plot-control input");
-    const faults = [];
     const look = (state) => {
       const drawing = drawingOf(figure).closest(".plot-live") || drawingOf(figure);
       const where = `${nameOf(figure)}, ${size}${state}`;
-      faults.push(...faultsOf(drawing, where), ...thinOf(drawing, where));
+      found.labels.push(...faultsOf(drawing, where));
+      found.lines.push(...thinOf(drawing, where));
+      found.looked++;
     };
     if (!input) look("");
     else for (const value of [input.min, input.max, input.defaultValue]) {
       input.value = value;
       input.dispatchEvent(new Event("input"));
-      await frame();
-      look(", at " + figure.querySelector("output").textContent);
+      await task();
+      if (value !== input.defaultValue) look(", at " + figure.querySelector("output").textContent);
     }
-    return faults;
   };
   const seen = () => [...document.querySelectorAll("figure.plot")].filter((figure) => figure.checkVisibility());
 
   // The page's figures at the size that its window has.
   const ofPage = async (size) => {
+    const found = nothing();
     document.querySelectorAll("details:has(figure.plot)").forEach((fold) => fold.open = true);
-    const faults = [];
-    for (const figure of seen()) faults.push(...await ofFigure(figure, size));
-    return { faults, figures: seen().length };
+    for (const figure of seen()) await ofFigure(figure, size, found);
+    found.figures.push(...seen().map(nameOf));
+    // A link to a part leads to its heading, not to what the caution at the head covers of it.
+    const caution = document.querySelector(".caution");
+    for (const heading of document.querySelectorAll("main h2[id]")) {
+      heading.scrollIntoView();
+      const top = heading.getBoundingClientRect().top, over = getComputedStyle(caution).position === "sticky" ? caution.getBoundingClientRect().bottom : 0;
+      if (top < over - 1) found.covered.push(`${size}: the caution covers "${heading.textContent}"`);
+    }
+    return found;
   };
+  const nothing = () => ({ figures: [], looked: 0, screens: 0, labels: [], lines: [], empty: [], covered: [] });
   // The still drawings, which paper and viewers without scripts show.
   const ofStill = async () => {
-    const faults = [];
+    const found = nothing();
     for (const figure of seen().filter((one) => !isPicture(one))) {
       figure.classList.remove("is-drawn", "is-coming");
-      await frame();
-      faults.push(...faultsOf(figure.querySelector(".plot-drawing svg"), nameOf(figure) + ", still"));
+      const drawing = figure.querySelector(".plot-drawing svg"), where = nameOf(figure) + ", still";
+      found.labels.push(...faultsOf(drawing, where));
+      found.lines.push(...thinOf(drawing, where));
+      found.looked++;
       figure.classList.add("is-drawn", "is-coming");
     }
-    return faults;
+    return found;
   };
 
-  const go = async (number) => {
+  const go = (number) => new Promise((there) => {
+    if (location.hash === "#screen-" + number) return there();
+    addEventListener("hashchange", () => setTimeout(there), { once: true });
     location.hash = "#screen-" + number;
-    await frame();
-    await frame();
-  };
+  });
   const isBehind = (element, bar) => {
     const r = element.getBoundingClientRect(), b = bar.getBoundingClientRect();
     return r.width > 1 && r.height > 1 && r.bottom > b.top + 1 && r.top < b.bottom;
@@ -110,7 +122,7 @@ window.flapaero = (() => {
   // Each screen of a projected lesson: what it holds, what the bar hides at its end, and its figures.
   const ofScreens = async (size) => {
     const bar = document.getElementById("screens");
-    const faults = [];
+    const found = nothing();
     const looked = new Set();
     const count = Number(document.getElementById("screen-said").textContent.match(/of (\d+)/)[1]);
     for (let n = 1; n <= count; n++) {
@@ -120,22 +132,25 @@ window.flapaero = (() => {
       const said = screen ? [...screen.querySelectorAll("*")].filter((e) => e.checkVisibility() && !e.closest(".apart, summary, .said-above")
         && (e.matches("figure, math, input, pre") || (!/^H[1-6]$/.test(e.tagName) && !e.closest("h1, h2, h3, h4, h5, h6, .tag") && [...e.childNodes].some((c) => c.nodeType === 3 && c.data.trim())))) : [];
       const inSight = said.filter((e) => { const r = e.getBoundingClientRect(); return r.height > 0 && r.top < innerHeight - bar.offsetHeight && r.bottom > 0; });
-      if (inSight.length === 0) faults.push(`${where}: nothing is seen but ${JSON.stringify((screen ? screen.innerText : "").trim().slice(0, 60))}`);
+      if (inSight.length === 0) found.empty.push(`${where}: nothing is seen but ${JSON.stringify((screen ? screen.innerText : "").trim().slice(0, 60))}`);
+      const heading = screen && [...screen.querySelectorAll("h1, h2, h3, figure, p")].find((e) => e.checkVisibility());
+      if (heading && heading.getBoundingClientRect().top < -1) found.covered.push(`${where}: it begins above the screen`);
       scrollTo(0, 1e6);
-      await frame();
       const last = [...document.querySelectorAll("main *")].filter((e) => e.checkVisibility() && isBehind(e, bar) && !e.closest(".apart"));
-      if (last.length) faults.push(`${where}: the bar hides ${last[last.length - 1].outerHTML.slice(0, 80)}`);
+      if (last.length) found.covered.push(`${where}: the bar hides ${last[last.length - 1].outerHTML.slice(0, 80)}`);
       scrollTo(0, 0);
       for (const figure of screen ? [...screen.querySelectorAll("figure.plot")].filter((f) => f.checkVisibility()) : []) {
         if (looked.has(figure)) continue;
         looked.add(figure);
-        faults.push(...await ofFigure(figure, size));
+        await ofFigure(figure, size, found);
         scrollTo(0, 0);
         const b = drawingOf(figure).getBoundingClientRect();
-        if (b.bottom - b.top < innerHeight * 0.4) faults.push(`${where}: ${nameOf(figure)} is only ${Math.round(b.height)} px tall`);
+        if (b.height < innerHeight * 0.4) found.empty.push(`${where}: ${nameOf(figure)} is only ${Math.round(b.height)} px tall`);
       }
     }
-    return { faults, figures: looked.size, screens: count };
+    found.figures.push(...[...looked].map(nameOf));
+    found.screens = count;
+    return found;
   };
   return { ofPage, ofStill, ofScreens };
 })();
