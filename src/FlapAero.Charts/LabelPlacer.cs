@@ -13,6 +13,9 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     /// <summary>What a place may cost more before a label leaves it.</summary>
     private const double Inertia = 30;
 
+    /// <summary>What a label on a label costs: more than all else in all views together.</summary>
+    private const double Collision = 2000;
+
     private const double Gap = 6;
 
     private const int MostPasses = 4;
@@ -199,7 +202,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     {
         PlacedLabel there = In(drawn, label);
         PlacedLabel[] others = [.. _placed.Select(other => In(drawn, other))];
-        Box box = there.Box.Grown(1.5);
+        Box box = there.Box.Grown(2.5);
         double area = box.Width * box.Height;
         double outside = 1 - box.Overlap(drawn.Plot.Grown(3)) / area;
         double hidden = others.Sum(other => box.Overlap(other.Box))
@@ -210,7 +213,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
         double leader = there.Leader == Leader.None ? 0
             : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 30 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
-        return (outside > 0.02 ? 200 : 0) + 300 * outside + (hidden > 0 ? 150 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
+        return (outside > 0.02 ? 200 : 0) + 300 * outside + (others.Any(other => box.Overlap(other.Box) > 0) ? Collision : 0) + (hidden > 0 ? 50 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
 
     /// <summary>What the margins leave; a drawing to scale grows both ways alike, until one of them stops it.</summary>
