@@ -250,13 +250,15 @@ public sealed partial class Figure : IDrawing
             [.. Levels.Select(level => new Level(level.Name, level.Y * perY))],
             [.. Marks.Select(mark => new Mark(mark.Name, mark.X * perX, mark.Y * perY))],
             CaptionWords.In(units), FindingWords.In(units), x, y,
-            predictions: [.. Predictions.Select(prediction => prediction.In(units, prediction.IsAcross ? perX : perY))]);
+            predictions: [.. Predictions.Select(prediction => prediction.In(units, prediction.IsAcross ? perX : perY))],
+            saidReadings: [.. SaidReadings.Select(said => (said.Name, said.Value.In(units)))]);
     }
 
     private Figure With(
         IReadOnlyList<Series>? lines = null, IReadOnlyList<Level>? levels = null, IReadOnlyList<Mark>? marks = null,
         Words? caption = null, Words? finding = null, Axis? x = null, Axis? y = null, bool? isToScale = null,
-        IReadOnlyList<Prediction>? predictions = null) => new(Title, x ?? X, y ?? Y)
+        IReadOnlyList<Prediction>? predictions = null, IReadOnlyList<(string Name, Words Value)>? saidReadings = null,
+        IReadOnlyList<string>? unsaidReadings = null) => new(Title, x ?? X, y ?? Y)
         {
             Lines = lines ?? Lines,
             Levels = levels ?? Levels,
@@ -265,6 +267,8 @@ public sealed partial class Figure : IDrawing
             FindingWords = finding ?? FindingWords,
             IsToScale = isToScale ?? IsToScale,
             Predictions = predictions ?? Predictions,
+            SaidReadings = saidReadings ?? SaidReadings,
+            UnsaidReadings = unsaidReadings ?? UnsaidReadings,
         };
 
     private RefusedInputException Refusal(string why) => Require.RefusedWhole(null, $"The figure \"{Title}\" is refused: {why}.");

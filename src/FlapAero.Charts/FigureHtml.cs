@@ -8,8 +8,9 @@ namespace FlapAero.Charts;
 /// <param name="Data">The live drawing's JSON; empty for a picture that stands still.</param>
 /// <param name="Control">What moves it, as HTML; empty for a figure that stands still.</param>
 /// <param name="Range">What a still drawing says of that, as HTML; empty likewise.</param>
+/// <param name="Readings">What one reads off it, as HTML; empty for a picture, whose table says it.</param>
 /// <param name="Numbers">The figure's tables.</param>
-internal sealed record FigureHtml(IDrawing Start, string Data, string Control, string Range, params IReadOnlyList<NumbersTable> Numbers)
+internal sealed record FigureHtml(IDrawing Start, string Data, string Control, string Range, string Readings, params IReadOnlyList<NumbersTable> Numbers)
 {
     /// <summary>In pixels: wide enough to read, narrow enough for a notebook's column.</summary>
     private const int StillWidth = 552;
@@ -33,7 +34,7 @@ internal sealed record FigureHtml(IDrawing Start, string Data, string Control, s
         html.Append(CultureInfo.InvariantCulture, $"<figure class=\"{(Start is Picture ? "plot picture" : "plot")}\" id=\"{Start.Id}\"><div class=\"plot-drawing\" role=\"img\" aria-label=\"{Finding}\">{still}</div>");
         if (Data.Length > 0) html.Append(CultureInfo.InvariantCulture, $"<script type=\"application/json\" class=\"plot-data\">{Data}</script>{Control}");
         html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Start.Title)}{end}</strong> {LabelText.Html(Start.CaptionText)}{Range}</figcaption>");
-        html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>");
+        html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>").Append(Readings);
         foreach (NumbersTable numbers in Numbers) html.Append(numbers.ToHtml());
         return html.Append(CultureInfo.InvariantCulture, $"</details>{script}</figure>").ToString();
     }

@@ -41,11 +41,11 @@ internal sealed class FigureLayout
     /// <param name="width">The drawing's width in pixels.</param>
     /// <param name="height">The drawing's height in pixels.</param>
     /// <param name="fontSize">The letters' size in pixels.</param>
-    /// <param name="stretches">How many times wider the drawing may become: labels are placed for each.</param>
+    /// <param name="views">The other sizes that the drawing takes: labels are placed for each.</param>
     /// <param name="leastRight">The least right margin, for figures that are to share one.</param>
     /// <param name="before">The labels of a figure much like this one, near which its own stay where they can.</param>
     internal FigureLayout(
-        Figure figure, double width, double height, double fontSize, IReadOnlyList<double> stretches, double leastRight = 0, IReadOnlyList<PlacedLabel>? before = null)
+        Figure figure, double width, double height, double fontSize, IReadOnlyList<View> views, double leastRight = 0, IReadOnlyList<PlacedLabel>? before = null)
     {
         (Width, FontSize) = (width, fontSize);
         Extent extent = ExtentOf(figure);
@@ -69,12 +69,11 @@ internal sealed class FigureLayout
         {
             double across = XTicks.To - XTicks.From, up = YTicks.To - YTicks.From;
             double scale = Math.Min(Plot.Width / across, Plot.Height / up);
-            Growth = Plot.Height / (scale * up);
             Plot = Plot with { Width = scale * across, Height = scale * up };
             for (int most = 5; most >= 3 && WidthOf(XTicks.Labels) > Plot.Width; most--) XTicks = Ticks.Within(extent.LowX, extent.HighX, most);
         }
         Height = Plot.Bottom + bottom;
-        _labels = new Lazy<IReadOnlyList<PlacedLabel>>(() => new LabelPlacer(figure, this, [1, .. stretches], before ?? []).Place());
+        _labels = new Lazy<IReadOnlyList<PlacedLabel>>(() => new LabelPlacer(figure, this, [new View(width, height), .. views], before ?? []).Place());
     }
 
     internal double Width { get; }
@@ -94,9 +93,6 @@ internal sealed class FigureLayout
     internal double RightMargin { get; }
 
     internal double BottomMargin { get; }
-
-    /// <summary>How many times larger a drawing to scale becomes before its height stops it.</summary>
-    internal double Growth { get; } = 1;
 
     /// <summary>The axes' titles broken into lines.</summary>
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> XTitle { get; }
@@ -141,12 +137,12 @@ internal sealed class FigureLayout
         .Select(line => TextSize.Widest(MarginLines(line.Name).Select(Notation.ToPlain), FontSize) + 20).DefaultIfEmpty(0).Max();
 
     /// <summary>The layouts of figures with the same axes, in the same place in each: what does not move stands still.</summary>
-    internal static IReadOnlyList<FigureLayout> Alike(IReadOnlyList<Figure> figures, double width, double height, double fontSize, IReadOnlyList<double> stretches)
+    internal static IReadOnlyList<FigureLayout> Alike(IReadOnlyList<Figure> figures, double width, double height, double fontSize, IReadOnlyList<View> views)
     {
         double right = figures.Max(figure => new FigureLayout(figure, width, height, fontSize, []).RightMargin);
         var layouts = new List<FigureLayout>();
         foreach (Figure figure in figures)
-            layouts.Add(new FigureLayout(figure, width, height, fontSize, stretches, right, layouts.LastOrDefault()?.Labels));
+            layouts.Add(new FigureLayout(figure, width, height, fontSize, views, right, layouts.LastOrDefault()?.Labels));
         return layouts;
     }
 

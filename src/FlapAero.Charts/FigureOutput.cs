@@ -31,12 +31,12 @@ public sealed partial class Figure
     /// <exception cref="InvalidOperationException">The figure has no line, no caption or no finding.</exception>
     public string ToNotebookHtml() => Html().ForNotebook();
 
-    /// <summary>The figure in words: title, finding, numbers.</summary>
+    /// <summary>The figure in words: title, finding, readings, numbers.</summary>
     /// <returns>Plain text.</returns>
     public override string ToString() =>
-        Lines.Count == 0 ? Title : $"{Title}\n{CaptionText}\n{PlainFinding}\n{NumbersTable.Of(this)}";
+        Lines.Count == 0 ? Title : $"{Title}\n{CaptionText}\n{PlainFinding}\n{string.Concat(Readings.Select(reading => $"{reading}\n"))}{NumbersTable.Of(this)}";
 
-    private FigureHtml Html() => new(Complete(), ToPlotlyJson(), "", "", Numbers);
+    private FigureHtml Html() => new(Complete(), ToPlotlyJson(), "", "", ReadingsHtml.List(Readings), Numbers);
 
     private string PlainFinding => LabelText.Plain(FindingText);
 

@@ -36,16 +36,27 @@ internal readonly record struct Box(double Left, double Top, double Width, doubl
     }
 }
 
-/// <summary>Widths of text in a system sans-serif, near enough to place labels without measuring them.</summary>
+/// <summary>The size that a drawing takes on some screen, in the pixels of a drawing whose letters keep their size.</summary>
+internal readonly record struct View(double Width, double Height);
+
+/// <summary>
+/// Widths of text in a wide system sans-serif (DejaVu Sans, rounded up), to place labels without measuring them: what has
+/// room there has room in any other.
+/// </summary>
 internal static class TextSize
 {
     internal static double Width(string text, double size) => size * text.Sum(c => c switch
     {
-        'i' or 'l' or 'j' or 't' or 'f' or 'I' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' or '(' or ')' or ' ' or '/' or '\u00A0' => 0.31,
+        'i' or 'j' or 'l' or 'I' or '\'' => 0.29,
+        ' ' or '.' or ',' or '\u00A0' or 'J' => 0.32,
+        't' or 'f' or 'r' or '(' or ')' or ':' or ';' or '/' or '-' or '!' or '|' => 0.4,
         '\u202F' => 0.2,
-        'm' or 'w' or 'M' or 'W' or '%' => 0.86,
+        'm' or 'W' or '%' => 0.98,
+        'w' or 'M' or '×' or '−' or '+' or '=' or '±' or 'Δ' => 0.85,
+        'D' or 'G' or 'H' or 'N' or 'O' or 'Q' or 'U' => 0.77,
         >= 'A' and <= 'Z' => 0.69,
-        _ => 0.57,
+        'c' or 'k' or 's' or 'v' or 'x' or 'y' or 'z' or '°' => 0.57,
+        _ => 0.63,
     });
 
     /// <summary>Breaks a label into lines of at most so many pixels, at spaces only.</summary>

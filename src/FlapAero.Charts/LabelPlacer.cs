@@ -6,16 +6,19 @@ namespace FlapAero.Charts;
 /// </summary>
 /// <param name="figure">The figure.</param>
 /// <param name="layout">Where its lines are.</param>
-/// <param name="stretches">
-/// How many times wider than the layout the drawing may become while labels keep their pixels: a place must do for each.
-/// </param>
+/// <param name="views">The sizes that the drawing takes while labels keep their pixels: a place must do for each.</param>
 /// <param name="before">The labels of the figure that is seen before this one, or none: a label that jumps draws the eye.</param>
-internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<double> stretches, IReadOnlyList<PlacedLabel> before)
+internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyList<View> views, IReadOnlyList<PlacedLabel> before)
 {
     /// <summary>What a place may cost more before a label leaves it.</summary>
     private const double Inertia = 30;
 
+    /// <summary>What a label on a label costs: more than all else in all views together.</summary>
+    private const double Collision = 2000;
+
     private const double Gap = 6;
+
+    private const int MostPasses = 4;
 
     private readonly List<PlacedLabel> _placed = [];
     private readonly List<IReadOnlyList<Point>> _curves =
@@ -28,33 +31,56 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
 
     private IReadOnlyList<Drawn> _drawn = [];
 
-    /// <summary>What a label must not hide, as it stands in the drawing made so many times wider.</summary>
-    private sealed record Drawn(double Stretch, Box Plot, Point[] Points, Point[][] Curves);
+    /// <summary>How many times wider and taller the plot is in some view.</summary>
+    private readonly record struct Stretch(double Across, double Up);
+
+    /// <summary>What a label must not hide, as it stands in some view.</summary>
+    private sealed record Drawn(Stretch Stretch, Box Plot, Point[] Points, Point[][] Curves);
 
     private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
 
-    private sealed record Request(string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors);
+    private sealed record Request(
+        string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors, Func<Point, double, double, IEnumerable<Candidate>> Around);
 
     internal IReadOnlyList<PlacedLabel> Place()
     {
         foreach (Level level in figure.Levels)
             _curves.Add([new Point(layout.Plot.Left, layout.ToY(level.Y)), new Point(layout.Plot.Right, layout.ToY(level.Y))]);
-        _drawn = [.. stretches.Select(stretch => new Drawn(
-            stretch, layout.Plot with { Width = layout.Plot.Width * Across(stretch), Height = layout.Plot.Height * Up(stretch) },
+        _drawn = [.. views.Select(StretchOf).Select(stretch => new Drawn(
+            stretch, layout.Plot with { Width = layout.Plot.Width * stretch.Across, Height = layout.Plot.Height * stretch.Up },
             [.. _points.Select(p => Stretched(p, stretch))], [.. _curves.Select(curve => curve.Select(p => Stretched(p, stretch)).ToArray())]))];
         PlaceInMargin();
+        int inMargin = _placed.Count;
+        var requests = new List<Request>();
         foreach (Mark mark in figure.Marks)
-            PlaceBest(new Request(mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))]), AroundPoint);
+            requests.Add(new Request(mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))], AroundPoint));
         foreach (Level level in figure.Levels)
-            PlaceBest(new Request(level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level)), AlongLine);
+            requests.Add(new Request(level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level), AlongLine));
         for (int i = 0; i < figure.Lines.Count; i++)
             if (!layout.EndsAtEdge(figure.Lines[i]))
-                PlaceBest(new Request(figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i])), AroundPoint);
+                requests.Add(new Request(figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i]), AroundPoint));
+        foreach (Request request in requests) _placed.Add(Best(request));
+        // What came first took its place without knowing of what came later.
+        for (int pass = 0; pass < MostPasses && _drawn.Any(Collide); pass++)
+            for (int i = 0; i < requests.Count; i++)
+            {
+                _placed.RemoveAt(inMargin + i);
+                _placed.Insert(inMargin + i, Best(requests[i]));
+            }
         return _placed;
     }
 
+    /// <summary>Whether in some view a label lies on another.</summary>
+    private bool Collide(Drawn drawn)
+    {
+        Box[] boxes = [.. _placed.Select(label => In(drawn, label).Box)];
+        return boxes.Where((box, i) => boxes.Skip(i + 1).Any(other => box.Overlap(other) > 0)).Any();
+    }
+
+    /// <summary>Pushed apart where the plot is least tall: where it is taller they stand further apart.</summary>
     private void PlaceInMargin()
     {
+        Drawn lowest = _drawn.MinBy(drawn => drawn.Stretch.Up)!;
         var labels = figure.Lines.Select((line, i) => (Line: line, Style: figure.LineStyles[i]))
             .Where(entry => layout.EndsAtEdge(entry.Line))
             .Select(entry =>
@@ -66,13 +92,14 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
                 return new PlacedLabel(lines, new Box(layout.Plot.Right + 14, anchor.Y - height / 2, Widest(lines), height), anchor, entry.Style.Text, Leader.ToLeft);
             })
             .OrderBy(label => label.Anchor.Y).ToList();
-        double[] tops = PushedApart([.. labels.Select(l => l.Box.Top)], [.. labels.Select(l => l.Box.Height + 2)]);
+        double[] wanted = [.. labels.Select(label => Stretched(label, lowest.Stretch).Top)];
+        double[] tops = PushedApart(wanted, [.. labels.Select(l => l.Box.Height + 2)], lowest.Plot);
         for (int i = 0; i < labels.Count; i++)
-            _placed.Add(labels[i] with { Box = labels[i].Box with { Top = tops[i] } });
+            _placed.Add(labels[i] with { Box = labels[i].Box with { Top = labels[i].Box.Top + tops[i] - wanted[i] } });
     }
 
     /// <summary>Moves boxes apart as little as need be: boxes that touch form a stack, centred on where its boxes wanted to be.</summary>
-    private double[] PushedApart(double[] wanted, double[] heights)
+    private double[] PushedApart(double[] wanted, double[] heights, Box plot)
     {
         var stacks = new List<(int First, int Count, double Top, double Height)>();
         for (int i = 0; i < wanted.Length; i++)
@@ -97,7 +124,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         return tops;
 
         double Inside(double top, double height) =>
-            Math.Max(2, Math.Min(top, layout.Plot.Bottom + layout.LineHeight / 2 - height));
+            Math.Max(plot.Top - layout.LineHeight / 2, Math.Min(top, plot.Bottom + layout.LineHeight / 2 - height));
     }
 
     /// <summary>A bar as a line round it and up its middle, which a label must not cross.</summary>
@@ -149,45 +176,61 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         }
     }
 
-    private void PlaceBest(Request request, Func<Point, double, double, IEnumerable<Candidate>> candidates)
+    private PlacedLabel Best(Request request)
     {
-        var lines = TextSize.Wrap(Notation.Parse(request.Name), request.MaximalWidth, layout.FontSize);
-        double width = Widest(lines), height = lines.Count * layout.LineHeight;
         int order = 0;
-        PlacedLabel best = request.Anchors
-            .SelectMany(anchor => candidates(anchor, width, height))
-            .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader))
+        return Wrapped(request)
+            .SelectMany(lines => request.Anchors
+                .SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight))
+                .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader)))
             .MinBy(label => Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0))!;
-        _placed.Add(best);
+    }
+
+    /// <summary>A label in as few lines as it can, and in as many as it has words.</summary>
+    private IEnumerable<IReadOnlyList<IReadOnlyList<Notation.Run>>> Wrapped(Request request)
+    {
+        var name = Notation.Parse(request.Name);
+        var few = TextSize.Wrap(name, request.MaximalWidth, layout.FontSize);
+        yield return few;
+        var many = TextSize.Wrap(name, Widest(TextSize.Wrap(name, 0, layout.FontSize)) + 1, layout.FontSize);
+        if (many.Count > few.Count) yield return many;
     }
 
     private double Cost(PlacedLabel label) => _drawn.Sum(drawn => Cost(label, drawn));
 
     private double Cost(PlacedLabel label, Drawn drawn)
     {
-        Box box = Stretched(label, drawn.Stretch).Grown(1.5);
+        PlacedLabel there = In(drawn, label);
+        PlacedLabel[] others = [.. _placed.Select(other => In(drawn, other))];
+        Box box = there.Box.Grown(2.5);
         double area = box.Width * box.Height;
         double outside = 1 - box.Overlap(drawn.Plot.Grown(3)) / area;
-        double hidden = _placed.Sum(other => box.Overlap(Stretched(other, drawn.Stretch)))
+        double hidden = others.Sum(other => box.Overlap(other.Box))
             + drawn.Points.Sum(p => box.Overlap(new Box(p.X - 6, p.Y - 6, 12, 12)));
         double crossed = 0;
         foreach (Point[] curve in drawn.Curves)
             for (int i = 1; i < curve.Length; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
-        hidden += 10 * _placed.Where(other => other.Leader != Leader.None).Sum(other => label.Box.LengthInside(other.Anchor, other.LeaderEnd));
-        double leader = label.Leader == Leader.None ? 0
-            : 6 + Distance(label.Anchor, label.LeaderEnd) / 10 + 30 * _placed.Count(other => other.Box.LengthInside(label.Anchor, label.LeaderEnd) > 0);
-        return (outside > 0.02 ? 200 : 0) + 300 * outside + 300 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
+        hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
+        double leader = there.Leader == Leader.None ? 0
+            : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 30 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
+        return (outside > 0.02 ? 200 : 0) + 300 * outside + (others.Any(other => box.Overlap(other.Box) > 0) ? Collision : 0) + (hidden > 0 ? 50 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
 
-    /// <summary>A drawing to scale grows both ways, and only as long as its height lets it; any other grows across.</summary>
-    private double Across(double stretch) => figure.IsToScale ? Math.Min(stretch, layout.Growth) : stretch;
+    /// <summary>What the margins leave; a drawing to scale grows both ways alike, until one of them stops it.</summary>
+    private Stretch StretchOf(View view)
+    {
+        double across = (view.Width - layout.Plot.Left - layout.RightMargin) / layout.Plot.Width;
+        double up = (view.Height - layout.Plot.Top - layout.BottomMargin) / layout.Plot.Height;
+        return figure.IsToScale ? new Stretch(Math.Min(across, up), Math.Min(across, up)) : new Stretch(across, up);
+    }
 
-    private double Up(double stretch) => figure.IsToScale ? Across(stretch) : 1;
+    private Point Stretched(Point point, Stretch stretch) => new(
+        layout.Plot.Left + (point.X - layout.Plot.Left) * stretch.Across, layout.Plot.Top + (point.Y - layout.Plot.Top) * stretch.Up);
 
-    private Point Stretched(Point point, double stretch) => new(
-        layout.Plot.Left + (point.X - layout.Plot.Left) * Across(stretch), layout.Plot.Top + (point.Y - layout.Plot.Top) * Up(stretch));
+    private PlacedLabel In(Drawn drawn, PlacedLabel label) =>
+        label with { Anchor = Stretched(label.Anchor, drawn.Stretch), Box = Stretched(label, drawn.Stretch) };
 
-    private Box Stretched(PlacedLabel label, double stretch)
+    private Box Stretched(PlacedLabel label, Stretch stretch)
     {
         Point anchor = Stretched(label.Anchor, stretch);
         return label.Box with { Left = label.Box.Left + anchor.X - label.Anchor.X, Top = label.Box.Top + anchor.Y - label.Anchor.Y };

@@ -3,24 +3,20 @@ using System.Text;
 
 namespace FlapAero.Charts;
 
-/// <summary>The numbers of a figure as text: a heading a column, at most about ten rows, levels and marks below. Immutable.</summary>
+/// <summary>The numbers of a figure as text: a heading a column, at most about ten rows. Immutable.</summary>
 public sealed class NumbersTable
 {
     private const int MostRows = 10;
 
     private const int MostDecimals = 3;
 
-    internal NumbersTable(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows, IReadOnlyList<(string Name, string Value)> notes) =>
-        (Headings, Rows, Notes) = (headings, rows, notes);
+    internal NumbersTable(IReadOnlyList<string> headings, IReadOnlyList<IReadOnlyList<string>> rows) => (Headings, Rows) = (headings, rows);
 
     /// <summary>The columns' headings; the first column is the horizontal axis.</summary>
     public IReadOnlyList<string> Headings { get; }
 
     /// <summary>The rows, a text for each column.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Rows { get; }
-
-    /// <summary>Levels and marks: their names and values.</summary>
-    public IReadOnlyList<(string Name, string Value)> Notes { get; }
 
     /// <summary>The table for a page.</summary>
     /// <returns>A <c>table</c> element.</returns>
@@ -35,16 +31,13 @@ public sealed class NumbersTable
             foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{LabelText.Html(cell)}</td>");
             html.Append("</tr>");
         }
-        foreach ((string name, string value) in Notes)
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{LabelText.Html(name)}</th><td colspan=\"{Headings.Count - 1}\">{LabelText.Html(value)}</td></tr>");
         return html.Append("</tbody></table>").ToString();
     }
 
     /// <summary>The table in plain text, columns parted by tabs.</summary>
     /// <returns>Plain text.</returns>
     public override string ToString() => string.Join('\n',
-        new[] { Headings }.Concat(Rows).Select(row => string.Join('\t', row.Select(LabelText.Plain)))
-            .Concat(Notes.Select(note => $"{LabelText.Plain(note.Name)}\t{LabelText.Plain(note.Value)}")));
+        new[] { Headings }.Concat(Rows).Select(row => string.Join('\t', row.Select(LabelText.Plain))));
 
     internal static NumbersTable Of(Figure figure)
     {
@@ -53,15 +46,7 @@ public sealed class NumbersTable
             : HaveSameX(figure) ? AtSamples(figure)
             : figure.Lines.All(IsRising) ? AtRoundValues(figure)
             : LineByLine(figure);
-        string[] yPatterns = [.. figure.Lines.Select(line => PatternFor(line.Y))];
-        int y = yPatterns.Max(p => p.Length);
-        string yPattern = yPatterns.First(p => p.Length == y);
-        string xPattern = PatternFor([.. figure.Lines[0].X, .. figure.Marks.Select(mark => mark.X)]);
-        return new NumbersTable(headings, rows,
-        [
-            .. figure.Levels.Select(level => (level.Name, figure.Y.WithUnit(QuantityText.Of(level.Y, yPattern)))),
-            .. figure.Marks.Select(mark => (mark.Name, $"{figure.X.WithUnit(QuantityText.Of(mark.X, xPattern))}, {figure.Y.WithUnit(QuantityText.Of(mark.Y, yPattern))}")),
-        ]);
+        return new NumbersTable(headings, rows);
     }
 
     /// <summary>Decimals that show about three digits of what varies in the values.</summary>
@@ -165,7 +150,7 @@ public sealed class NumbersTable
     }
 
     /// <summary>Null where more than three would be needed.</summary>
-    private static int? ExactDecimals(IReadOnlyList<double> values)
+    internal static int? ExactDecimals(IReadOnlyList<double> values)
     {
         for (int decimals = 0; decimals <= MostDecimals; decimals++)
             if (values.All(v => Math.Abs(v - Math.Round(v, decimals)) <= 1e-9 * Math.Max(1, Math.Abs(v)))) return decimals;

@@ -13,14 +13,17 @@ namespace FlapAero.Charts;
 /// </summary>
 internal static class PlotlyDrawing
 {
-    /// <summary>The narrowest page a figure is made for, where labels are placed.</summary>
-    private const double NarrowWidth = 390;
+    /// <summary>A figure on a phone 390 pixels wide, where labels are placed; on a narrower one letters shrink with it.</summary>
+    private const double NarrowWidth = 340;
 
-    private const double DrawingHeight = 420;
+    private const double DrawingHeight = 430;
     private const double FontSize = 16;
 
-    /// <summary>How much wider than that a figure is drawn on a desk and on a projector.</summary>
-    private static readonly IReadOnlyList<double> Stretches = [2, 4];
+    /// <summary>
+    /// The other sizes of a figure, as many pixels as it would have with letters of this size: on a phone 320 pixels wide, on
+    /// a desk, and on a projector with and without a control beside it.
+    /// </summary>
+    private static readonly IReadOnlyList<View> Views = [new(340, 540), new(960, 474), new(785, 300), new(490, 350)];
 
     private static readonly JsonSerializerOptions Options = new()
     {
@@ -29,11 +32,11 @@ internal static class PlotlyDrawing
     };
 
     internal static string Json(Figure figure) => Text(
-        Drawing(figure, new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, Stretches)));
+        Drawing(figure, new FigureLayout(figure, NarrowWidth, DrawingHeight, FontSize, Views)));
 
     /// <summary>The drawings of figures with the same axes, all in the same place.</summary>
     internal static IReadOnlyList<JsonObject> Alike(IReadOnlyList<Figure> figures) =>
-        [.. figures.Zip(FigureLayout.Alike(figures, NarrowWidth, DrawingHeight, FontSize, Stretches), Drawing)];
+        [.. figures.Zip(FigureLayout.Alike(figures, NarrowWidth, DrawingHeight, FontSize, Views), Drawing)];
 
     internal static string Text(JsonObject json) => json.ToJsonString(Options);
 

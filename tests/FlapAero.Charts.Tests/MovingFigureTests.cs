@@ -116,15 +116,13 @@ public class MovingFigureTests
     [Fact]
     public void Numbers_LinesThatMove_StandAtFirstStartAndLastValue()
     {
-        IReadOnlyList<NumbersTable> numbers = Lighter.Numbers;
-        Assert.Equal(["weight (% of maximum)", "angle of bank (°)", "maximum weight (kt CAS)", "this weight (kt CAS)"], numbers[0].Headings);
-        Assert.Equal(["60", "85", "110"], numbers[0].Rows.Select(row => row[0]).Distinct());
-        Assert.Contains(numbers[0].Rows, row => row is ["60", "0", "53.3", "41.3"]);
-        Assert.Equal(("speed kept", "69.3\u00A0kt CAS"), Assert.Single(numbers[0].Notes));
-        Assert.Equal(["weight (% of maximum)", "at 30°"], numbers[1].Headings);
-        Assert.Equal(["60", "30°, 44.4\u00A0kt CAS"], numbers[1].Rows[0]);
-        Assert.Contains("85", numbers[1].Rows.Select(row => row[0]));
-        Assert.Equal("110", numbers[1].Rows[^1][0]);
+        NumbersTable numbers = Lighter.Numbers, readings = Lighter.Readings;
+        Assert.Equal(["weight (% of maximum)", "angle of bank (°)", "maximum weight (kt CAS)", "this weight (kt CAS)"], numbers.Headings);
+        Assert.Equal(["60", "85", "110"], numbers.Rows.Select(row => row[0]).Distinct());
+        Assert.Contains(numbers.Rows, row => row is ["60", "0", "53.3", "41.3"]);
+        Assert.Equal(["reading", "at 60\u00A0% of maximum", "at 85\u00A0% of maximum", "at 110\u00A0% of maximum"], readings.Headings);
+        Assert.Contains(readings.Rows, row => row[0] == "speed kept" && row.Skip(1).All(cell => cell == "69.3\u00A0kt CAS"));
+        Assert.Contains(readings.Rows, row => row[0] == "at 30°" && row[1] == "30°, 44.4\u00A0kt CAS");
         Assert.Equal(2, Parse(Lighter.ToHtml()).QuerySelectorAll("details.plot-numbers > table").Length);
     }
 
@@ -133,9 +131,8 @@ public class MovingFigureTests
     {
         MovingFigure figure = Base.Moving(Axis.Of("bank", "φ", "°"), [0, 30, 60], 30, (f, bank) =>
             f.Mark($"at {bank.ToString("0", CultureInfo.InvariantCulture)}°", bank, Examples.InTurn(53.3, bank)).Finding($"At {bank:0}."));
-        Assert.Equal("angle of bank (°)", figure.Numbers[0].Headings[0]);
-        Assert.Equal(["bank (°)", "point"], figure.Numbers[1].Headings);
-        Assert.Equal(["60", "at 60°: 60°, 75.4\u00A0kt CAS"], figure.Numbers[1].Rows[^1]);
+        Assert.Equal("angle of bank (°)", figure.Numbers.Headings[0]);
+        Assert.Equal(["at 60°", "–", "–", "60°, 75.4\u00A0kt CAS"], figure.Readings.Rows.Single(row => row[0] == "at 60°"));
     }
 
     [Fact]
@@ -144,7 +141,7 @@ public class MovingFigureTests
         string text = Lighter.ToString();
         Assert.Contains("weight W moves from 60\u00A0% of maximum", text, StringComparison.Ordinal);
         Assert.Contains("At 85 % the stall speed VS is 49.1 kt.", text, StringComparison.Ordinal);
-        Assert.Contains("110\t30°", text, StringComparison.Ordinal);
+        Assert.Contains("at 30°\t30°, 44.4", text, StringComparison.Ordinal);
     }
 
     [Fact]

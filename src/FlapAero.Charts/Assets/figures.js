@@ -89,10 +89,13 @@ function drawFigures(bringPlotly) {
     const draw = () => {
       size = sizeNow();
       const config = Object.assign({}, plot().config, { responsive: false, displayModeBar: false });
-      return plotly.react(live, over(plot().data, shown.data), layoutOf(plot(), shown, growth, predicted), config);
+      return plotly.react(live, over(plot().data, shown.data).map((trace) => traceOf(trace, growth)), layoutOf(plot(), shown, growth, predicted), config);
     };
     const resize = () => {
       if (live.offsetWidth === 0 || size === sizeNow()) return;
+      const before = growth;
+      measure();
+      if (growth !== before) return draw();
       size = sizeNow();
       plotly.Plots.resize(live);
     };
@@ -133,10 +136,10 @@ function drawFigures(bringPlotly) {
   // A frame holds only what differs from the frame that the figure starts with, element by element.
   const over = (list, changes) => changes ? changes.map((change, i) => Object.assign({}, list[i], change)) : list;
 
-  // A projector needs larger letters than a phone; what makes room for them grows alike.
+  // A desk has room for larger letters than a phone; on a narrow phone they shrink as the figure does.
   const growthAt = (layout, width) => {
     const size = sizeOf(layout);
-    return Math.max(size, width >= 800 ? 18 : 14) / size;
+    return (width >= 800 ? Math.max(size, 18) : size * Math.min(1, width / 340)) / size;
   };
 
   const sizeOf = (layout) => (layout.font && layout.font.size) || 14;
@@ -147,8 +150,15 @@ function drawFigures(bringPlotly) {
     return copy;
   };
 
+  // Lines are as thick as letters are large, their dashes as long.
+  const lineOf = (line, growth) => line && Object.assign(grow(line, growth, ["width"]),
+    /px/.test(line.dash || "") && { dash: line.dash.replace(/[\d.]+/g, (length) => length * growth) });
+
+  const traceOf = (trace, growth) => Object.assign({}, trace, trace.line && { line: lineOf(trace.line, growth) }, trace.marker
+    && { marker: Object.assign(grow(trace.marker, growth, ["size"]), trace.marker.line && { line: lineOf(trace.marker.line, growth) }) });
+
   // A line at what was predicted; beyond the axis its name stands at the edge with an arrow to the way it lies.
-  const ownMark = (one, value, layout) => {
+  const ownMark = (one, value, layout, growth) => {
     const axis = one.axis, other = axis === "x" ? "y" : "x";
     const [low, high] = layout[axis + "axis"].range;
     const at = one.from + one.times * value;
@@ -156,7 +166,7 @@ function drawFigures(bringPlotly) {
     const isEnd = place > (low + high) / 2;
     const beyond = axis === "x" ? ["← ", " →"] : ["↓ ", " ↑"];
     const text = at < low ? beyond[0] + one.label : at > high ? one.label + beyond[1] : one.label;
-    const shape = { type: "line", line: { color: "#000", width: 2, dash: "dot" }, [axis + "ref"]: axis, [other + "ref"]: "paper", [axis + "0"]: place, [axis + "1"]: place, [other + "0"]: 0, [other + "1"]: 1 };
+    const shape = { type: "line", line: { color: "#000", width: 2 * growth, dash: "dot" }, [axis + "ref"]: axis, [other + "ref"]: "paper", [axis + "0"]: place, [axis + "1"]: place, [other + "0"]: 0, [other + "1"]: 1 };
     const note = axis === "x"
       ? { x: place, xref: "x", xanchor: isEnd ? "right" : "left", xshift: isEnd ? -6 : 6, y: 1, yref: "paper", yanchor: "top" }
       : { y: place, yref: "y", yanchor: isEnd ? "top" : "bottom", x: 0, xref: "paper", xanchor: "left", xshift: 6 };
@@ -169,13 +179,14 @@ function drawFigures(bringPlotly) {
     delete layout.height;
     layout.font = grow(given.font || { size: 14 }, growth, ["size"]);
     if (given.margin) layout.margin = grow(given.margin, growth, ["l", "r", "t", "b"]);
-    layout.shapes = over(given.shapes, frame.shapes);
+    for (const axis of ["xaxis", "yaxis"]) layout[axis] = grow(Object.assign({ gridwidth: 1 }, given[axis]), growth, ["ticklen", "tickwidth", "linewidth", "gridwidth"]);
+    layout.shapes = (over(given.shapes, frame.shapes) || []).map((shape) => Object.assign({}, shape, { line: lineOf(shape.line, growth) }));
     layout.annotations = (over(given.annotations, frame.annotations) || []).map((note) => Object.assign(
-      grow(note, growth, ["xshift", "yshift", "ax", "ay"]), note.font && { font: grow(note.font, growth, ["size"]) }));
+      grow(note, growth, ["xshift", "yshift", "ax", "ay", "arrowwidth"]), note.font && { font: grow(note.font, growth, ["size"]) }));
     for (const one of plot.predictions || []) {
       const value = predicted.has(one.name) ? predicted.get(one.name) : one.value || null;
       if (value === null) continue;
-      const [shape, note] = ownMark(one, value, layout);
+      const [shape, note] = ownMark(one, value, layout, growth);
       layout.shapes = [...(layout.shapes || []), shape];
       layout.annotations = [...layout.annotations, note];
     }

@@ -37,7 +37,4 @@ public sealed partial class Figure
     /// <summary>The same figure with axes that reach as far as these values.</summary>
     internal Figure Reaching(Extent extent) => With(
         x: X.Including(extent.LowX).Including(extent.HighX), y: Y.Including(extent.LowY).Including(extent.HighY));
-
-    /// <summary>The same lines with other levels and marks.</summary>
-    internal Figure Keeping(IReadOnlyList<Level> levels, IReadOnlyList<Mark> marks) => With(levels: levels, marks: marks);
 }

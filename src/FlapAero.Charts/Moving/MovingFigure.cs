@@ -31,8 +31,11 @@ public sealed class MovingFigure
     /// <summary>The figure's name in a page: <c>fig-</c> and the title in lower case.</summary>
     public string Id => StartFrame.Id;
 
-    /// <summary>The figure's numbers: of its lines at the first, the starting and the last value, and of what else moves at about ten values.</summary>
-    public IReadOnlyList<NumbersTable> Numbers => MovingNumbers.Of(this);
+    /// <summary>What one reads off the figure, see <see cref="Figure.Readings"/>: a row each, a column for the first, the starting and the last value.</summary>
+    public NumbersTable Readings => MovingNumbers.ReadingsOf(this);
+
+    /// <summary>The numbers of its lines at the first, the starting and the last value.</summary>
+    public NumbersTable Numbers => MovingNumbers.LinesOf(this);
 
     /// <summary>The static drawing, at the start.</summary>
     /// <returns>An <c>svg</c> element.</returns>
@@ -61,10 +64,10 @@ public sealed class MovingFigure
     /// <returns>A <c>figure</c> element.</returns>
     public string ToNotebookHtml() => Html().ForNotebook();
 
-    /// <summary>The figure in words: title, caption, the finding at the start, what moves, numbers.</summary>
+    /// <summary>The figure in words: title, caption, the finding at the start, what moves, readings, numbers.</summary>
     /// <returns>Plain text.</returns>
     public override string ToString() =>
-        $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{_control.RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{string.Join('\n', Numbers)}";
+        $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{_control.RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{Readings}\n{Numbers}";
 
     /// <summary>The values with their unit.</summary>
     internal IReadOnlyList<string> Texts => _control.Texts;
@@ -74,5 +77,5 @@ public sealed class MovingFigure
     private Figure StartFrame => Frames[StartIndex];
 
     private FigureHtml Html() =>
-        new(StartFrame, ToPlotlyJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), [.. Numbers]);
+        new(StartFrame, ToPlotlyJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), ReadingsHtml.Table(Readings), Numbers);
 }

@@ -40,8 +40,7 @@ public sealed class MovingPicture
             return new NumbersTable(
                 [NumbersTable.Heading(Control), .. Frames[0].Numbers.Headings],
                 [.. chosen.SelectMany(
-                    i => Frames[i].Numbers.Rows.Select(row => (IReadOnlyList<string>)[_control.Texts[i], .. row]))],
-                        []);
+                    i => Frames[i].Numbers.Rows.Select(row => (IReadOnlyList<string>)[_control.Texts[i], .. row]))]);
         }
     }
 
@@ -133,7 +132,7 @@ public sealed class MovingPicture
         $"{Title}\n{LabelText.Plain(StartFrame.CaptionText)}\n{LabelText.Plain(StartFrame.FindingText)}\n{_control.RangeWords(Notation.ToPlain(Control.NameAndSymbol), text => text)}\n{Numbers}";
 
     private FigureHtml Html() =>
-        new(StartFrame, ToJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), Numbers);
+        new(StartFrame, ToJson(), _control.ToHtml(StartFrame.FindingText), _control.RangeHtml(), "", Numbers);
 
     private static Picture Frame(Func<double, Picture> at, MovingControl control, string title, int i)
     {

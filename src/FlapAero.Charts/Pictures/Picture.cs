@@ -28,8 +28,7 @@ public sealed class Picture : IDrawing
 
     /// <summary>The picture's numbers: a row for each thing, a column for each view.</summary>
     public NumbersTable Numbers => new(
-        Said.Headings, [.. Said.Rows.Select(row => (IReadOnlyList<string>)[.. row.Select(cell => cell.ToString())])],
-        []);
+        Said.Headings, [.. Said.Rows.Select(row => (IReadOnlyList<string>)[.. row.Select(cell => cell.ToString())])]);
 
     /// <summary>The picture's name in a page: <c>fig-</c> and the title in lower case.</summary>
     public string Id => "fig-" + Slug.Of(Title, otherwise: "picture");
@@ -88,7 +87,7 @@ public sealed class Picture : IDrawing
     public override string ToString() =>
         $"{Title}\n{LabelText.Plain(CaptionText)}\n{LabelText.Plain(FindingText)}\n{Numbers}";
 
-    private FigureHtml Html() => new(this, "", "", "", Numbers);
+    private FigureHtml Html() => new(this, "", "", "", "", Numbers);
 }
 
 /// <summary>What is said of a picture.</summary>

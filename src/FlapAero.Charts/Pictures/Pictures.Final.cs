@@ -41,7 +41,7 @@ public static partial class Pictures
         sketch.Line(PicturePart.Surface, On(-longest, 0), On(0, 0));
         sketch.Line(
             (PicturePart.Surface with { Width = 6, Stroke = "#6E6E6E" }).Named("runway"), On(0, 0), On(aiming + 60, 0));
-        sketch.Line(PicturePart.Level.Named("path"), On(-longest, over + longest * slope), On(aiming, 0));
+        sketch.Line(PicturePart.Level.Named("path-meant"), On(-longest, over + longest * slope), On(aiming, 0));
         sketch.Line(PicturePart.Measure.Named("threshold"), On(0, -0.02 * highest), On(0, over));
         var inks = descents.Select(descent => Palette.For(descent.Configuration)).ToArray();
         if (inks.Length == 2 && inks[0] == inks[1]) inks[1] = Palette.Changed;

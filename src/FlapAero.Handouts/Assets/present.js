@@ -23,7 +23,8 @@
       if (!last || piece.matches("figure, .problem, " + HEADING) || (last.some((e) => e.matches("figure, .problem")) && !isFold(piece))) parts.push([piece]);
       else last.push(piece);
     }
-    return (parts.length ? parts : [[]]).map((part) => ({ cell, pieces: lead.concat(part), title: titleOf(cell, lead, part) }));
+    // A cell with nothing but its heading and code has nothing to show a class.
+    return parts.map((part) => ({ cell, pieces: lead.concat(part), title: titleOf(cell, lead, part) }));
   };
   const titleOf = (cell, lead, part) => {
     if (cell.matches(".opening")) return document.querySelector("header h1");

@@ -93,7 +93,7 @@ public class LandedPictureTests
         high = over + away * Math.Tan(Drawn.Path.Radians) + Length.FromFeet(100);
         IReadOnlyList<DescentPoint> down = Drawn.Down(up, 100);
         string svg = Charts.Pictures.FinalFromTheSide("Final", Drawn.Path, ("too high", up, down)).ToSvg();
-        double[] descent = Drawn.Points(svg, "descent")[0], path = Drawn.Points(svg, "path")[0],
+        double[] descent = Drawn.Points(svg, "descent")[0], path = Drawn.Points(svg, "path-meant")[0],
         surface = Drawn.Points(svg, "surface")[0];
         double scale = (descent[^2] - descent[0]) / away.Meters;
         Assert.Equal(high.Meters, (surface[1] - descent[1]) / (3 * scale), 0.4);
