@@ -113,7 +113,8 @@ internal static class LandingsCommand
         }
 
         int refused = outcomes.Count(outcome => !outcome.Happened);
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{outcomes.Count} landings, of which {refused} cannot happen, written to {resultsPath}"));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{outcomes.Count} landings, of which {refused} cannot happen, written to {resultsPath}"));
         foreach (int i in Enumerable.Range(0, outcomes.Count).Where(i => !outcomes[i].Happened).Take(Listing.Longest))
             error.WriteLine($"case {PlainText.Short(table.Names[i])}: {outcomes[i].Explanation}");
         if (refused > Listing.Longest)

@@ -20,13 +20,15 @@ internal sealed class LandingsRow(IReadOnlyDictionary<LandingVariable, double> v
         {
             Aeroplane = Aeroplane(),
             Technique = Technique(),
-            Air = Made(Air.StandardSeaLevel, () => Air.OfDensity(Density.FromKilogramsPerCubicMeter(this[LandingVariable.Density])),
+            Air = Made(
+                Air.StandardSeaLevel, () => Air.OfDensity(Density.FromKilogramsPerCubicMeter(this[LandingVariable.Density])),
                 LandingVariable.Density),
             Runway = Made(new Runway(), () => new Runway { Slope = this[LandingVariable.RunwaySlope] }, LandingVariable.RunwaySlope) with
             {
                 Surface = Made(
                     RunwaySurface.DryPaved,
-                    () => RunwaySurface.Of("as the table has it", this[LandingVariable.RollingFriction], this[LandingVariable.BrakingFriction]),
+                    () => RunwaySurface.Of(
+                        "as the table has it", this[LandingVariable.RollingFriction], this[LandingVariable.BrakingFriction]),
                     LandingVariable.RollingFriction, LandingVariable.BrakingFriction),
             },
             Headwind = Speed.FromMetersPerSecond(this[LandingVariable.Headwind]),

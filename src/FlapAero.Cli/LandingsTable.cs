@@ -8,7 +8,8 @@ namespace FlapAero.Cli;
 internal sealed class LandingsTable
 {
     private LandingsTable(
-        IReadOnlyList<string> names, IReadOnlyList<(LandingSetup Setup, LandingConditions Conditions)> landings, IReadOnlyList<string> faults) =>
+        IReadOnlyList<string> names, IReadOnlyList<(LandingSetup Setup, LandingConditions Conditions)> landings,
+        IReadOnlyList<string> faults) =>
         (Names, Landings, Faults) = (names, landings, faults);
 
     /// <summary>The columns that a table must have, in their order.</summary>
@@ -116,8 +117,11 @@ internal sealed class LandingsTable
         foreach ((string columns, string refusal) in row.Faults)
             Add(columns, refusal);
 
-        void Add(string columns, string fault) =>
-            faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, {(columns.Contains(',', StringComparison.Ordinal) ? "columns" : "column")} {columns}: {fault}"));
+        void Add(string columns, string fault)
+        {
+            string word = columns.Contains(',', StringComparison.Ordinal) ? "columns" : "column";
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, {word} {columns}: {fault}"));
+        }
     }
 
     private static string? Fault(string cell, out double value)

@@ -43,7 +43,8 @@ public sealed record Runway
     public double Slope
     {
         get;
-        init => field = Require.Between(value, -0.2, 0.2, "runway slope", "The steepest runways, in mountains, lie inside it.", nameof(Slope));
+        init => field = Require.Between(
+            value, -0.2, 0.2, "runway slope", "The steepest runways, in mountains, lie inside it.", nameof(Slope));
     }
 
     /// <summary>Elevation above mean sea level, −500 m to 5 000 m.</summary>

@@ -55,9 +55,11 @@ public static class Landing
         double seconds = Interval(interval);
         if (conditions is not null && conditions.Count != setups.Count)
             throw Require.Refused(
-                nameof(conditions), "number of conditions", conditions.Count, $"{setups.Count}, one for each landing", "Each landing meets its own.");
+                nameof(conditions), "number of conditions", conditions.Count, $"{setups.Count}, one for each landing",
+                "Each landing meets its own.");
         LandingConditions Met(int i) => conditions is null ? LandingConditions.Canonical : Require.Given(conditions[i], nameof(conditions));
-        (LandingInput Input, LandingManner Manner)[] flights = [.. setups.Select((setup, i) => Met(i).Apply(Require.Given(setup, nameof(setups))))];
+        (LandingInput Input, LandingManner Manner)[] flights =
+            [.. setups.Select((setup, i) => Met(i).Apply(Require.Given(setup, nameof(setups))))];
         var outcomes = new LandingOutcome[flights.Length];
         LandingSolver.SolveInParallel(
             [.. flights.Select(flight => flight.Input)], outcomes,

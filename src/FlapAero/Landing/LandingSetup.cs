@@ -108,7 +108,7 @@ public sealed record LandingSetup
     /// <summary>μ_b that this pilot gets on this surface: a share of the surface's, and not less than of wheels that roll.</summary>
     public double BrakingFriction => Runway.Surface.Braking(Technique.BrakingShare);
 
-    /// <summary>What makes no sense of it, each input that is refused; nothing where it can be flown. A flight refuses the first of them.</summary>
+    /// <summary>What makes no sense of it, by the input; nothing where it can be flown. A flight refuses the first of them.</summary>
     /// <exception cref="RefusedInputException">A quantity too large to compute with, or a braking share outside 0 to 1.</exception>
     public IReadOnlyDictionary<LandingVariable, RefusedInputException> Faults => LandingCheck.Faults(Numbers(), Voice);
 
@@ -127,7 +127,7 @@ public sealed record LandingSetup
         return Technique.PowerCutHeight is null ? input with { PowerCutHeight = FlareHeightOf(input).Meters } : input;
     }
 
-    /// <summary>The landing in plain numbers, not looked at yet; a throttle that closes as the round-out begins has no height there.</summary>
+    /// <summary>The landing in plain numbers, not looked at yet, and without the height at which a round-out closes the throttle.</summary>
     private LandingInput Numbers()
     {
         try
