@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using FlapAero.Equations;
 using FlapAero.Files;
 using FlapAero.Handouts.NotebookForm;
 using nietras.SeparatedValues;
@@ -10,6 +9,23 @@ namespace FlapAero.Cli;
 /// <summary><c>flapaero landings</c>: a table of landings in, a table of their results out.</summary>
 internal static class LandingsCommand
 {
+    private static readonly (string Column, Func<LandingResult, double> Value)[] Results =
+    [
+        ("approach_thrust", landing => landing.ApproachThrust.Newtons),
+        ("flare_height", landing => landing.FlareHeight.Meters),
+        ("flare_start_x", landing => landing.FlareStartDistance.Meters),
+        ("flare_start_v", landing => landing.FlareStartAirspeed.MetersPerSecond),
+        ("hold_off_end_x", landing => landing.HoldOffEndDistance.Meters),
+        ("hold_off_end_v", landing => landing.HoldOffEndAirspeed.MetersPerSecond),
+        ("touchdown_x", landing => landing.TouchdownDistance.Meters),
+        ("touchdown_v", landing => landing.TouchdownAirspeed.MetersPerSecond),
+        ("touchdown_sink", landing => landing.TouchdownSink.MetersPerSecond),
+        ("touchdown_time", landing => landing.TouchdownTime.Seconds),
+        ("nose_lower_x", landing => landing.NoseLowerDistance.Meters),
+        ("stop_x", landing => landing.StopDistance.Meters),
+        ("stop_time", landing => landing.StopTime.Seconds),
+    ];
+
     public static Command Create(TextWriter output, TextWriter error, string workingFolder)
     {
         var cases = new Argument<string>("CASES.csv")
@@ -47,7 +63,7 @@ internal static class LandingsCommand
         }
 
         LandingsTable table;
-        LandingOutcome[] outcomes;
+        IReadOnlyList<Outcome<LandingResult, LandingRefusal>> outcomes;
         try
         {
             WholeFile.Check(resultsPath);
@@ -63,8 +79,7 @@ internal static class LandingsCommand
             table = LandingsTable.Read(casesPath);
             if (table.Faults.Count > 0)
                 return Refuse(casesPath, table.Faults, error);
-            outcomes = new LandingOutcome[table.Landings.Length];
-            LandingSolver.SolveInParallel(table.Landings, outcomes);
+            outcomes = Landing.FlyMany([.. table.Landings.Select(l => l.Setup)], [.. table.Landings.Select(l => l.Conditions)]);
         }
         catch (UnfitFileException e)
         {
@@ -97,10 +112,11 @@ internal static class LandingsCommand
             return ExitCode.Failed;
         }
 
-        int refused = outcomes.Count(o => o.Refusal != LandingRefusal.None);
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{outcomes.Length} landings, of which {refused} cannot happen, written to {resultsPath}"));
-        foreach (int i in Enumerable.Range(0, outcomes.Length).Where(i => outcomes[i].Refusal != LandingRefusal.None).Take(Listing.Longest))
-            error.WriteLine($"case {PlainText.Short(table.Names[i])}: {RefusalText.Explain(outcomes[i])}");
+        int refused = outcomes.Count(outcome => !outcome.Happened);
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"{outcomes.Count} landings, of which {refused} cannot happen, written to {resultsPath}"));
+        foreach (int i in Enumerable.Range(0, outcomes.Count).Where(i => !outcomes[i].Happened).Take(Listing.Longest))
+            error.WriteLine($"case {PlainText.Short(table.Names[i])}: {outcomes[i].Explanation}");
         if (refused > Listing.Longest)
             error.WriteLine($"{Listing.More(refused - Listing.Longest)}; the column error of the results has all reasons");
 
@@ -115,26 +131,24 @@ internal static class LandingsCommand
         return ExitCode.WrongUsage;
     }
 
-    private static void Write(string path, IReadOnlyList<string> names, LandingOutcome[] outcomes)
+    private static void Write(string path, IReadOnlyList<string> names, IReadOnlyList<Outcome<LandingResult, LandingRefusal>> outcomes)
     {
         using var content = new MemoryStream();
         using (SepWriter writer = Sep.New(',').Writer(o => o with { Escape = true, CultureInfo = CultureInfo.InvariantCulture }).To(content, leaveOpen: true))
         {
-            for (int i = 0; i < outcomes.Length; i++)
+            for (int i = 0; i < outcomes.Count; i++)
                 WriteRow(writer, names[i], outcomes[i]);
         }
 
         WholeFile.Write(path, content.ToArray());
     }
 
-    private static void WriteRow(SepWriter writer, string name, in LandingOutcome outcome)
+    private static void WriteRow(SepWriter writer, string name, Outcome<LandingResult, LandingRefusal> outcome)
     {
         using SepWriter.Row row = writer.NewRow();
         row["case"].Set(name);
-        ReadOnlySpan<double> results = LandingOutcome.Results(outcome);
-        bool landed = outcome.Refusal == LandingRefusal.None;
-        for (int i = 0; i < results.Length; i++)
-            row[ResultColumns.Names[i]].Set(landed ? results[i].ToString("R", CultureInfo.InvariantCulture) : "");
+        foreach ((string column, Func<LandingResult, double> value) in Results)
+            row[column].Set(outcome.Happened ? value(outcome.Value).ToString("R", CultureInfo.InvariantCulture) : "");
         row["error"].Set(outcome.Refusal.Reason());
     }
 }

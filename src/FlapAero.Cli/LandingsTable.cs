@@ -1,5 +1,4 @@
 using System.Globalization;
-using FlapAero.Equations;
 using FlapAero.Files;
 using nietras.SeparatedValues;
 
@@ -8,19 +7,21 @@ namespace FlapAero.Cli;
 /// <summary>A table of landings as text has it: read whole, with every fault in it, before anything is computed.</summary>
 internal sealed class LandingsTable
 {
-    private LandingsTable(IReadOnlyList<string> names, LandingInput[] landings, IReadOnlyList<string> faults) =>
+    private LandingsTable(
+        IReadOnlyList<string> names, IReadOnlyList<(LandingSetup Setup, LandingConditions Conditions)> landings,
+        IReadOnlyList<string> faults) =>
         (Names, Landings, Faults) = (names, landings, faults);
 
     /// <summary>The columns that a table must have, in their order.</summary>
-    public static IEnumerable<string> Needed => LandingColumn.All.Where(column => column.LeftOut is null).Select(column => column.Name);
+    public static IEnumerable<string> Needed => Columns(leftOut: false);
 
     /// <summary>The columns that it may have.</summary>
-    public static IEnumerable<string> Optional => LandingColumn.All.Where(column => column.LeftOut is not null).Select(column => column.Name);
+    public static IEnumerable<string> Optional => Columns(leftOut: true);
 
     /// <summary>What the column <c>case</c> calls each landing; its number where there is no such column.</summary>
     public IReadOnlyList<string> Names { get; }
 
-    public LandingInput[] Landings { get; }
+    public IReadOnlyList<(LandingSetup Setup, LandingConditions Conditions)> Landings { get; }
 
     /// <summary>Every fault, with row and column, in the order of the file; where there is one, the landings are not to be used.</summary>
     public IReadOnlyList<string> Faults { get; }
@@ -33,8 +34,8 @@ internal sealed class LandingsTable
             .From(OrdinaryFile.Read(path, OrdinaryFile.TableLimit));
         List<string> faults = [];
         List<string> names = [];
-        List<LandingInput> landings = [];
-        int[]? places = null;
+        List<(LandingSetup, LandingConditions)> landings = [];
+        Dictionary<LandingVariable, int>? places = null;
         int width = 0, nameColumn = -1;
         foreach (SepReader.Row row in reader)
         {
@@ -60,19 +61,22 @@ internal sealed class LandingsTable
             faults.Add($"the file is empty; the first row names the columns: {string.Join(", ", Needed)}.");
         else if (names.Count == 0 && faults.Count == 0)
             faults.Add("the file has a row of names and no landing under it; each row is one landing.");
-        return new LandingsTable(names, [.. landings], faults);
+        return new LandingsTable(names, landings, faults);
     }
 
-    private static int[] Places(string[] header, List<string> faults)
+    private static IEnumerable<string> Columns(bool leftOut) =>
+        LandingColumns.All.Where(variable => variable.WhereLeftOut() is not null == leftOut).Select(variable => variable.Column());
+
+    private static Dictionary<LandingVariable, int> Places(string[] header, List<string> faults)
     {
-        var places = new int[LandingColumn.All.Count];
-        for (int i = 0; i < places.Length; i++)
+        Dictionary<LandingVariable, int> places = [];
+        foreach (LandingVariable variable in LandingColumns.All)
         {
-            string name = LandingColumn.All[i].Name;
-            places[i] = Array.IndexOf(header, name);
-            if (places[i] < 0 && LandingColumn.All[i].LeftOut is null)
+            string name = variable.Column();
+            places[variable] = Array.IndexOf(header, name);
+            if (places[variable] < 0 && variable.WhereLeftOut() is null)
                 faults.Add($"row 1: the column {name} is missing.");
-            else if (Array.LastIndexOf(header, name) != places[i])
+            else if (Array.LastIndexOf(header, name) != places[variable])
                 faults.Add($"row 1: the column {name} stands there {header.Count(c => c == name)} times; once is allowed, or nobody knows which is meant.");
         }
 
@@ -84,42 +88,49 @@ internal sealed class LandingsTable
     }
 
     private static void ReadRow(
-        string[] cells, int line, int width, int[] places, List<string> faults, List<LandingInput> landings)
+        string[] cells, int line, int width, Dictionary<LandingVariable, int> places, List<string> faults,
+        List<(LandingSetup, LandingConditions)> landings)
     {
-        int before = faults.Count;
         if (cells.Length != width)
         {
             faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}: {cells.Length} cells stand under {width} names; each row has one cell a name."));
             return;
         }
 
-        var values = new double[places.Length];
-        foreach (LandingColumn column in LandingColumn.All)
+        int before = faults.Count;
+        Dictionary<LandingVariable, double> values = [];
+        foreach ((LandingVariable variable, int place) in places)
         {
-            int place = places[(int)column.Variable];
-            ref double value = ref values[(int)column.Variable];
             if (place < 0)
-                value = column.LeftOut ?? double.NaN;
-            else if (Value(cells[place], column, out value) is { } fault)
-                faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, column {fault}"));
+                values[variable] = variable.WhereLeftOut() ?? double.NaN;
+            else if (Fault(cells[place], out double value) is { } fault)
+                Add(variable.Column(), fault);
+            else
+                values[variable] = value;
         }
 
-        if (faults.Count > before || values.Any(double.IsNaN))
+        // A table without one of its columns is refused for that alone, and not once more in each row.
+        if (faults.Count > before || values.Values.Any(double.IsNaN))
             return;
-        var landing = LandingInput.FromRow(values);
-        if (LandingCheck.FaultOfWhole(landing) is { } whole)
-            faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, column {whole.Message}"));
-        landings.Add(landing);
+        LandingsRow row = new(values);
+        landings.Add(row.Landing());
+        foreach ((string columns, string refusal) in row.Faults)
+            Add(columns, refusal);
+
+        void Add(string columns, string fault)
+        {
+            string word = columns.Contains(',', StringComparison.Ordinal) ? "columns" : "column";
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"row {line}, {word} {columns}: {fault}"));
+        }
     }
 
-    private static string? Value(string cell, LandingColumn column, out double value)
+    private static string? Fault(string cell, out double value)
     {
-        value = double.NaN;
         string text = cell.Trim();
-        if (text.Length == 0)
-            return $"{column.Name}: the cell is empty; a number belongs there.";
-        return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value)
-            ? LandingCheck.Fault(value, column.Variable)?.Message
-            : $"{column.Name}: '{PlainText.Short(text)}' is not a number; digits, a point and an exponent are allowed.";
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && double.IsFinite(value))
+            return null;
+        return text.Length == 0
+            ? "the cell is empty; a number belongs there."
+            : $"'{PlainText.Short(text)}' is not a finite number; digits, a point and an exponent are allowed.";
     }
 }

@@ -102,6 +102,23 @@ public sealed class Air
         return AtTemperature(pressureAltitude, Temperature.FromDegreesCelsius(standard - 273.15 + offset.Kelvins));
     }
 
+    /// <summary>Air of the standard atmosphere that has a density, for what depends on nothing else, as a landing in true airspeeds.</summary>
+    /// <remarks>
+    /// Formula: the altitude at which the standard atmosphere has ρ. Range: from its density at 20 000 m to that at −1 000 m.
+    /// Source: [icao-7488].
+    /// </remarks>
+    /// <param name="density">ρ.</param>
+    /// <returns>The air there; another temperature would have another pressure.</returns>
+    /// <exception cref="RefusedInputException">The density is outside the range.</exception>
+    /// <example><code>Air.OfDensity(Density.FromKilogramsPerCubicMeter(1.1116)).PressureAltitude.Meters // 1000</code></example>
+    public static Air OfDensity(Density density)
+    {
+        Require.Between(
+            density, Standard(Highest).Density, Standard(Lowest).Density, "density", "The standard atmosphere has it between them.");
+        double altitude = AtmosphereLaws.DensityAltitude(density.KilogramsPerCubicMeter);
+        return new(Length.FromMeters(altitude), AtmosphereLaws.StandardTemperature(altitude));
+    }
+
     /// <summary>Pressure altitude of an elevation under an altimeter setting (QNH).</summary>
     /// <remarks>
     /// Formula: H_p = elevation + H(setting), H the standard atmosphere's altitude of that pressure.

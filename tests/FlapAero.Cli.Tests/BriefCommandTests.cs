@@ -125,7 +125,7 @@ public sealed class BriefCommandTests : IDisposable
     [InlineData("--qnh", "700 hPa", "--qnh, --temperature: altimeter setting: 700 hPa is refused")]
     [InlineData("--pressure-altitude", "300 ft", "exactly one is needed")]
     [InlineData("--length", "90 m", "landing distance available: 90 m is refused; allowed is 100 m to 6000 m.")]
-    [InlineData("--slope", "20 % up", "runway slope: 0.2 is refused")]
+    [InlineData("--slope", "30 % up", "runway slope: 0.3 is refused")]
     [InlineData("--over-threshold", "3 ft", "height over the threshold: 3 ft is refused")]
     [InlineData("--weight", "١٠٥٠ kg", "--weight: \"١٠٥٠ kg\" is refused; allowed is a number and kg or lb")]
     [InlineData("--weight", "NaN kg", "--weight: \"NaN kg\" is refused")]

@@ -36,6 +36,18 @@ public sealed class ReferenceArrowTests
             reference => Assert.Contains(reference, Allowed[name]));
     }
 
+    /// <summary>Plain numbers stay inside the library: whoever is outside asks it in quantities.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Equations_AreSeen_ByTheLibraryAlone(string name)
+    {
+        using ModuleDefinition module = Open(name);
+        IEnumerable<string> seen = module.GetTypeReferences().Where(type => type.Namespace == "FlapAero.Equations").Select(type => type.Name);
+
+        Assert.Equal(name == "FlapAero", module.Types.Any(type => type.Namespace == "FlapAero.Equations"));
+        Assert.Empty(seen);
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void References_ToTheKernel_AreOfHandoutsAlone(string name)

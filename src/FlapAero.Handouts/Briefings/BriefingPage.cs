@@ -8,7 +8,7 @@ namespace FlapAero.Handouts.Briefings;
 /// <summary>A briefing sheet as a page of its own: one sheet of paper, no script, nothing fetched.</summary>
 public static class BriefingPage
 {
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'";
 
     /// <summary>The page.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -33,8 +33,7 @@ public static class BriefingPage
     private static string ToHtml(string sheet, Briefing briefing, string fragment, Paper paper)
     {
         string title = $"{sheet}, {briefing.Request.Aeroplane.Name}, runway {briefing.Request.Runway.Name}";
-        // A4 is taller: the same sheet may be larger on it.
-        string size = paper == Paper.A4 ? "@page { size: A4 }\n:root { --print: 8.6pt }" : "@page { size: Letter }\n:root { --print: 8.2pt }";
+        string size = paper == Paper.A4 ? "@page { size: A4 }" : "@page { size: Letter }";
         string html = $"""
             <!DOCTYPE html>
             <html lang="en">
@@ -46,6 +45,7 @@ public static class BriefingPage
             <link rel="icon" href="data:,">
             <style>
             {size}
+            {Assets.Typeface.Trim()}
             {Assets.BriefingStyle.Trim()}
             </style>
             </head>

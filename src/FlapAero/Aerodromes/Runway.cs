@@ -39,11 +39,12 @@ public sealed record Runway
     /// <summary>The surface.</summary>
     public RunwaySurface Surface { get; init => field = Require.Given(value); } = RunwaySurface.DryPaved;
 
-    /// <summary>tan ε, rise over run, positive uphill, −0.1 to 0.1; it acts on the roll only.</summary>
+    /// <summary>tan ε, rise over run, positive uphill, −0.2 to 0.2; it acts on the roll only.</summary>
     public double Slope
     {
         get;
-        init => field = Require.Between(value, -0.1, 0.1, "runway slope", "Steeper is no runway.", nameof(Slope));
+        init => field = Require.Between(
+            value, -0.2, 0.2, "runway slope", "The steepest runways, in mountains, lie inside it.", nameof(Slope));
     }
 
     /// <summary>Elevation above mean sea level, −500 m to 5 000 m.</summary>

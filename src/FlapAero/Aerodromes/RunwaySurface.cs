@@ -90,8 +90,8 @@ public sealed class RunwaySurface
     /// <summary>The surface on which a planned landing is never longer than on this one; none for dry asphalt.</summary>
     public RunwaySurface? Better { get; }
 
-    /// <summary>μ_b for a pilot who takes a share of it; wheels that are braked a little still roll.</summary>
-    internal double Braking(double share) => Math.Max(RollingFriction, BrakingFriction * Require.Between(
+    /// <summary>μ_b for a pilot who takes a share of it: no less than of wheels that roll, and never more than the surface's own.</summary>
+    internal double Braking(double share) => Math.Max(Math.Min(RollingFriction, BrakingFriction), BrakingFriction * Require.Between(
         share, 0, 1, "share of the surface's braking", "More than all of it there is not.", nameof(LandingTechnique.BrakingShare)));
 
     private static ReadOnlyDictionary<string, RunwaySurface> Table(params (RunwaySurface Surface, string[] Names)[] rows) =>

@@ -41,19 +41,30 @@ public static class Landing
     /// <summary>Flies many landings, on all cores.</summary>
     /// <remarks>Formula: as <see cref="Fly"/>, and the same numbers whatever the cores. Range: any number. Source: [canonical-landing].</remarks>
     /// <param name="setups">The landings.</param>
+    /// <param name="conditions">What each of them meets beyond a steady wind, in their order; nothing where none are given.</param>
     /// <param name="interval">As in <see cref="Fly"/>.</param>
     /// <returns>What became of each, in their order.</returns>
-    /// <exception cref="RefusedInputException">An input that makes no sense; of several, the first.</exception>
+    /// <exception cref="RefusedInputException">
+    /// An input that makes no sense, of several the first; conditions for more or for fewer landings than there are.
+    /// </exception>
     /// <example><code>Landing.FlyMany([landing, landing])[1].Value.StopDistance.Meters // 550.4</code></example>
     public static IReadOnlyList<Outcome<LandingResult, LandingRefusal>> FlyMany(
-        IReadOnlyList<LandingSetup> setups, Duration? interval = null)
+        IReadOnlyList<LandingSetup> setups, IReadOnlyList<LandingConditions>? conditions = null, Duration? interval = null)
     {
         ArgumentNullException.ThrowIfNull(setups);
         double seconds = Interval(interval);
-        LandingInput[] inputs = [.. setups.Select(setup => setup.Checked())];
-        var outcomes = new LandingOutcome[inputs.Length];
-        LandingSolver.SolveInParallel(inputs, outcomes);
-        return [.. setups.Select((setup, i) => Report(setup, inputs[i], default, outcomes[i], seconds))];
+        if (conditions is not null && conditions.Count != setups.Count)
+            throw Require.Refused(
+                nameof(conditions), "number of conditions", conditions.Count, $"{setups.Count}, one for each landing",
+                "Each landing meets its own.");
+        LandingConditions Met(int i) => conditions is null ? LandingConditions.Canonical : Require.Given(conditions[i], nameof(conditions));
+        (LandingInput Input, LandingManner Manner)[] flights =
+            [.. setups.Select((setup, i) => Met(i).Apply(Require.Given(setup, nameof(setups))))];
+        var outcomes = new LandingOutcome[flights.Length];
+        LandingSolver.SolveInParallel(
+            [.. flights.Select(flight => flight.Input)], outcomes,
+            Array.TrueForAll(flights, flight => flight.Manner == default) ? null : [.. flights.Select(flight => flight.Manner)]);
+        return [.. setups.Select((setup, i) => Report(setup, flights[i].Input, flights[i].Manner, outcomes[i], seconds))];
     }
 
     /// <summary>Flies a landing whose pilot puts the wheels on before the wing has done flying.</summary>

@@ -108,6 +108,10 @@ public sealed record LandingSetup
     /// <summary>μ_b that this pilot gets on this surface: a share of the surface's, and not less than of wheels that roll.</summary>
     public double BrakingFriction => Runway.Surface.Braking(Technique.BrakingShare);
 
+    /// <summary>What makes no sense of it, by the input; nothing where it can be flown. A flight refuses the first of them.</summary>
+    /// <exception cref="RefusedInputException">A quantity too large to compute with, or a braking share outside 0 to 1.</exception>
+    public IReadOnlyDictionary<LandingVariable, RefusedInputException> Faults => LandingCheck.Faults(Numbers(), Voice);
+
     /// <summary>Pilot, aeroplane, runway and wind.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{Technique}; {Aeroplane}; {Runway}; headwind {Headwind.Knots:0.0} kt");
@@ -118,10 +122,17 @@ public sealed record LandingSetup
     /// <summary>The landing in plain numbers, or a refusal in the caller's units.</summary>
     internal LandingInput Checked()
     {
-        LandingInput input;
+        LandingInput input = Numbers();
+        LandingCheck.Input(input, voice: Voice);
+        return Technique.PowerCutHeight is null ? input with { PowerCutHeight = FlareHeightOf(input).Meters } : input;
+    }
+
+    /// <summary>The landing in plain numbers, not looked at yet, and without the height at which a round-out closes the throttle.</summary>
+    private LandingInput Numbers()
+    {
         try
         {
-            input = Input();
+            return InSi();
         }
         catch (ArgumentException)
         {
@@ -137,9 +148,6 @@ public sealed record LandingSetup
 
             throw;
         }
-
-        LandingCheck.Input(input, voice: Voice);
-        return input;
     }
 
     /// <summary>An input as it was given; none for a plain number.</summary>
@@ -169,16 +177,7 @@ public sealed record LandingSetup
     private static double SinkRate(in LandingInput input) =>
         new ApproachPath<ScalarLane>(new ReadOnlySpan<LandingInput>(in input)).Sink.Value;
 
-    internal LandingInput Input()
-    {
-        LandingInput input = Numbers();
-        if (Technique.PowerCutHeight is not null) return input;
-        // A landing that makes no sense has no round-out to close the throttle at.
-        LandingCheck.Input(input, voice: Voice);
-        return input with { PowerCutHeight = FlareHeightOf(input).Meters };
-    }
-
-    private LandingInput Numbers() => new()
+    private LandingInput InSi() => new()
     {
         Mass = Aeroplane.Mass.Kilograms,
         WingArea = Aeroplane.WingArea.SquareMeters,

@@ -53,10 +53,11 @@ public sealed class BriefingPageTests(Browser browser)
     }
 
     [Theory]
-    [InlineData(Paper.A4, false), InlineData(Paper.Letter, false), InlineData(Paper.A4, true), InlineData(Paper.Letter, true)]
-    public async Task Page_Printed_IsOneSheetWithCautionAndPlaceToSign(Paper paper, bool wordy)
+    [InlineData(Paper.A4, "demo"), InlineData(Paper.Letter, "demo"), InlineData(Paper.A4, "wordy"), InlineData(Paper.Letter, "wordy")]
+    [InlineData(Paper.A4, "unfit"), InlineData(Paper.Letter, "unfit"), InlineData(Paper.A4, "light"), InlineData(Paper.Letter, "light")]
+    public async Task Page_Printed_IsOneSheetWithCautionAndPlaceToSign(Paper paper, string sheet)
     {
-        byte[] bytes = await PrintAsync(BriefingPage.ToHtml(wordy ? Wordy() : Demo, paper), paper);
+        byte[] bytes = await PrintAsync(BriefingPage.ToHtml(Sheets[sheet], paper), paper);
 
         using PdfDocument pdf = PdfDocument.Open(bytes);
         Page page = pdf.GetPage(1);
@@ -69,6 +70,13 @@ public sealed class BriefingPageTests(Browser browser)
         // Nothing runs off the paper, and nothing was shrunk to fit: the headings of a sheet have the sheet's own size.
         Assert.All(page.Letters, letter => Assert.InRange(letter.EndBaseLine.X, 20, page.Width - 20));
         Assert.Equal(14, page.Letters.First(letter => letter.Value == "L").PointSize, 0.5);
+        // Its smallest print is read on a knee in a cockpit, the words under its rules and at its foot too.
+        Assert.Equal(9, page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).Min(letter => letter.PointSize), 0.05);
+        // No letter stands on another, but for kerning: a table that is too wide runs into what is beside it.
+        Letter[] drawn = [.. page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).OrderBy(letter => letter.StartBaseLine.X)];
+        Assert.All(drawn.GroupBy(letter => Math.Round(letter.StartBaseLine.Y, 1)), line => Assert.All(
+            line.Zip(line.Skip(1)), two => Assert.True(
+                two.Second.StartBaseLine.X > two.First.EndBaseLine.X - 2, $"{two.First.Value} and {two.Second.Value} at {two.First.StartBaseLine}")));
     }
 
     [Theory]
@@ -102,6 +110,24 @@ public sealed class BriefingPageTests(Browser browser)
     {
         string html = BriefingPage.ToHtml(Demo, Paper.A4);
         Assert.Equal(await PrintAsync(html, Paper.A4), await PrintAsync(html, Paper.A4));
+    }
+
+    private static IReadOnlyDictionary<string, BriefingSheet> Sheets => new Dictionary<string, BriefingSheet>
+    {
+        ["demo"] = Demo, ["wordy"] = Wordy(), ["unfit"] = Unfit(DemoAeroplanes.TrainerH4), ["light"] = Unfit(DemoAeroplanes.TrainerL2),
+    };
+
+    /// <summary>A landing that must not be flown: too short a runway, and too much wind across it.</summary>
+    private static BriefingSheet Unfit(Aeroplane aeroplane)
+    {
+        Runway runway = new()
+        {
+            Name = "24R", Direction = Angle.FromDegrees(240), LengthAvailable = Length.FromMeters(700), Surface = RunwaySurface.WetGrass, Slope = -0.01,
+            Elevation = Length.FromFeet(1450),
+        };
+        Air air = Air.AtTemperature(Length.FromFeet(1320), Temperature.FromDegreesCelsius(30));
+        BriefingWind wind = new(new Wind(Angle.FromDegrees(310), Speed.FromKnots(14)), Speed.FromKnots(22));
+        return BriefingSheet.Of(Briefing.For(new(aeroplane, aeroplane.MaximumMass, runway, air, wind, hand: CircuitHand.Right)).Value);
     }
 
     /// <summary>The longest words that the sheet knows, on Letter the fullest page.</summary>

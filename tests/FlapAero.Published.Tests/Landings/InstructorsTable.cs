@@ -25,8 +25,8 @@ internal sealed class InstructorsTable
     private InstructorsTable(Aeroplane aeroplane)
     {
         _aeroplane = aeroplane;
-        _full = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FullFlaps, on))], Points);
-        _up = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FlapsUp, on))], Points);
+        _full = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FullFlaps, on))], interval: Points);
+        _up = FlapAero.Landing.FlyMany([.. Conditions.Select(on => Case(aeroplane.FlapsUp, on))], interval: Points);
         Runway runway = new() { Direction = Angle.Zero, LengthAvailable = Length.FromMeters(3000) };
         Briefing = FlapAero.Briefing.For(
             new(aeroplane, aeroplane.MaximumMass, runway, Air.StandardSeaLevel, new(new(Angle.Zero, Speed.Zero)))).Value;

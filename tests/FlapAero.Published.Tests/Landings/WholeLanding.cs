@@ -44,7 +44,7 @@ internal sealed class WholeLanding
     public static WholeLanding Of(Configuration configuration, Air? air = null, LandingPilot? pilot = null)
     {
         LandingSetup setup = LandingSetup.For(configuration, pilot: pilot, air: air);
-        return new(setup.Input(), setup.Technique.PowerCutHeight is null);
+        return new(setup.Checked(), setup.Technique.PowerCutHeight is null);
     }
 
     /// <summary>The same landing with something changed; a pilot who keeps the power to the round-out still does.</summary>

@@ -27,7 +27,7 @@ public sealed class BriefingRefusalTests
         Assert.Equal("landing distance available", What(() => runway with { LengthAvailable = Length.FromMeters(99) }));
         Assert.Equal("landing distance available", What(() => runway with { LengthAvailable = Length.FromMeters(6001) }));
         Assert.Equal("runway direction", What(() => runway with { Direction = Angle.FromDegrees(361) }));
-        Assert.Equal("runway slope", What(() => runway with { Slope = 0.11 }));
+        Assert.Equal("runway slope", What(() => runway with { Slope = 0.21 }));
         Assert.Equal("elevation", What(() => runway with { Elevation = Length.FromFeet(20000) }));
         Assert.Equal("height over the threshold", What(() => Flights.With(overFeet: 10)));
         Assert.Equal("gust", What(() => new BriefingWind(new Wind(west, Speed.FromKnots(12)), Speed.FromKnots(11))));

@@ -5,7 +5,7 @@ namespace FlapAero.Tests;
 /// <summary>What is known before the first step, worked out by the formulas that the model states.</summary>
 public sealed class ApproachPathTests
 {
-    private static readonly LandingInput Input = UsualLanding.Setup.Input() with { Headwind = 3.1 };
+    private static readonly LandingInput Input = UsualLanding.Setup.Checked() with { Headwind = 3.1 };
     private static readonly Textbook Book = new(Input);
     private static readonly ApproachPath<ScalarLane> Path = Of(Input);
     private static readonly double Sink = WindLaws.SinkOnPath(Input.ThresholdSpeed, Input.PathAngleDegrees * Math.PI / 180, Input.Headwind);

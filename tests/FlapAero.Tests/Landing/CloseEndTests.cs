@@ -8,16 +8,22 @@ public sealed class CloseEndTests
     private const double Tight = 1e-11;
     private const double Allowed = 5e-5;
 
+#if MUTATION_RUN
+    private const int Many = 600;
+#else
+    private const int Many = 20_000;
+#endif
+
     [Fact]
     public void Solve_ManyDrawnLandings_AgreeWithATightTolerance()
     {
-        LandingInput[] inputs = [.. Drawn(20_000)];
+        LandingInput[] inputs = [.. Drawn(Many)];
         var outcomes = new LandingOutcome[inputs.Length];
         LandingSolver.Solve(inputs, outcomes);
         int landed = 0;
         for (int i = 0; i < inputs.Length; i++)
             landed += AssertClose(inputs[i], outcomes[i]) ? 1 : 0;
-        Assert.True(landed > 10_000, $"{landed} landed");
+        Assert.True(landed > Many / 2, $"{landed} landed");
     }
 
     // The power goes at once, so shortly before an end that the last stretch to it held the jump.
@@ -41,7 +47,7 @@ public sealed class CloseEndTests
             landed += AssertClose(input, LandingSolver.Solve(input)) ? 1 : 0;
         }
 
-        Assert.True(landed > 20, $"{landed} landed");
+        Assert.True(3 * landed > ReferenceLandings.Cases.Count, $"{landed} landed");
     }
 
     // With the wing carrying more than the weight on the wheels, and the throttle still closing, the roll begins above the lift-off speed.
@@ -61,7 +67,7 @@ public sealed class CloseEndTests
             landed += AssertClose(light, LandingSolver.Solve(light)) ? 1 : 0;
         }
 
-        Assert.True(landed > 20, $"{landed} landed");
+        Assert.True(3 * landed > ReferenceLandings.Cases.Count, $"{landed} landed");
     }
 
     private static bool AssertClose(in LandingInput input, in LandingOutcome outcome)

@@ -5,7 +5,7 @@ namespace FlapAero.Tests;
 /// <summary>Wheels put on while the wing still flies.</summary>
 public sealed class ForcedLandingTests
 {
-    private static readonly LandingInput Input = UsualLanding.Setup.Input() with { Headwind = 3.1 };
+    private static readonly LandingInput Input = UsualLanding.Setup.Checked() with { Headwind = 3.1 };
 
     [Fact]
     public void Solve_AtAShareOfTheLift_TouchesDownWhereTheHoldOffReachesIt()

@@ -5,7 +5,7 @@ namespace FlapAero.Tests;
 /// <summary>The roll's refusals with their values, its time limit to the hundredth, and a thrust that still changes.</summary>
 public sealed class GroundRollTests
 {
-    private static readonly LandingInput Usual = UsualLanding.Setup.Input() with { Headwind = 0 };
+    private static readonly LandingInput Usual = UsualLanding.Setup.Checked() with { Headwind = 0 };
 
     // Without drag, lift and thrust the deceleration is μ g.
     private static readonly LandingInput Even = Usual with

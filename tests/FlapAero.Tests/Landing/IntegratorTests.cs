@@ -40,7 +40,7 @@ public sealed class IntegratorTests
     public void LevelDeceleration_NoGroundEffect_IsTheClosedForm()
     {
         // A span this long leaves the wing out of ground effect only if it is high: so the wing is.
-        LandingInput input = UsualLanding.Setup.Input() with { WingHeight = 1e5, Headwind = 0, IdleThrust = 0 };
+        LandingInput input = UsualLanding.Setup.Checked() with { WingHeight = 1e5, Headwind = 0, IdleThrust = 0 };
         double half = 0.5 * input.Density * input.WingArea;
         double a = half * input.ZeroLiftDrag;
         double weight = input.Mass * StandardConstants.Gravity;

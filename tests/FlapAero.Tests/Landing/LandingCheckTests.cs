@@ -9,7 +9,7 @@ public sealed class LandingCheckTests
 {
     private const string Body = "No aeroplane and no air have it otherwise.";
 
-    private static readonly LandingInput Usual = UsualLanding.Setup.Input();
+    private static readonly LandingInput Usual = UsualLanding.Setup.Checked();
 
     // Column, values that are allowed, values that are not, what is said to be allowed, and why.
     public static TheoryData<string, double[], double[], string, string> Columns => new()

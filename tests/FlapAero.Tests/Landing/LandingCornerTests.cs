@@ -5,7 +5,7 @@ namespace FlapAero.Tests;
 /// <summary>What the reference cases do not reach.</summary>
 public sealed class LandingCornerTests
 {
-    private static readonly LandingInput Usual = UsualLanding.Setup.Input();
+    private static readonly LandingInput Usual = UsualLanding.Setup.Checked();
 
     [Theory]
     [InlineData(1e-9), InlineData(-1e-9)]

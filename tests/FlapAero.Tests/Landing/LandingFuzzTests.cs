@@ -41,7 +41,7 @@ public sealed class LandingFuzzTests
     [InlineData("power_cut_time", -0.5, "0 or more")]
     public void Solve_InputWithoutSense_NamesInputValueAndWhatIsAllowed(string column, double value, string allowed)
     {
-        double[] row = [.. LandingInput.Rows([UsualLanding.Setup.Input() with { Headwind = 2.5 }])];
+        double[] row = [.. LandingInput.Rows([UsualLanding.Setup.Checked() with { Headwind = 2.5 }])];
         row[LandingColumn.All.ToList().FindIndex(known => known.Name == column)] = value;
         var error = Assert.Throws<RefusedInputException>(() => LandingSolver.Solve(LandingInput.FromRow(row)));
         Assert.Equal(column, error.ParamName);
@@ -52,12 +52,12 @@ public sealed class LandingFuzzTests
     [Fact]
     public void Solve_TailwindThatNoPathMeets_IsAnArgumentError() =>
         Assert.Contains("path_angle_deg", Assert.Throws<RefusedInputException>(() =>
-            LandingSolver.Solve(UsualLanding.Setup.Input() with { Headwind = -60, PathAngleDegrees = 45 })).Message, StringComparison.Ordinal);
+            LandingSolver.Solve(UsualLanding.Setup.Checked() with { Headwind = -60, PathAngleDegrees = 45 })).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Solve_ManyWithOneWithoutSense_SaysWhich()
     {
-        LandingInput usual = UsualLanding.Setup.Input();
+        LandingInput usual = UsualLanding.Setup.Checked();
         var error = Assert.Throws<RefusedInputException>(() =>
             LandingSolver.Solve([usual, usual with { Mass = 0 }], new LandingOutcome[2]));
         Assert.StartsWith("Landing 2: mass: 0 is refused", error.Message, StringComparison.Ordinal);

@@ -140,7 +140,27 @@ public sealed class LandingPilotTests
         ];
         string[] names = ["threshold speed", "path angle", "oswald factor", "flare time constant"];
         Assert.Equal(names, wrong.Select(setup => Assert.Throws<RefusedInputException>(() => Landing.Fly(setup)).Message.Split(':')[0]));
+        Assert.Equal(names, wrong.Select(setup => Assert.Single(setup.Faults).Value.Message.Split(':')[0]));
+        Assert.Empty(usual.Faults);
         Assert.Contains("90 kt", Assert.Throws<RefusedInputException>(() => Landing.FlyMany([usual, wrong[0]])).Message, StringComparison.Ordinal);
+    }
+
+    // A flight stops at the first input that makes no sense; who wants to put them right asks for all.
+    [Fact]
+    public void Faults_SeveralInputsOfNonsense_AreAllNamed()
+    {
+        LandingSetup usual = DemoLandings.TrainerH4FlapsUp;
+        LandingSetup wrong = usual with
+        {
+            Aeroplane = usual.Aeroplane with { Mass = Mass.Zero },
+            Technique = usual.Technique with { FlareTimeConstant = Duration.FromSeconds(-1), NoseLowerSpeedFraction = 1 },
+            // As fast as the aeroplane, and of no account before each input makes sense.
+            Headwind = Speed.FromKnots(90),
+        };
+        Assert.Equal(
+            [LandingVariable.Mass, LandingVariable.FlareTimeConstant, LandingVariable.NoseLowerSpeedFraction], wrong.Faults.Keys.Order());
+        Assert.StartsWith("flare time constant: -1 s is refused", wrong.Faults[LandingVariable.FlareTimeConstant].Message, StringComparison.Ordinal);
+        Assert.Equal([LandingVariable.ThresholdSpeed], (usual with { Headwind = Speed.FromKnots(90) }).Faults.Keys);
     }
 
     private static Aeroplane Named(string name) => DemoAeroplanes.All.Single(a => a.Name == name);

@@ -5,7 +5,7 @@ namespace FlapAero.Tests;
 /// <summary>One landing, some, and many: the same answers, and the same refusals by their place.</summary>
 public sealed class LandingSolverTests
 {
-    private static readonly LandingInput Usual = UsualLanding.Setup.Input();
+    private static readonly LandingInput Usual = UsualLanding.Setup.Checked();
 
     // Finite, and of no aeroplane: the speed collapses in the hold-off before the lift coefficient is as large as that.
     private static readonly LandingInput Collapsing = Usual with { MaximumLift = 1e6, ZeroLiftDrag = 3, PowerCutHeight = 3, PowerCutTime = 0 };

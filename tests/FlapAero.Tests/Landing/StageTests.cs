@@ -11,7 +11,7 @@ public sealed class StageTests
     private const double Speed = 27.3;
     private const double Time = 3.7;
 
-    private static readonly LandingInput Still = UsualLanding.Setup.Input() with
+    private static readonly LandingInput Still = UsualLanding.Setup.Checked() with
     {
         Headwind = 3.1,
         RunwaySlope = 0.02,

@@ -7,7 +7,7 @@ public sealed class TrajectorySamplerTests
 {
     private const double Interval = 0.1;
 
-    private static readonly LandingInput Input = UsualLanding.Setup.Input() with { Headwind = 3.1, RunwaySlope = 0.01, PowerCutTime = 0.3 };
+    private static readonly LandingInput Input = UsualLanding.Setup.Checked() with { Headwind = 3.1, RunwaySlope = 0.01, PowerCutTime = 0.3 };
     private static readonly Textbook Book = new(Input);
     private static readonly LandingOutcome Outcome = LandingSolver.Solve(Input, 1e-12);
     private static readonly List<TrajectoryState> States = TrajectorySampler.Sample(Input, Outcome, Interval, 1e-12);
@@ -125,7 +125,7 @@ public sealed class TrajectorySamplerTests
         })
             foreach (double interval in new[] { 0.013, 0.1, 0.5 })
             {
-                LandingInput input = setup.Input();
+                LandingInput input = setup.Checked();
                 List<TrajectoryState> states = TrajectorySampler.Sample(input, LandingSolver.Solve(input, tolerance), interval, tolerance);
                 for (int i = 1; i < states.Count; i++)
                     Assert.True(states[i].Distance >= states[i - 1].Distance && states[i].Time >= states[i - 1].Time, $"{interval} s, moment {i}");

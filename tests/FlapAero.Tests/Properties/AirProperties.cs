@@ -21,6 +21,22 @@ public sealed class AirProperties
             air => Assert.Equal(air.PressureAltitude.Meters, air.DensityAltitude.Meters, 1e-7), iter: Generators.Many);
 
     [Fact]
+    public void OfDensity_AnyAltitude_IsTheStandardAirThere()
+    {
+        foreach (double metres in (double[])[-1000, -30, 0, 3048, 11_000, 15_000, 20_000])
+        {
+            Air standard = Air.Standard(Length.FromMeters(metres)), same = Air.OfDensity(standard.Density);
+            Close.To(standard.Density.KilogramsPerCubicMeter, same.Density.KilogramsPerCubicMeter);
+            Close.To(standard.Temperature.Kelvins, same.Temperature.Kelvins);
+            Assert.Equal(metres, same.PressureAltitude.Meters, 1e-7);
+        }
+
+        Assert.StartsWith(
+            "density: 0.01 kg/m³ is refused; allowed is 0.088035 kg/m³ to 1.347 kg/m³.",
+            Assert.Throws<RefusedInputException>(() => Air.OfDensity(Density.FromKilogramsPerCubicMeter(0.01))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void DensityAltitude_WarmAir_IsAboveThePressureAltitude() =>
         Gen.Select(Gen.Double[-1000, 6000], Gen.Double[0.1, 25]).Sample(
             (altitude, warmer) =>

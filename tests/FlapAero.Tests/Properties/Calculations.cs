@@ -15,6 +15,7 @@ internal static class Calculations
     public static IReadOnlyDictionary<string, Func<double[], double[]>> ById { get; } = new Dictionary<string, Func<double[], double[]>>
     {
         ["Air.Standard"] = x => Of(Air.Standard(Length.FromFeet(x[0]))),
+        ["Air.OfDensity"] = x => Of(Air.OfDensity(Density.FromKilogramsPerCubicMeter(x[0]))),
         ["Air.AtTemperature"] = x => Of(Air.AtTemperature(Length.FromMeters(x[0]), Temperature.FromDegreesCelsius(x[1]))),
         ["Air.OffStandard"] = x => Of(Air.OffStandard(Length.FromMeters(x[0]), TemperatureDelta.FromDegreesCelsius(x[1]))),
         ["Air.PressureAltitudeOf"] = x => [Air.PressureAltitudeOf(Length.FromFeet(x[0]), Pressure.FromHectopascals(x[1])).Meters],

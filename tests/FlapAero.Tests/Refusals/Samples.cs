@@ -23,7 +23,7 @@ internal static class Samples
         "any", SeaLevel, FlapsUp, Approach, FlapsUp.Aeroplane, FlapsUp.Flaps, FlapsUp.Flaps.Lift, FlapsUp.Flaps.Drag,
         FlapsUp.Flaps.Calibration, FlapsUp.Aeroplane.Wing, FlapsUp.Aeroplane.Propeller,
         FlapsUp.Aeroplane.Propeller.Table, FlapsUp.Aeroplane.Engine, FlapsUp.Glide(Approach), UsualLanding.Setup,
-        UsualLanding.Setup.Aeroplane, new[] { UsualLanding.Setup }, LandingConditions.Canonical, LandingScatter.Around(UsualLanding.Setup, Spread),
+        UsualLanding.Setup.Aeroplane, new[] { UsualLanding.Setup }, LandingConditions.Canonical, new[] { LandingConditions.Canonical }, LandingScatter.Around(UsualLanding.Setup, Spread),
         Spread, LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10),
         LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).StopDistance,
         LandingScatter.Around(UsualLanding.Setup, Spread).Fly(10).Landed, Distribution.Normal(Speed.Zero, Speed.FromKnots(1)),

@@ -33,7 +33,7 @@ public sealed class LandingScatterTests
     {
         LandingSetup meant = DemoPilot.Setup(DemoAeroplanes.TrainerL2.Configure(DemoAeroplanes.TrainerL2.FullFlaps), Air);
         var batch = new LandingOutcome[8];
-        LandingSolver.Solve([.. Enumerable.Repeat(meant.Input(), batch.Length)], batch);
+        LandingSolver.Solve([.. Enumerable.Repeat(meant.Checked(), batch.Length)], batch);
 
         LandingScatterResult result = LandingScatter.Around(meant, new LandingSpread()).Fly(5);
 

@@ -21,6 +21,22 @@ internal static class LandingCheck
     /// <summary>Whether <see cref="Input"/> would let a landing pass.</summary>
     public static bool MakesSense(in LandingInput input) => FirstOutside(input) < 0 && FaultOfWhole(input) is null;
 
+    /// <summary>All that is wrong with a landing, by the input; where each is inside its bounds, whether they go together.</summary>
+    public static Dictionary<LandingVariable, RefusedInputException> Faults(in LandingInput input, LandingVoice voice)
+    {
+        Dictionary<LandingVariable, RefusedInputException> faults = [];
+        ReadOnlySpan<double> values = LandingInput.Rows(new ReadOnlySpan<LandingInput>(in input));
+        foreach (LandingColumn column in LandingColumn.All)
+        {
+            if (Fault(values[(int)column.Variable], column.Variable, voice) is { } fault)
+                faults.Add(column.Variable, fault);
+        }
+
+        if (faults.Count == 0 && FaultOfWhole(input, voice) is { } whole)
+            faults.Add(input.ThresholdSpeed > input.Headwind ? LandingVariable.PathAngle : LandingVariable.ThresholdSpeed, whole);
+        return faults;
+    }
+
     /// <summary>What is wrong with a landing, without throwing it; null where nothing is.</summary>
     public static RefusedInputException? FaultOfWhole(in LandingInput input, LandingVoice? voice = null, int row = NoRow) =>
         !(input.ThresholdSpeed > input.Headwind) ? BelowWind(input, voice ?? LandingVoice.OfTables, At(row))

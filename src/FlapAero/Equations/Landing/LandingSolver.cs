@@ -19,8 +19,7 @@ internal static class LandingSolver
         in LandingInput input, double tolerance = DefaultTolerance, LandingVoice? voice = null, in LandingManner manner = default)
     {
         LandingCheck.Input(input, voice: voice);
-        LandingOutcome outcome = LandingOutcome.Unreached;
-        LaneSolver<ScalarLane>.Solve(new ReadOnlySpan<LandingInput>(in input), new Span<LandingOutcome>(ref outcome), tolerance, manner);
+        LandingOutcome outcome = FlyOne(input, tolerance, manner);
         LandingCheck.Computed(input, outcome, voice: voice);
         return outcome;
     }
@@ -37,12 +36,16 @@ internal static class LandingSolver
         CheckOutcomes(inputs, outcomes);
     }
 
-    /// <summary>Flies many landings on all cores. The blocks do not depend on the cores, and so neither do the results.</summary>
+    /// <summary>
+    /// Flies many landings on all cores. The blocks do not depend on the cores, and so neither do the results. Side by side in lanes only
+    /// where none has a manner of its own.
+    /// </summary>
     /// <exception cref="RefusedInputException">
     /// An input makes no sense; the message says which and in what row.
     /// </exception>
     public static void SolveInParallel(
-        LandingInput[] inputs, LandingOutcome[] outcomes, double tolerance = DefaultTolerance, CancellationToken cancellationToken = default)
+        LandingInput[] inputs, LandingOutcome[] outcomes, LandingManner[]? manners = null, double tolerance = DefaultTolerance,
+        CancellationToken cancellationToken = default)
     {
         CheckInputs(inputs, outcomes.Length);
         int blocks = (inputs.Length + Block - 1) / Block;
@@ -50,9 +53,19 @@ internal static class LandingSolver
         {
             int first = block * Block;
             int count = Math.Min(Block, inputs.Length - first);
-            Fly(inputs.AsSpan(first, count), outcomes.AsSpan(first, count), tolerance);
+            if (manners is null)
+                Fly(inputs.AsSpan(first, count), outcomes.AsSpan(first, count), tolerance);
+            for (int i = first; manners is not null && i < first + count; i++)
+                outcomes[i] = FlyOne(inputs[i], tolerance, manners[i]);
         });
         CheckOutcomes(inputs, outcomes);
+    }
+
+    private static LandingOutcome FlyOne(in LandingInput input, double tolerance, in LandingManner manner)
+    {
+        LandingOutcome outcome = LandingOutcome.Unreached;
+        LaneSolver<ScalarLane>.Solve(new ReadOnlySpan<LandingInput>(in input), new Span<LandingOutcome>(ref outcome), tolerance, manner);
+        return outcome;
     }
 
     private static void Fly(ReadOnlySpan<LandingInput> inputs, Span<LandingOutcome> outcomes, double tolerance)

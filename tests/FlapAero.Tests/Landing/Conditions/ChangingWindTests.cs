@@ -31,7 +31,7 @@ public sealed class ChangingWindTests
     [Fact]
     public void Solve_ShearAndGust_WindRateIsTheChangeOfTheWindAtTheWing()
     {
-        WindyLanding flown = WindyLanding.Fly(UsualLanding.Setup.Input(), 6, 0.25, -4, 3, 3, interval: 0.001);
+        WindyLanding flown = WindyLanding.Fly(UsualLanding.Setup.Checked(), 6, 0.25, -4, 3, 3, interval: 0.001);
         TrajectoryState[] states = [.. flown.States.Where(s => s.Stage <= LandingStage.Settling)];
         double largest = 0;
         for (int i = 1; i < states.Length; i++)
@@ -52,7 +52,7 @@ public sealed class ChangingWindTests
     [Fact]
     public void Solve_SettlingInAGust_ObeysNewtonsLawOverTheGround()
     {
-        LandingInput usual = UsualLanding.Setup.Input();
+        LandingInput usual = UsualLanding.Setup.Checked();
         double settles = WindyLanding.Fly(usual, 6, 0.25, 0, 0, 1).Outcome.HoldOffEndTime;
         WindyLanding flown = WindyLanding.Fly(usual, 6, 0.25, -4, settles - 0.3, 4, interval: 0.005, tolerance: 1e-12);
         LandingInput input = flown.Input;

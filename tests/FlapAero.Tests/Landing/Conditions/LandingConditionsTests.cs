@@ -84,7 +84,7 @@ public sealed class LandingConditionsTests
     {
         LandingSetup still = Usual with { Headwind = Speed.Zero };
         LandingResult braked = Fly(still, new() { BrakesFromTouchdown = true }), canonical = Fly(still, LandingConditions.Canonical);
-        LandingInput input = still.Input();
+        LandingInput input = still.Checked();
         double wing = DragLaws.GroundEffect(input.WingHeight, input.Span);
         double induced = DragLaws.InducedFactor(input.Oswald, input.Span * input.Span / input.WingArea);
         double area = 0.5 * input.Density * input.WingArea;
@@ -109,6 +109,37 @@ public sealed class LandingConditionsTests
         Length Braked(RunwaySurface surface) => Fly(On(surface, 1), new() { BrakesFromTouchdown = true }).GroundRoll;
         Assert.True(Braked(RunwaySurface.WetGrass) > Braked(RunwaySurface.DryPaved));
         Assert.True(Braked(RunwaySurface.Icy) > Braked(RunwaySurface.WetPaved));
+    }
+
+    // Measured brakes may hold less than wheels that roll; a share of better ones holds no less.
+    [Theory]
+    [InlineData(0.05, 0.4, 0.75, 0.3), InlineData(0.05, 0.4, 0.1, 0.05), InlineData(0.05, 0.04, 1, 0.04), InlineData(0.05, 0.04, 0.5, 0.04)]
+    public void BrakingFriction_OfASurface_IsTheShareWithinItsTwoCoefficients(double rolling, double braking, double share, double expected) =>
+        Assert.Equal(expected, (Usual with
+        {
+            Runway = new() { Surface = RunwaySurface.Of("any", rolling, braking) },
+            Technique = Usual.Technique with { BrakingShare = share },
+        }).BrakingFriction, 1e-12);
+
+    // Each in conditions of its own, and still each as it is flown alone.
+    [Fact]
+    public void FlyMany_EachInItsOwnConditions_IsEachAlone()
+    {
+        LandingConditions[] conditions =
+        [
+            new(), new() { Gust = new(Speed.FromKnots(-6), Duration.FromSeconds(4), Duration.FromSeconds(5)) }, new() { BrakesFromTouchdown = true },
+            new() { Wind = WindProfile.PowerLaw(Speed.FromKnots(10), 0.2) },
+        ];
+        foreach (LandingConditions[] some in (LandingConditions[][])[conditions[..2], conditions])
+        {
+            IReadOnlyList<Outcome<LandingResult, LandingRefusal>> many = Landing.FlyMany([.. some.Select(_ => Usual)], some);
+            Assert.All(many.Zip(some), one => Assert.Equal(
+                Landing.Fly(Usual, one.Second).Value.StopDistance.Meters, one.First.Value.StopDistance.Meters, 1e-3));
+        }
+
+        Assert.StartsWith(
+            "number of conditions: 1 is refused; allowed is 2, one for each landing.",
+            Assert.Throws<RefusedInputException>(() => Landing.FlyMany([Usual, Usual], conditions[..1])).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,7 +5,7 @@ namespace FlapAero.Tests;
 /// <summary>How long each stage may last, what a gust refuses, and what is kept of the way.</summary>
 public sealed class LandingLimitTests
 {
-    private static readonly LandingInput Usual = UsualLanding.Setup.Input();
+    private static readonly LandingInput Usual = UsualLanding.Setup.Checked();
 
     [Fact]
     public void Solve_HoldOffHighUp_NeverSettlesInAMinute()
