@@ -212,7 +212,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
             for (int i = 1; i < curve.Length; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
         hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
         double leader = there.Leader == Leader.None ? 0
-            : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 30 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
+            : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 300 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
         return (outside > 0.02 ? 200 : 0) + 300 * outside + (others.Any(other => box.Overlap(other.Box) > 0) ? Collision : 0) + (hidden > 0 ? 50 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
     }
 

@@ -132,7 +132,7 @@ internal static class PlotlyDrawing
             x1 = 1,
             y0 = level.Y,
             y1 = level.Y,
-            layer = "below",
+            layer = "above",
             line = new { color = FigureLayout.Grey, width = 1.5, dash = "4px,4px" },
         }).ToArray());
         layout.SetProperty("annotations", (object[])[.. Titles(place), .. place.Labels.Select(label => Annotation(label, place))]);
