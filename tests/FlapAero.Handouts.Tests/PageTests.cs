@@ -191,7 +191,7 @@ public sealed partial class PageTests(WholePages pages)
         IElement part = pages.Document("05-other.html").QuerySelector("main .explain:has(math)")!;
 
         Assert.Equal("block", Assert.Single(part.QuerySelectorAll("math")).GetAttribute("display"));
-        Assert.Equal("V = 1.3\\,V_S", part.QuerySelector("math")!.GetAttribute("alttext"));
+        Assert.Equal("airspeed equals 1.3 times stall speed", part.QuerySelector("math")!.GetAttribute("alttext"));
         Assert.Equal("div", part.QuerySelector(".math")!.LocalName);
     }
 
@@ -225,12 +225,28 @@ public sealed partial class PageTests(WholePages pages)
         IHtmlCollection<IElement> lessons = pages.Document(WholePages.Index).QuerySelectorAll("ol.lessons > li");
 
         Assert.Equal(["4", "5"], lessons.Select(l => l.GetAttribute("value")));
-        string[] parts = ["", "", ".ipynb", ".sheet-1", ".instructor", ".key", ".sheet-1.key"];
+        Assert.Equal(Files("", "", ".ipynb", ".sheet-1"), lessons[0].QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
         Assert.Equal(
-            parts.Select(part => "04-stall-in-turn" + (part == ".ipynb" ? part : part + ".html")),
-            lessons[0].QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
+            Files(".instructor", ".key", ".sheet-1.key"),
+            pages.Document(WholePages.Index).QuerySelector(".instructors li")!.QuerySelectorAll("a").Select(a => a.GetAttribute("href")));
         Assert.Contains("What the bank does to the stall.", lessons[0].TextContent, StringComparison.Ordinal);
         Assert.Contains("40 minutes", lessons[0].TextContent, StringComparison.Ordinal);
+
+        static IEnumerable<string> Files(params string[] parts) => parts.Select(part => "04-stall-in-turn" + (part == ".ipynb" ? part : part + ".html"));
+    }
+
+    /// <summary>Whoever is handed the home page meets the instructor's files neither among the lessons nor in the drawing.</summary>
+    [Fact]
+    public void IndexPage_InstructorsFiles_StandApartAfterTheLessons()
+    {
+        IHtmlDocument index = pages.Document(WholePages.Index);
+        IElement apart = index.QuerySelector("section.instructors")!;
+
+        Assert.All(
+            index.QuerySelectorAll("a[href$='.html']").Where(link => link.GetAttribute("href")!.Contains(".key", StringComparison.Ordinal) || link.GetAttribute("href")!.Contains(".instructor", StringComparison.Ordinal)),
+            link => Assert.Same(apart, link.Closest("section.instructors")));
+        Assert.NotEmpty(apart.QuerySelectorAll("a"));
+        Assert.True(index.QuerySelector("ol.lessons")!.CompareDocumentPosition(apart).HasFlag(DocumentPositions.Following));
     }
 
     [GeneratedRegex("@import|url\\(\\s*[\"']?(?!#|data:)", RegexOptions.IgnoreCase)]

@@ -107,7 +107,7 @@ internal sealed partial class Fragment
                 tex = tex[2..^2].Trim();
             formula.InnerHtml = mathematics.ToMathMl(tex, display, _where);
             if (formula.FirstElementChild is { } math)
-                math.SetAttribute("alttext", tex);
+                math.SetAttribute("alttext", FormulaWords.Of(math));
             if (!display)
             {
                 KeepWithPunctuation(formula);

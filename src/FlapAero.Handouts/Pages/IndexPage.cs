@@ -12,7 +12,7 @@ internal static class IndexPage
     private const string Header = $"""
         <h1>FlapAero</h1>
         <p class="lead">The approach and landing of a light aeroplane, with its flaps and without them: lessons for student pilots and for those who teach them, to read, project and print.</p>
-        <p>A student works in the student's notebook: it opens in Jupyter from any folder, with the kernel {LessonNotebook.KernelDisplayName}. The notebooks in the project's folder <code>notebooks</code> hold answers and solutions: they are the instructor's.</p>
+        <p>A student works in the student's notebook: it opens in Jupyter from any folder, with the kernel {LessonNotebook.KernelDisplayName}.</p>
         """;
 
     /// <summary>The page.</summary>
@@ -21,21 +21,42 @@ internal static class IndexPage
     /// <param name="paper">The paper that the page asks for.</param>
     public static string ToHtml(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, Paper paper = Paper.A4)
     {
-        var list = new StringBuilder("<h2 id=\"lessons\">Lessons</h2>\n<ol class=\"lessons\">\n");
+        var list = new StringBuilder(FlightMap.ToHtml(notebooks, isThere));
+        list.Append("<h2 id=\"lessons\">Lessons</h2>\n<ol class=\"lessons\">\n");
         foreach (LessonNotebook notebook in notebooks)
         {
             string title = HtmlText.Escape(notebook.Title), page = PageShell.FileName(notebook, Edition.Student);
+            string place = FlightPlace.Of(notebook.Slug) is { } at ? $" · {at.Words}" : "";
             list.Append(CultureInfo.InvariantCulture, $"""
                 <li value="{notebook.Number}">
                 <h3>{(isThere(page) ? $"<a href=\"{page}\">{title}</a>" : title + " (not made yet)")}</h3>
                 <p>{HtmlText.Escape(notebook.Summary)}</p>
-                <p class="facts">{PageShell.Minutes(notebook)}</p>
-                {Files("For students", notebook, ForStudents(notebook, isThere), isThere)}{Files("For the instructor", notebook, ForInstructor(notebook, isThere), isThere)}</li>
+                <p class="facts">{PageShell.Minutes(notebook)}{place}</p>
+                {Files("For students", notebook, ForStudents(notebook, isThere), isThere)}</li>
 
                 """);
         }
-        list.Append("</ol>\n");
+        list.Append("</ol>\n").Append(Instructors(notebooks, isThere));
         return PageShell.ToHtml(new PageFrame("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString()) { Paper = paper });
+    }
+
+    /// <summary>Answers stand apart: whoever looks for a lesson does not come across its key.</summary>
+    private static string Instructors(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere)
+    {
+        string entries = string.Concat(notebooks
+            .Select(notebook => Files(
+                string.Create(CultureInfo.InvariantCulture, $"{notebook.Number}. {notebook.Title}"), notebook, ForInstructor(notebook, isThere), isThere))
+            .Where(files => files.Length > 0).Select(files => $"<li>{files.Trim()}</li>\n"));
+        return entries.Length == 0 ? "" : $"""
+            <section class="instructors" aria-labelledby="for-the-instructor">
+            <h2 id="for-the-instructor">For the instructor</h2>
+            <p>These files hold answers, worked solutions and notes for teaching: they are not for handing out. The notebooks in the project's folder <code>notebooks</code> hold them too.</p>
+            <ul>
+            {entries.Trim()}
+            </ul>
+            </section>
+
+            """;
     }
 
     private static IEnumerable<(string Name, string Words)> ForStudents(LessonNotebook notebook, Func<string, bool> isThere) =>
@@ -68,6 +89,6 @@ internal static class IndexPage
             string pdf = Path.ChangeExtension(name, ".pdf");
             links.Add($"<a href=\"{name}\">{words}{apart}</a>" + (name.EndsWith(".html", StringComparison.Ordinal) && isThere(pdf) ? $" (<a href=\"{pdf}\">PDF<span class=\"apart\">: {words}</span>{apart}</a>)" : ""));
         }
-        return links.Count == 0 ? "" : $"<p class=\"files\"><strong>{reader}:</strong> {string.Join(", ", links)}</p>\n";
+        return links.Count == 0 ? "" : $"<p class=\"files\"><strong>{HtmlText.Escape(reader)}:</strong> {string.Join(", ", links)}</p>\n";
     }
 }
