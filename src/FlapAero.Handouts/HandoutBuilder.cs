@@ -62,7 +62,7 @@ public sealed class HandoutBuilder : IDisposable
         IReadOnlyList<LessonNotebook> notebooks = LessonNotebook.ReadFolder(options.NotebooksFolder);
         IReadOnlyList<LessonNotebook> wanted = LessonChoice.Of(notebooks, options.Lessons);
         AeroplaneText? aeroplane = options.AeroplaneFile is { } file ? AeroplaneText.Read(file) : null;
-        int sheets = options.Editions.Contains(Edition.Sheets) ? options.Sheets : 1;
+        int sheets = options.Editions.Contains(Edition.Sheets) ? options.Sheets : 0;
         var input = new LessonInput(options.Seed, sheets, aeroplane, options.Units);
         using OutputFolder output = OutputFolder.Open(options.OutputFolder);
         var cache = new ContentCache(options.CacheFolder);

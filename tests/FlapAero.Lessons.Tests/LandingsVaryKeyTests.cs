@@ -22,10 +22,11 @@ public sealed partial class LandingsVaryKeyTests
         var drawn = await HaveTheKeyAsync("how-much-landings-vary", aeroplane, distinct: 6, (title, question, answer) =>
         {
             double[] feet = Numbers(question, "ft"), knots = Numbers(question, "kt");
+            double Asked(string unit) => Numbers(question.Split('?')[0], unit).FirstOrDefault();
             return title switch
             {
                 // A tenth of a knot in the question is up to nine feet, half of it five.
-                "Read it off" => Near(Once(slopes, question, () => hand.Later("up", knots.FirstOrDefault(), feet.FirstOrDefault())), answer, 6),
+                "Read it off" => Near(Once(slopes, question, () => hand.Later("up", Asked("kt"), Asked("ft"))), answer, 6),
                 "From knots to feet" => Math.Abs(Once(slopes, Flaps(question), () => hand.Later(Flaps(question), 5)) - feet[0]) > 3 ? $"{feet[0]} ft for five knots"
                     : Near(feet[0] * knots[1] / knots[0], answer, 1),
                 "Half the knots" => Near(Math.Sqrt(feet[0] * feet[0] / 4 + feet[1] * feet[1]), answer, 1),

@@ -4,10 +4,11 @@ using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Lessons;
 
-/// <summary>Runs a lesson from its first cell to its last, then its problems again for each further sheet; stops at the first cell that fails.</summary>
+/// <summary>Runs a lesson from its first cell to its last, then its problems again for each sheet; stops at the first cell that fails.</summary>
 internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, ILessonKernel kernel, Action<int, int> progress)
 {
-    private const int OfTheLesson = 1;
+    /// <summary>Sheets count from 1.</summary>
+    private const int OfTheLesson = 0;
 
     /// <summary>Runs a lesson in a kernel of its own.</summary>
     /// <param name="notebook">The lesson.</param>
@@ -47,7 +48,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
             // What the setup puts out draws figures in a notebook; a page has its own.
             else if (step.Cell.IsCode && step.Sheet == OfTheLesson && step.Cell.Role != CellRole.Setup)
                 outputs.Add(step.Cell.Id, made);
-            if (step.Cell.Role == CellRole.Problem)
+            if (step.Sheet != OfTheLesson && step.Cell.Role == CellRole.Problem)
                 ofSheets[step.Sheet - 1].Add(step.Cell.Id, made);
             if (step.IsCounted)
                 progress(++done, all);
@@ -61,8 +62,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     }
 
     /// <summary>
-    /// All cells in the order in which they run, known beforehand. The lesson comes first and is the first sheet; each further sheet begins
-    /// anew and has the problems.
+    /// All cells in the order in which they run, known beforehand. The lesson comes first; each sheet begins anew and has the problems.
     /// </summary>
     private IEnumerable<Step> Steps(int[] seeds)
     {
@@ -74,7 +74,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
                 yield return new Step(cell, value.Source, OfTheLesson, $" with {value.Text}", value);
             yield return new Step(cell, cell == setup ? input.Begun(cell.Source) : cell.Source, OfTheLesson, "");
         }
-        foreach ((int n, int seed) in seeds.Index().Skip(1))
+        foreach ((int n, int seed) in seeds.Index())
         {
             string on = string.Create(CultureInfo.InvariantCulture, $" on sheet {n + 1} (seed {seed})");
             yield return new Step(setup, input.BegunAgain(seed), n + 1, on);
@@ -106,7 +106,7 @@ internal sealed class LessonRunner(LessonNotebook notebook, LessonInput input, I
     /// <summary>One run of one cell.</summary>
     /// <param name="Cell">The cell.</param>
     /// <param name="Source">What is run of a code cell.</param>
-    /// <param name="Sheet">The sheet it is run for, from 1.</param>
+    /// <param name="Sheet">The sheet it is run for, from 1; 0 for the lesson itself.</param>
     /// <param name="On">The sheet or the value in words, for a message; empty for the lesson itself.</param>
     /// <param name="Value">The value that the cell is run with, where it is not its own.</param>
     private sealed record Step(LessonCell Cell, string Source, int Sheet, string On, ChangedNumber? Value = null)

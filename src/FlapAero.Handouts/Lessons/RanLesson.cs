@@ -15,7 +15,7 @@ internal sealed class RanLesson(LessonNotebook notebook, IReadOnlyDictionary<str
     public IReadOnlyDictionary<string, IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>> Changes { get; init; } =
         new Dictionary<string, IReadOnlyDictionary<string, IReadOnlyList<CellOutput>>>();
 
-    /// <summary>Its problem sheets; the first has the lesson's own seed.</summary>
+    /// <summary>Its problem sheets, none with the lesson's own seed.</summary>
     public IReadOnlyList<RanSheet> Sheets { get; init; } = [];
 
     /// <summary>What each code cell put out, by its id.</summary>

@@ -6,14 +6,17 @@ internal static class SheetSeeds
     /// <summary>Six digits at most, for a person types them in again.</summary>
     private const int Largest = 999_999;
 
-    /// <summary>The seeds of the first sheets, no two alike; the first is the lesson's own, and more sheets change none of the earlier.</summary>
+    /// <summary>
+    /// The seeds of the first sheets, no two alike and none the lesson's own: its problems stand on the
+    /// lesson's page; more sheets change none of the earlier.
+    /// </summary>
     public static IReadOnlyList<int> Of(int seed, int sheets)
     {
-        var seeds = new List<int> { seed };
-        for (ulong step = 1; seeds.Count < sheets; step++)
+        var seeds = new List<int>();
+        for (ulong step = 0; seeds.Count < sheets; step++)
         {
             int next = (int)(Mixed((ulong)(uint)seed << 32 | step) % Largest) + 1;
-            if (!seeds.Contains(next))
+            if (next != seed && !seeds.Contains(next))
                 seeds.Add(next);
         }
         return seeds;

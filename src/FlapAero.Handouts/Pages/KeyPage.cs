@@ -20,7 +20,7 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
         page.WritePredictions(lesson);
         page.WriteAnswers(lesson);
         page.WriteProblems(cell => lesson.OutputsOf(cell));
-        return page.ToHtml($"Answer key: {lesson.Notebook.Title}", "Answer key", lesson.Sheets.Count > 0 ? lesson.Sheets[0].Seed : null);
+        return page.ToHtml($"Answer key: {lesson.Notebook.Title}", "Answer key", lesson.Notebook.Cells.Any(cell => cell.Role == CellRole.Problem) ? lesson.Input.Seed : null);
     }
 
     /// <summary>The key of a problem sheet.</summary>

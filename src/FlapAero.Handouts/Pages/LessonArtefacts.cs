@@ -31,8 +31,7 @@ internal static class LessonArtefacts
     private static void RefuseLeaks(RanLesson lesson, IReadOnlyList<Artefact> made)
     {
         Secrets secrets = Secrets.Of(lesson);
-        // The first sheet's problems are the lesson's own.
-        Dictionary<string, Secrets> ofSheets = lesson.Sheets.Skip(1).ToDictionary(s => PageShell.SheetName(lesson.Notebook, s.Number, isKey: false), s => Secrets.Of(lesson, s));
+        Dictionary<string, Secrets> ofSheets = lesson.Sheets.ToDictionary(s => PageShell.SheetName(lesson.Notebook, s.Number, isKey: false), s => Secrets.Of(lesson, s));
         List<string> leaks = [.. made.Where(a => a.IsForStudents).SelectMany(a => LeakSearch.In(a, ofSheets.GetValueOrDefault(a.Name, secrets)))];
         if (leaks.Count > 0)
             throw new HandoutException($"Students would get answers of lesson {lesson.Notebook.Slug}; nothing was written:\n" + string.Join('\n', leaks.Select(l => "  " + l)));
