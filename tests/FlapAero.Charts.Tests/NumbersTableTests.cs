@@ -52,7 +52,7 @@ public class NumbersTableTests
     }
 
     [Theory]
-    [InlineData(0, 0.6, "0.0,0.1,0.2,0.3,0.4,0.5,0.6")]
+    [InlineData(0, 0.6, "0.0,0.2,0.4,0.6")]
     [InlineData(-1000, 1000, "−1 000,−500,0,500,1 000")]
     [InlineData(45.2, 59.9, "46,48,50,52,54,56,58")]
     public void Within_Range_GivesRoundLabels(double low, double high, string labels) =>
