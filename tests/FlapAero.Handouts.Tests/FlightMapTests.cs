@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
-using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
 using FlapAero.Tests;
 
