@@ -54,12 +54,13 @@ internal sealed class FlightMap
 
     private void DrawWide()
     {
-        const double width = 1000, left = 90, right = 90, top = 76, bottom = 70, highest = 420;
-        double scale = Math.Min((width - left - right) / (_highAlong - _lowAlong), highest / (_highAcross - _lowAcross));
+        const double width = 1000, aside = 90, top = 76, bottom = 70, highest = 420;
+        double scale = Math.Min((width - 2 * aside) / (_highAlong - _lowAlong), highest / (_highAcross - _lowAcross));
+        double left = (width - scale * (_highAlong - _lowAlong)) / 2;
         Point On((double Along, double Across) at) => new(left + scale * (at.Along - _lowAlong), top + scale * (at.Across - _lowAcross));
         Begin("wide", width, top + bottom + scale * (_highAcross - _lowAcross));
         DrawFlight(On, scale);
-        Leg("downwind", On(_track.OnDownwind(0.75)), 0, 26);
+        Leg("downwind", On(_track.PastAbeam(0.3)), 0, 26);
         Leg("base", On(_track.OnBase(0.5)), -44, 6);
         Leg("final", On(_track.OnFinal(0.4)), 0, -12);
         foreach ((LessonNotebook lesson, FlightPlace place, bool isThere) in _lessons)

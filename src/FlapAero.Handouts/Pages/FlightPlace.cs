@@ -11,7 +11,7 @@ internal sealed record FlightPlace(
     private static readonly Dictionary<string, FlightPlace> Places = new(StringComparer.Ordinal)
     {
         ["start-here"] = new("before the circuit", track => track.Start, (0, -48)),
-        ["when-the-flaps-stay-up"] = new("downwind, when the flaps do not move", track => track.OnDownwind(0.5), (0, -48)),
+        ["when-the-flaps-stay-up"] = new("downwind, when the flaps do not move", track => track.OnDownwind(0.5), (0, 40)),
         ["what-flaps-change"] = new("abeam the touchdown point, where the first flap would go down", track => track.PastAbeam(0), (0, -48)),
         ["the-circuit-without-flaps"] = new("past abeam, where the base turn is chosen", track => track.PastAbeam(0.6), (0, -48)),
         ["lift-and-where-it-ends"] = new("in the turn to base", track => track.TurningToBase(0.5), (28, 26), "start"),
@@ -20,7 +20,7 @@ internal sealed record FlightPlace(
         ["power-on-the-approach"] = new("where final begins", track => track.OnFinal(0.1), (0, 44)),
         ["energy-on-final"] = new("on final", track => track.OnFinal(0.7), (0, 44)),
         ["round-out-and-float"] = new("over the runway, before the wheels touch", track => track.Floating(0.5), (0, -36)),
-        ["the-landing-roll"] = new("on the runway, slowing down", track => track.Rolling(0.5), (0, 44)),
+        ["the-landing-roll"] = new("on the runway, slowing down", track => track.Rolling(0.5), (8, 44), "end"),
         ["how-much-landings-vary"] = new("clear of the runway, after many landings", track => track.Clear, (26, 6), "start"),
     };
 
