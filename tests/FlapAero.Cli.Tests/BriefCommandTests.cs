@@ -29,7 +29,7 @@ public sealed class BriefCommandTests : IDisposable
         Assert.Equal(0, await RunAsync([.. Demo, "--steps", "--out", page]));
 
         Assert.Equal(ExerciseSheet.Of(Briefing.For(DemoBriefings.Flight).Value) + $"Written: {page}\n", _output.ToString());
-        Assert.Contains("<h1 class=\"sheet-title\">Landing without flaps: the exercise, step by step</h1>", await File.ReadAllTextAsync(page), StringComparison.Ordinal);
+        Assert.Contains("<h1 class=\"sheet-title\">Landing without flaps: the exercise, step by step</h1>", await File.ReadAllTextAsync(page, TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Fact]

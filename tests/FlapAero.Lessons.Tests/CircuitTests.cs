@@ -39,9 +39,9 @@ public sealed class CircuitTests
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
 
         Assert.Contains($"{high}\u00a0ft", Said("flown-as-always"), StringComparison.Ordinal);
-        Assert.Contains($"{further}\u00a0ft", Said("less-power-or-more-room"), StringComparison.Ordinal);
+        Assert.Contains($"{further}\u00a0ft", Said("two-ways-that-fit"), StringComparison.Ordinal);
         Assert.Contains($"{seconds}\u00a0s", Said("the-seconds-tested"), StringComparison.Ordinal);
-        string rooms = Said("room-squared-speed-and-the-tangent");
+        string rooms = Said("room-for-the-turn");
         Assert.All([$"{room}\u00a0ft", $"{roomInWind}\u00a0ft", $"{bank}°"], number => Assert.Contains(number, rooms, StringComparison.Ordinal));
     }
 }

@@ -45,7 +45,7 @@ public sealed class EnergyOnFinalTests
 
         Assert.Contains(Said("height-as-speed-tested", "kt"), value => Math.Abs(value - speed) < 0.06);
         Assert.Contains(Said("closing-the-throttle-tested", "ft"), value => Math.Abs(value / final - 1) < 0.02);
-        Assert.Contains(Said("right-but-early", "ft"), value => Math.Abs(value / finalFull - 1) < 0.02);
+        Assert.Contains(Said("what-the-throttle-can-do", "ft"), value => Math.Abs(value / finalFull - 1) < 0.02);
         Assert.Contains(Said("what-the-threshold-inherits", "kt"), value => Math.Abs(value - inherited) < 0.15);
         Assert.Contains(Said("nose-down-tested", "ft"), value => Math.Abs(value - further) < 12);
         Assert.Contains(Said("what-the-threshold-inherits", "ft"), value => Math.Abs(value - furtherFull) < 12);

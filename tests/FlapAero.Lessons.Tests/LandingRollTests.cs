@@ -46,8 +46,8 @@ public sealed class LandingRollTests
         Assert.Equal(100 * (down - touch) / (stop - touch), Said("the-prediction-tested", "gives", "%"), 0.3);
         Assert.Equal(100 * ((behind - touchBehind) / (stop - touch) - 1), Said("ten-knots-tested", "gives", "%"), 0.3);
         Assert.Equal((hand.Land(31, -4).Stop - hand.Land(31, 4).Stop) / Foot, Said("that-breath-tested", "gives", "ft"), 3.0);
-        Assert.Equal((behind - stop) / Foot, Said("over-the-ground", "In all, ", "ft"), 3.0);
-        Assert.Equal((stop - hand.Land(31, 10).Stop) / Foot, Said("over-the-ground", "saves", "ft"), 3.0);
+        Assert.Equal((behind - stop) / Foot, Said("what-the-wind-does-to-a-landing", "In all, ", "ft"), 3.0);
+        Assert.Equal((stop - hand.Land(31, 10).Stop) / Foot, Said("what-the-wind-does-to-a-landing", "saves", "ft"), 3.0);
         Assert.Equal(hand.Land(31, 2).Stop / 0.7 / Foot, Said("the-runway-you-need", "asks for", "ft"), 5.0);
     }
 

@@ -54,7 +54,7 @@ public sealed partial class LandingsVaryTests
         Assert.InRange(parts[0][0] / alone, 0.96, 1.04);
         // Independent parts: the root of the sum of the squares, and each square's share of it.
         double whole = Math.Sqrt(parts.Sum(row => row[0] * row[0]));
-        double[] said = [.. Measured().Matches(Plain(Said("squares-add"))).Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
+        double[] said = [.. Measured().Matches(Plain(Said("how-errors-add-up"))).Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
         Assert.InRange(said[0], whole - 1, whole + 1);
         Assert.All(parts, row => Assert.InRange(row[1], 100 * row[0] * row[0] / whole / whole - 6, 100 * row[0] * row[0] / whole / whole + 6));
         Assert.All(parts, row => Assert.True(row[2] <= row[1] && row[1] <= row[3]));
@@ -67,7 +67,7 @@ public sealed partial class LandingsVaryTests
     {
         // Ten landings, five stop: (p + z²/2n ± z√(p(1 − p)/n + z²/4n²))/(1 + z²/n) with z = 1.96 is 23.7 % to 76.3 %.
         LessonRun run = await LessonRun.OfAsync("how-much-landings-vary");
-        double[] said = [.. Numbers().Matches(Plain(run.Said("one-over-the-root"))).Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture))];
+        double[] said = [.. Numbers().Matches(Plain(run.Said("how-sure-the-book-is"))).Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture))];
         string hits = string.Concat((await run.RunAsync("Console.Write(soFar[0].Hits)")).Outputs.Select(output => output.Text));
         double p = double.Parse(hits, CultureInfo.InvariantCulture) / 10, middle = (p + 0.19207) / 1.38415, half = 1.96 * Math.Sqrt(p * (1 - p) / 10 + 0.009604) / 1.38415;
 

@@ -35,7 +35,7 @@ public sealed class LiftTests
 
         Assert.Contains("53.3\u00a0kt", run.Said("the-aeroplane-and-its-stall"), StringComparison.Ordinal);
         Assert.Contains("16.0°", run.Said("the-angle-under-load-tested"), StringComparison.Ordinal);
-        Assert.Contains("75.3\u00a0kt", run.Said("one-angle-any-speed"), StringComparison.Ordinal);
+        Assert.Contains("75.3\u00a0kt", run.Said("what-the-pull-changes"), StringComparison.Ordinal);
         Assert.Contains("42.7\u00a0kt", run.Said("the-stall-when-light-tested"), StringComparison.Ordinal);
         Assert.Contains("15.3°", run.Said("angles-and-speeds-by-flap-setting"), StringComparison.Ordinal);
         Assert.Contains("7.1°", run.Said("the-degrees-gained-tested"), StringComparison.Ordinal);

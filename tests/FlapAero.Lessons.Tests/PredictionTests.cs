@@ -22,7 +22,7 @@ public sealed class PredictionTests
     private static readonly (string Prediction, string Cell, string Of)[] OfAnotherThing =
     [
         ("gainGuess", "what-one-speed-can-carry", "the angle flown at one of the figure's speeds"),
-        ("endGuess", "only-drag-takes-it-away", "how much sooner a closed throttle lands"),
+        ("endGuess", "where-the-extra-speed-goes", "how much sooner a closed throttle lands"),
         ("tenGuess", "margin-left-in-the-turn", "the margin over the stall"),
         ("hourGuess", "one-excess-three-ways", "energy height half-way down"),
     ];

@@ -32,7 +32,7 @@ public sealed class RoundOutAndFloatTests
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
 
         Assert.Contains($"{later}\u00a0ft", Said("the-prediction-tested"), StringComparison.Ordinal);
-        Assert.Contains($"{laterFull}\u00a0ft", Said("only-drag-takes-it-away"), StringComparison.Ordinal);
+        Assert.Contains($"{laterFull}\u00a0ft", Said("where-the-extra-speed-goes"), StringComparison.Ordinal);
         Assert.Contains($"{ground}\u00a0%", Said("the-cushion-tested"), StringComparison.Ordinal);
         Assert.Contains($"{carried}\u00a0%", Said("the-push-tested"), StringComparison.Ordinal);
     }

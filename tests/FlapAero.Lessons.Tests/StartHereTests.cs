@@ -50,12 +50,12 @@ public sealed class StartHereTests
         string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
 
         Assert.Contains($"{meant}\u00a0kt", Said("the-aeroplane-and-its-speeds"), StringComparison.Ordinal);
-        Assert.Contains($"{flown}\u00a0kt", Said("right-number-wrong-unit"), StringComparison.Ordinal);
-        Assert.Contains(" 1.15 statute miles", Said("right-number-wrong-unit"), StringComparison.Ordinal);
+        Assert.Contains($"{flown}\u00a0kt", Said("what-the-two-needles-say"), StringComparison.Ordinal);
+        Assert.Contains(" 1.15 statute miles", Said("what-the-two-needles-say"), StringComparison.Ordinal);
         Assert.Matches("gives 13\u00a0%", Said("the-margin-tested"));
         Assert.Contains("\u22125.8\u00a0%", Said("the-rule-tested"), StringComparison.Ordinal);
-        Assert.Contains($"{exact}\u00a0ft/min", Said("off-by-a-known-amount"), StringComparison.Ordinal);
-        Assert.Contains($"{rule}\u00a0ft/min", Said("off-by-a-known-amount"), StringComparison.Ordinal);
+        Assert.Contains($"{exact}\u00a0ft/min", Said("the-rule-looked-into"), StringComparison.Ordinal);
+        Assert.Contains($"{rule}\u00a0ft/min", Said("the-rule-looked-into"), StringComparison.Ordinal);
         // The figure's formula and the model's flight are one rate.
         Assert.Contains($"{exact}\u00a0ft/min", Said("down-the-path"), StringComparison.Ordinal);
         // 65 kt are 65 × 1852/3600 m/s and 65 × 1852/0.3048/60 ft/min.

@@ -46,7 +46,7 @@ public sealed class WhatFlapsChangeTests
         Assert.Contains("11.7° are left instead of 8.8°", moved, StringComparison.Ordinal);
         Assert.Contains("23.9° instead of 16.0°", moved, StringComparison.Ordinal);
         Assert.Contains("3.6°", run.Said("the-nose-tested"), StringComparison.Ordinal);
-        string hides = run.Said("why-the-runway-hides");
+        string hides = run.Said("nose-path-and-runway");
         Assert.Contains("5.8° with flaps up, 2.2° with full", hides, StringComparison.Ordinal);
         Assert.Contains("87\u00a0kt: +18\u00a0kt against the reference speed", hides, StringComparison.Ordinal);
         await run.RunAsync("if (Math.Abs(myAngle.Degrees - 4.025) > 0.005 || Math.Abs(myGround.Feet - 4372) > 2) throw new Exception($\"{myAngle.Degrees} {myGround.Feet}\");");
@@ -98,7 +98,7 @@ public sealed class WhatFlapsChangeTests
         string Said(string cell) => string.Concat(results[cell].Outputs.Select(o => o.Text));
         Assert.Contains("one flap setting only", Said("the-aeroplane-and-the-path"), StringComparison.Ordinal);
         Assert.DoesNotContain("in the file by", Said("a-wing-to-calculate"), StringComparison.Ordinal);
-        Assert.Contains("one picture", Said("why-the-runway-hides"), StringComparison.Ordinal);
+        Assert.Contains("one picture", Said("nose-path-and-runway"), StringComparison.Ordinal);
         Assert.Equal("passed", LessonCopies.Check(results["is-it-the-right-angle"]).Outcome);
     }
 }

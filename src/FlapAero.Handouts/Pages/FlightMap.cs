@@ -103,13 +103,13 @@ internal sealed class FlightMap
     private void Link(LessonNotebook lesson, bool isThere, Point at, FlightPlace? withTitle)
     {
         string name = HtmlText.Escape(string.Create(CultureInfo.InvariantCulture, $"Lesson {lesson.Number}: {lesson.Title}"));
-        _svg.Append(isThere ? $"<a href=\"{PageShell.FileName(lesson, Edition.Student)}\" aria-label=\"{name}\">" : "<g>");
+        _svg.Append(isThere ? $"<a href=\"{PageShell.FileName(lesson, Edition.Student)}\">" : "<g>");
         _svg.Append(CultureInfo.InvariantCulture,
             $"<title>{name}</title><circle cx=\"{at.X:0.0}\" cy=\"{at.Y:0.0}\" r=\"{Dot:0}\"/><text class=\"number\" x=\"{at.X:0.0}\" y=\"{at.Y + 6:0.0}\" text-anchor=\"middle\">{lesson.Number}</text>");
         if (withTitle is not null)
             foreach ((int row, string words) in Rows(lesson.Title).Index())
                 _svg.Append(CultureInfo.InvariantCulture,
-                    $"<text class=\"title\" x=\"{at.X + withTitle.Title.X:0.0}\" y=\"{at.Y + withTitle.Title.Y + Line * row:0.0}\" text-anchor=\"{withTitle.Anchor}\">{HtmlText.Escape(words)}</text>");
+                    $" <text class=\"title\" x=\"{at.X + withTitle.Title.X:0.0}\" y=\"{at.Y + withTitle.Title.Y + Line * row:0.0}\" text-anchor=\"{withTitle.Anchor}\">{HtmlText.Escape(words)}</text>");
         _svg.Append(isThere ? "</a>\n" : "</g>\n");
     }
 

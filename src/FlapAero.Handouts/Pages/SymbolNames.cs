@@ -37,30 +37,83 @@ internal static class SymbolNames
 
     private static readonly Dictionary<string, string> Letters = new(StringComparer.Ordinal)
     {
-        ["α"] = "alpha", ["β"] = "beta", ["γ"] = "gamma", ["δ"] = "delta", ["ε"] = "epsilon", ["ϵ"] = "epsilon", ["η"] = "eta",
-        ["θ"] = "theta", ["κ"] = "kappa", ["λ"] = "lambda", ["μ"] = "mu", ["ν"] = "nu", ["π"] = "pi", ["ρ"] = "rho",
-        ["σ"] = "sigma", ["τ"] = "tau", ["φ"] = "phi", ["ϕ"] = "phi", ["χ"] = "chi", ["ψ"] = "psi", ["ω"] = "omega",
-        ["Γ"] = "capital gamma", ["Δ"] = "delta", ["Λ"] = "capital lambda", ["Σ"] = "capital sigma", ["Φ"] = "capital phi", ["Ω"] = "capital omega",
-        ["∞"] = "infinity", ["°"] = "degrees", ["∘"] = "degrees", ["%"] = "per cent", ["′"] = "prime",
+        ["α"] = "alpha",
+        ["β"] = "beta",
+        ["γ"] = "gamma",
+        ["δ"] = "delta",
+        ["ε"] = "epsilon",
+        ["ϵ"] = "epsilon",
+        ["η"] = "eta",
+        ["θ"] = "theta",
+        ["κ"] = "kappa",
+        ["λ"] = "lambda",
+        ["μ"] = "mu",
+        ["ν"] = "nu",
+        ["π"] = "pi",
+        ["ρ"] = "rho",
+        ["σ"] = "sigma",
+        ["τ"] = "tau",
+        ["φ"] = "phi",
+        ["ϕ"] = "phi",
+        ["χ"] = "chi",
+        ["ψ"] = "psi",
+        ["ω"] = "omega",
+        ["Γ"] = "capital gamma",
+        ["Δ"] = "delta",
+        ["Λ"] = "capital lambda",
+        ["Σ"] = "capital sigma",
+        ["Φ"] = "capital phi",
+        ["Ω"] = "capital omega",
+        ["∞"] = "infinity",
+        ["°"] = "degrees",
+        ["∘"] = "degrees",
+        ["%"] = "per cent",
+        ["′"] = "prime",
     };
 
     private static readonly Dictionary<string, string> Functions = new(StringComparer.Ordinal)
     {
-        ["sin"] = "the sine of", ["cos"] = "the cosine of", ["tan"] = "the tangent of", ["arctan"] = "the angle whose tangent is",
-        ["arcsin"] = "the angle whose sine is", ["arccos"] = "the angle whose cosine is", ["ln"] = "the natural logarithm of",
-        ["log"] = "the logarithm of", ["exp"] = "the exponential of", ["max"] = "the largest of", ["min"] = "the smallest of",
+        ["sin"] = "the sine of",
+        ["cos"] = "the cosine of",
+        ["tan"] = "the tangent of",
+        ["arctan"] = "the angle whose tangent is",
+        ["arcsin"] = "the angle whose sine is",
+        ["arccos"] = "the angle whose cosine is",
+        ["ln"] = "the natural logarithm of",
+        ["log"] = "the logarithm of",
+        ["exp"] = "the exponential of",
+        ["max"] = "the largest of",
+        ["min"] = "the smallest of",
     };
 
     private static readonly Dictionary<string, string> Relations = new(StringComparer.Ordinal)
     {
-        ["="] = "equals", ["≈"] = "is about", ["≠"] = "is not", ["<"] = "is less than", [">"] = "is more than", ["≤"] = "is at most",
-        ["≥"] = "is at least", ["∝"] = "is in proportion to", ["≡"] = "is the same as", ["→"] = "goes to", ["⇒"] = "so",
+        ["="] = "equals",
+        ["≈"] = "is about",
+        ["≠"] = "is not",
+        ["<"] = "is less than",
+        [">"] = "is more than",
+        ["≤"] = "is at most",
+        ["≥"] = "is at least",
+        ["∝"] = "is in proportion to",
+        ["≡"] = "is the same as",
+        ["→"] = "goes to",
+        ["⇒"] = "so",
     };
 
     private static readonly Dictionary<string, string> Operators = new(StringComparer.Ordinal)
     {
-        ["+"] = "plus", ["−"] = "minus", ["-"] = "minus", ["±"] = "plus or minus", ["∓"] = "minus or plus", ["⋅"] = "times", ["·"] = "times",
-        ["×"] = "times", ["∗"] = "times", ["/"] = "over", ["÷"] = "divided by",
+        ["+"] = "plus",
+        ["−"] = "minus",
+        ["-"] = "minus",
+        ["±"] = "plus or minus",
+        ["∓"] = "minus or plus",
+        ["⋅"] = "times",
+        ["·"] = "times",
+        ["×"] = "times",
+        ["∗"] = "times",
+        ["/"] = "over",
+        ["÷"] = "divided by",
     };
 
     /// <summary>The trade's name of a symbol with its subscripts, in the form "C L max"; null where it has none.</summary>

@@ -114,7 +114,10 @@ public sealed class BriefingPageTests(Browser browser)
 
     private static IReadOnlyDictionary<string, BriefingSheet> Sheets => new Dictionary<string, BriefingSheet>
     {
-        ["demo"] = Demo, ["wordy"] = Wordy(), ["unfit"] = Unfit(DemoAeroplanes.TrainerH4), ["light"] = Unfit(DemoAeroplanes.TrainerL2),
+        ["demo"] = Demo,
+        ["wordy"] = Wordy(),
+        ["unfit"] = Unfit(DemoAeroplanes.TrainerH4),
+        ["light"] = Unfit(DemoAeroplanes.TrainerL2),
     };
 
     /// <summary>A landing that must not be flown: too short a runway, and too much wind across it.</summary>
@@ -122,7 +125,11 @@ public sealed class BriefingPageTests(Browser browser)
     {
         Runway runway = new()
         {
-            Name = "24R", Direction = Angle.FromDegrees(240), LengthAvailable = Length.FromMeters(700), Surface = RunwaySurface.WetGrass, Slope = -0.01,
+            Name = "24R",
+            Direction = Angle.FromDegrees(240),
+            LengthAvailable = Length.FromMeters(700),
+            Surface = RunwaySurface.WetGrass,
+            Slope = -0.01,
             Elevation = Length.FromFeet(1450),
         };
         Air air = Air.AtTemperature(Length.FromFeet(1320), Temperature.FromDegreesCelsius(30));

@@ -11,7 +11,10 @@ public sealed class ScatterFactorTests
     {
         LandingInput ofNoAeroplane = Spreads.Reference with
         {
-            MaximumLift = 1e6, ZeroLiftDrag = 3, PowerCutHeight = 3, PowerCutTime = 0,
+            MaximumLift = 1e6,
+            ZeroLiftDrag = 3,
+            PowerCutHeight = 3,
+            PowerCutTime = 0,
         };
         RefusedInputException refusal = Assert.Throws<RefusedInputException>(() => ScatterRun.Fly(
             300, 1,
