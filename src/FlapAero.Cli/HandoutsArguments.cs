@@ -68,6 +68,11 @@ internal sealed class HandoutsArguments
         Description = "Also a PDF of each page, through an installed Chromium, Chrome or Edge.",
     };
 
+    public Option<bool> Engine { get; } = new("--engine")
+    {
+        Description = "Also the folder engine: a page of each lesson in which its cells run, with nothing installed. Builds the engine first, once.",
+    };
+
     public Option<string?> Out { get; } = new("--out")
     {
         Description = "The folder for the pages. Without it: artifacts/handouts in the repository.",
@@ -113,14 +118,15 @@ internal sealed class HandoutsArguments
 
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Out, Fresh, Notebooks, TimeLimit, Processes })
+        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Engine, Out, Fresh, Notebooks, TimeLimit, Processes })
             command.Add(option);
     }
 
     public HashSet<Edition> EditionsIn(ParseResult parsed)
     {
         string[] names = parsed.GetValue(Editions) ?? [];
-        return [.. Enum.GetValues<Edition>().Where(edition => names.Length == 0 || names.Contains(AllEditions) || names.Contains(NameOf(edition)))];
+        return [.. Enum.GetValues<Edition>().Where(edition => names.Length == 0 || names.Contains(AllEditions) || names.Contains(NameOf(edition))
+            || edition == Edition.Notebook && parsed.GetValue(Engine))];
     }
 
     private static string NameOf(Edition edition) => edition.ToString().ToLowerInvariant();

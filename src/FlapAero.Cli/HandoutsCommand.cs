@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
+using FlapAero.Cli.Jupyter;
 using FlapAero.Handouts;
+using FlapAero.Handouts.InPage;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
@@ -33,6 +35,8 @@ internal static class HandoutsCommand
             using var builder = new HandoutBuilder(LessonKernelCommand.ToCall(), limits, parsed.GetValue(options.Processes));
             HandoutReport report = await ProgressLines.ForAsync(output, progress => builder.BuildAsync(wanted, progress, cancellationToken));
             await TellAsync(report, wanted.OutputFolder, output);
+            if (parsed.GetValue(options.Engine))
+                await AddEngineAsync(wanted, output, workingFolder, cancellationToken);
             if (report.NotPrinted is not { } why)
                 return ExitCode.Done;
             await error.WriteLineAsync($"The pages are there, their PDFs are not. {why}");
@@ -43,11 +47,20 @@ internal static class HandoutsCommand
             await error.WriteLineAsync(e.Message);
             return ExitCode.WrongUsage;
         }
-        catch (HandoutException e)
+        catch (Exception e) when (e is HandoutException or SetupException)
         {
             await error.WriteLineAsync(e.Message);
             return ExitCode.Failed;
         }
+    }
+
+    private static async Task AddEngineAsync(HandoutOptions wanted, TextWriter output, string workingFolder, CancellationToken cancellationToken)
+    {
+        await output.WriteLineAsync("Building the engine: about a minute at first …");
+        string published = await Checkout.Above(workingFolder).PublishEngineAsync(cancellationToken);
+        IReadOnlyList<string> pages = EngineFolder.Write(wanted.OutputFolder, published, wanted.Paper);
+        await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
+            $"{pages.Count} lessons run in their pages; start with {Path.Combine(wanted.OutputFolder, EngineFolder.Name, pages[0])}"));
     }
 
     private static HandoutOptions Read(HandoutsArguments options, ParseResult parsed, string workingFolder)

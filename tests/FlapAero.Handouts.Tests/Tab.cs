@@ -6,9 +6,12 @@ namespace FlapAero.Handouts.Tests;
 /// <summary>One tab and what it complained of or asked for.</summary>
 public sealed class Tab : IAsyncDisposable
 {
-    public Tab(IPage page)
+    private readonly IBrowserContext? _window;
+
+    /// <summary>A tab, and the window that closes with it if it has one of its own.</summary>
+    public Tab(IPage page, IBrowserContext? window)
     {
-        Page = page;
+        (Page, _window) = (page, window);
         page.Console += (_, e) =>
         {
             if (e.Message.Type is ConsoleType.Error or ConsoleType.Warning)
@@ -44,5 +47,5 @@ public sealed class Tab : IAsyncDisposable
         await AskAsync<JsonElement?>("(scrollTo(0, 0), null)");
     }
 
-    public async ValueTask DisposeAsync() => await Page.BrowserContext.CloseAsync();
+    public async ValueTask DisposeAsync() => await (_window?.CloseAsync() ?? Page.CloseAsync());
 }

@@ -119,6 +119,10 @@ internal sealed class FrontEnd(InstalledJupyter jupyter) : IAsyncDisposable
     }
 }
 
+/// <summary>One after the other: while eight kernels start, the server answers nobody else.</summary>
+[CollectionDefinition]
+public sealed class UsersOfTheServer;
+
 /// <summary>What a lesson showed in the browser, and what Jupyter saved of it.</summary>
 internal sealed record FrontEndRun(
     string Errors, int ChecksPassed, bool HintsHaveTriangles, int Figures, IReadOnlyList<string> StillControls,

@@ -5,6 +5,7 @@ using FlapAero.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>The lessons in a browser, on a real Jupyter server, with nothing reachable but loopback.</summary>
+[Collection<UsersOfTheServer>]
 [Trait("Speed", "slow")]
 public sealed class FrontEndTests(InstalledJupyter jupyter)
 {

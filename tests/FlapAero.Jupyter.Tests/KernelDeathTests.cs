@@ -4,6 +4,7 @@ using System.Globalization;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A kernel that dies in the middle of a run: the front end says so, and a restart is a fresh start.</summary>
+[Collection<UsersOfTheServer>]
 [Trait("Speed", "slow")]
 public sealed class KernelDeathTests(InstalledJupyter jupyter)
 {

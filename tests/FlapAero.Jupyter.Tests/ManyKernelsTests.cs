@@ -5,6 +5,7 @@ using FlapAero.Handouts.Tests;
 namespace FlapAero.Jupyter.Tests;
 
 /// <summary>A class opens its notebooks in the same minute, on one server.</summary>
+[Collection<UsersOfTheServer>]
 [Trait("Speed", "slow")]
 public sealed class ManyKernelsTests(InstalledJupyter jupyter)
 {

@@ -26,6 +26,15 @@ internal sealed class Checkout
         await DotnetAsync(cancellationToken, "build", Path.Combine("src", "FlapAero.Notebooks"), "--verbosity", "quiet");
     }
 
+    /// <summary>Builds what runs cells in a page.</summary>
+    /// <returns>The folder that holds it.</returns>
+    public async Task<string> PublishEngineAsync(CancellationToken cancellationToken)
+    {
+        string folder = Path.Combine(_root, "artifacts", "explorer");
+        await DotnetAsync(cancellationToken, "publish", Path.Combine("src", "FlapAero.Explorer"), "-c", "Release", "-o", folder, "--verbosity", "quiet");
+        return folder;
+    }
+
     /// <summary>Runs a dotnet command in the project's folder.</summary>
     /// <returns>What it printed.</returns>
     public async Task<string> DotnetAsync(CancellationToken cancellationToken, params string[] arguments)

@@ -35,6 +35,12 @@ internal static class Assets
     /// <summary>Makes a page fit for paper, in the browser that prints it.</summary>
     public static string Print => Read(typeof(Assets).Assembly, "assets/print.js");
 
+    /// <summary>Runs a lesson's cells, in a worker of the page beside the engine.</summary>
+    public static string EngineWorker => Read(typeof(Assets).Assembly, "assets/engine/worker.js");
+
+    /// <summary>The page in which a lesson's cells run.</summary>
+    public static string EngineRun => Read(typeof(Assets).Assembly, "assets/engine/run.js");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     private static string Read(Assembly assembly, string name)

@@ -19,7 +19,7 @@ internal sealed record FlightPlace(
         ["approach-speed"] = new("in the turn to final", track => track.TurningToFinal(0.4), (28, -6), "start"),
         ["power-on-the-approach"] = new("where final begins", track => track.OnFinal(0.1), (0, 44)),
         ["energy-on-final"] = new("on final", track => track.OnFinal(0.7), (0, 44)),
-        ["round-out-and-float"] = new("over the runway, before the wheels touch", track => track.Floating(0.5), (0, -36)),
+        ["round-out-and-float"] = new("over the runway, before the wheels touch", track => track.Floating(0.5), (0, -48)),
         ["the-landing-roll"] = new("on the runway, slowing down", track => track.Rolling(0.5), (8, 44), "end"),
         ["how-much-landings-vary"] = new("clear of the runway, after many landings", track => track.Clear, (26, 6), "start"),
     };

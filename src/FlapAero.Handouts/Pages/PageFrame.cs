@@ -29,6 +29,9 @@ internal sealed record PageFrame(string Title, string Kind, string SkipTo, strin
     /// <summary>Whether the page can be shown to a class one idea at a time.</summary>
     public bool IsProjected { get; init; }
 
+    /// <summary>Scripts in files beside the page, of the engine that runs cells; none where the page stands alone.</summary>
+    public IReadOnlyList<string> Beside { get; init; } = [];
+
     /// <summary>The paper that the page asks for.</summary>
     public Paper Paper { get; init; }
 }

@@ -16,6 +16,9 @@ internal static class PageShell
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'";
 
+    /// <summary>Of a page whose cells run in it: what lies beside it, and a worker. It may still ask nobody: no kind of request is allowed.</summary>
+    private const string RunningPolicy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline' 'self' file: blob: 'wasm-unsafe-eval'; worker-src blob:; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'";
+
     private static readonly Lazy<string> Figures = new(() => FigureScript.Start.Trim());
     private static readonly Lazy<string> Answers = Script(() => Assets.Answers);
     private static readonly Lazy<string> Predictions = Script(() => Assets.Predictions);
@@ -58,7 +61,7 @@ internal static class PageShell
             <html lang="en">
             <head>
             <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{{Policy}}">
+            <meta http-equiv="Content-Security-Policy" content="{{(frame.Beside.Count > 0 ? RunningPolicy : Policy)}}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{{HtmlText.Escape(title)}}</title>
             <link rel="icon" href="{{Icon}}">
@@ -90,6 +93,8 @@ internal static class PageShell
             """).Replace("\r\n", "\n");
         foreach (string script in ScriptsOf(frame))
             page.Append("<script>\n").Append(script).Append("\n</script>\n");
+        foreach (string name in frame.Beside)
+            page.Append(CultureInfo.InvariantCulture, $"<script src=\"{name}\"></script>\n");
         return page.Append("</body>\n</html>\n").ToString();
     }
 

@@ -23,6 +23,7 @@ public sealed class MeasuredLessons(Browser browser) : IAsyncLifetime
             Editions = new HashSet<Edition> { Edition.Instructor },
             CacheFolder = RepositoryRoot.Path("artifacts/cache"),
         };
+        using (await KernelTurn.TakeAsync())
         using (var builder = new HandoutBuilder())
             await builder.BuildAsync(options, null, TestContext.Current.CancellationToken);
         using var script = new StreamReader(typeof(MeasuredLessons).Assembly.GetManifestResourceStream("measure.js")!);

@@ -1,0 +1,25 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+
+[assembly: SupportedOSPlatform("browser")]
+
+namespace FlapAero.Explorer;
+
+/// <summary>The door between the worker's script and the cells.</summary>
+internal static partial class Program
+{
+    private static readonly CellSession Session = new();
+
+    private static void Main()
+    {
+        // What is to be called comes from the script.
+    }
+
+    /// <summary>Takes the bytes of an assembly that cells may refer to.</summary>
+    [JSExport]
+    internal static void Refer(byte[] assembly) => Session.Refer(assembly);
+
+    /// <summary>Runs a cell.</summary>
+    [JSExport]
+    internal static async Task<string> Run(string code) => (await Session.RunAsync(code)).ToJson();
+}

@@ -1,0 +1,153 @@
+"use strict";
+// The page of a lesson whose cells run in it. The engine lies beside the page and comes with the first cell that is run.
+(() => {
+  const cells = [...document.querySelectorAll(".run-code")];
+  const state = document.querySelector(".engine-state");
+  const button = (name) => document.querySelector(`.engine [data-do="${name}"]`);
+  const tell = (words) => { state.textContent = words; };
+  let worker = null;
+  let coming = null;
+  let waiting = null;
+  let isStopped = false;
+
+  const bring = (name) => new Promise((come, fail) => {
+    const script = document.createElement("script");
+    script.src = name;
+    script.onload = come;
+    script.onerror = () => fail(new Error(`The file ${name} is not beside this page: copy the whole folder "engine", or make it anew with "handouts --engine".`));
+    document.head.append(script);
+  });
+
+  const begin = async () => {
+    if (typeof DecompressionStream === "undefined") throw new Error("This browser is from before 2023 and cannot unpack the engine; any newer one can.");
+    tell("The engine is coming …");
+    if (!window.flapaeroEngine) {
+      await bring("runtime.js");
+      await bring("compiler.js");
+    }
+    const { packed, referred, worker: script } = window.flapaeroEngine;
+    const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
+    worker = new Worker(address);
+    URL.revokeObjectURL(address);
+    await ask({ packed, referred });
+    tell("The engine is ready.");
+  };
+
+  // One question at a time; a worker that is ended answers no more.
+  const ask = (question) => new Promise((answer, fail) => {
+    waiting = fail;
+    worker.onmessage = ({ data }) => data.broken ? fail(new Error(data.broken)) : answer(data.reply);
+    worker.onerror = (event) => fail(new Error(event.message || "The engine did not start."));
+    worker.postMessage(question);
+  });
+
+  const end = (words) => {
+    if (worker) worker.terminate();
+    worker = coming = null;
+    isStopped = true;
+    if (waiting) waiting(new Error(words));
+    waiting = null;
+    tell(words);
+  };
+
+  const setMaths = (element) => {
+    for (const place of element.querySelectorAll(".math")) {
+      const tex = place.textContent.trim();
+      const isDisplay = tex.startsWith("\\[");
+      place.innerHTML = temml.renderToString(tex.slice(2, -2), { displayMode: isDisplay, trust: false });
+    }
+  };
+
+  const show = (cell, reply) => {
+    const output = cell.querySelector(".output");
+    output.replaceChildren();
+    const add = (name, text, kind) => {
+      const part = document.createElement(name);
+      part.className = kind;
+      part.textContent = text;
+      output.append(part);
+    };
+    for (const one of reply.outputs) {
+      if (!one.html) {
+        add("pre", one.text, "");
+        continue;
+      }
+      const part = document.createElement("div");
+      // Scripts put in like this do not run; what a figure is drawn from is data.
+      part.innerHTML = one.text;
+      for (const extra of part.querySelectorAll("style, script:not(.plot-data)")) extra.remove();
+      setMaths(part);
+      output.append(part);
+    }
+    if (reply.failure) add("p", reply.failure, "failure");
+    cell.dataset.ran = reply.failure ? "failed" : "done";
+    (window.flapaeroFigures ??= []).push("here");
+  };
+
+  let last = Promise.resolve();
+  const inTurn = (work) => last = last.then(work, work);
+
+  const run = async (cell) => {
+    delete cell.dataset.ran;
+    button("stop").disabled = false;
+    try {
+      await (coming ??= begin());
+      tell(`Running: ${cell.getAttribute("aria-label")} …`);
+      const began = performance.now();
+      show(cell, await ask({ code: cell.querySelector("textarea").value }));
+      cell.dataset.took = Math.round(performance.now() - began);
+      tell(cell.dataset.ran === "done" ? "Done." : "The cell failed; it says why.");
+    } catch (e) {
+      if (!worker) coming = null;
+      show(cell, { outputs: [], failure: e.message });
+      tell(e.message);
+    } finally {
+      button("stop").disabled = true;
+    }
+    return cell.dataset.ran === "done";
+  };
+
+  const runAll = (which) => inTurn(async () => {
+    isStopped = false;
+    for (const cell of which) if (!await run(cell) || isStopped) break;
+  });
+
+  const save = () => {
+    const notebook = JSON.parse(document.getElementById("notebook").textContent);
+    for (const cell of notebook.cells) {
+      const field = document.getElementById("code-" + cell.id);
+      if (field) cell.source = field.value.split(/(?<=\n)/);
+    }
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([JSON.stringify(notebook, null, 1) + "\n"], { type: "application/x-ipynb+json" }));
+    link.download = location.pathname.split("/").pop().replace(/\.html$/, ".ipynb");
+    link.click();
+    tell("Saved: the notebook opens in Jupyter too.");
+  };
+
+  for (const cell of cells) {
+    const field = cell.querySelector("textarea");
+    cell.querySelector("[data-do=run]").addEventListener("click", () => runAll([cell]));
+    cell.querySelector("[data-do=reset]")?.addEventListener("click", () => {
+      field.value = field.defaultValue;
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+      field.focus();
+    });
+    field.addEventListener("keydown", (event) => {
+      if (event.key !== "Enter" || !(event.shiftKey || event.ctrlKey)) return;
+      event.preventDefault();
+      runAll([cell]);
+    });
+  }
+  button("all").addEventListener("click", () => runAll(cells));
+  button("stop").addEventListener("click", () => end("Stopped. What you wrote is still here; press Run all."));
+  button("again").addEventListener("click", () => {
+    end("Started again: nothing has run yet; what you wrote is still here.");
+    for (const cell of cells) {
+      cell.querySelector(".output").replaceChildren();
+      delete cell.dataset.ran;
+    }
+  });
+  button("save").addEventListener("click", save);
+  setMaths(document.querySelector("main"));
+})();

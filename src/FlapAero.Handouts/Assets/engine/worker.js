@@ -1,0 +1,41 @@
+"use strict";
+// Runs the cells, away from the page: a cell that never ends is stopped by ending this worker. It asks nobody for anything: all
+// files come in the first message.
+// Else the runtime takes this for a helper of its own that waits for orders.
+self.dotnetSidecar = true;
+const names = new Map();
+let cells;
+
+const unpack = async (packed) => {
+  const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+  return new Uint8Array(await new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer());
+};
+
+// The runtime's scripts ask where they lie: nowhere that could be asked for anything.
+const addressOf = (bytes) => {
+  const text = new TextDecoder().decode(bytes).replaceAll("import.meta.url", "\"https://engine.invalid/dotnet.js\"");
+  return URL.createObjectURL(new Blob([text], { type: "text/javascript" }));
+};
+
+const start = async (packed, referred) => {
+  await Promise.all(Object.entries(packed).map(async ([name, text]) => names.set(name, await unpack(text))));
+  const { dotnet } = await import(addressOf(names.get("dotnet.js")));
+  const runtime = await dotnet.withResourceLoader((type, name) => type === "dotnetjs" ? addressOf(names.get(name))
+    : Promise.resolve(new Response(names.get(name), { headers: { "Content-Type": type === "dotnetwasm" ? "application/wasm" : "application/octet-stream" } })))
+    .create();
+  const main = await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName);
+  cells = main.FlapAero.Explorer.Program;
+  for (const name of referred) cells.Refer(names.get(name));
+  names.clear();
+};
+
+onmessage = async ({ data }) => {
+  try {
+    if (data.packed) {
+      await start(data.packed, data.referred);
+      postMessage({ isReady: true });
+    } else postMessage({ id: data.id, reply: JSON.parse(await cells.Run(data.code)) });
+  } catch (e) {
+    postMessage({ id: data.id, broken: String(e && e.message || e) });
+  }
+};

@@ -1,0 +1,85 @@
+using System.IO.Compression;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace FlapAero.Handouts.InPage;
+
+/// <summary>The published engine as scripts that a page on a disk can load: each file packed, as text.</summary>
+internal static class EnginePack
+{
+    private const string ConfigStart = "/*json-start*/";
+    private const string ConfigEnd = "/*json-end*/";
+
+    /// <summary>Assemblies that cells may refer to.</summary>
+    private static readonly string[] Referred =
+    [
+        "System.Private.CoreLib", "System.Runtime", "System.Linq", "System.Collections", "System.Console", "netstandard", "System.Memory",
+        "System.Text.RegularExpressions", "System.Collections.Immutable", "UnitsNet", "MathNet.Numerics",
+        "FlapAero", "FlapAero.Charts", "FlapAero.Notebooks",
+    ];
+
+    /// <summary>What no cell needs begins with one of these: the network, databases, other languages, files of other kinds.</summary>
+    private static readonly string[] Unneeded =
+    [
+        "Microsoft.VisualBasic", "System.Net.", "System.Linq.Async", "System.Linq.Parallel",
+        "System.Linq.Queryable", "System.Text.Encoding.CodePages", "System.Formats", "System.Web", "System.Windows",
+        "System.IO.Pipes", "System.IO.Isolated", "System.IO.FileSystem.", "System.ServiceModel", "System.ServiceProcess", "WindowsBase",
+        "System.Threading.Tasks.Dataflow", "System.Configuration",
+    ];
+
+    /// <summary>The engine's scripts by their names, of the folder into which it was published.</summary>
+    /// <exception cref="HandoutException">The folder is not what publishing makes.</exception>
+    public static IReadOnlyDictionary<string, byte[]> Of(string published, string worker)
+    {
+        string folder = Path.Combine(published, "wwwroot", "_framework");
+        string start = Path.Combine(folder, "dotnet.js");
+        if (!File.Exists(start))
+            throw new HandoutException($"{published} does not hold the engine: dotnet.js is missing; publish src/FlapAero.Explorer anew.");
+        string script = File.ReadAllText(start);
+        int from = script.IndexOf(ConfigStart, StringComparison.Ordinal) + ConfigStart.Length, to = script.IndexOf(ConfigEnd, StringComparison.Ordinal);
+        JsonObject config = JsonNode.Parse(script[from..to])!.AsObject(), resources = config["resources"]!.AsObject();
+        var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
+        var names = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (JsonArray list in resources.Select(r => r.Value).OfType<JsonArray>())
+            for (int i = list.Count - 1; i >= 0; i--)
+            {
+                JsonObject file = list[i]!.AsObject();
+                string name = file["name"]!.GetValue<string>(), assembly = file["virtualPath"]?.GetValue<string>() ?? "";
+                if (Unneeded.Any(u => assembly.StartsWith(u, StringComparison.Ordinal)) && assembly != "System.Net.Primitives.dll")
+                {
+                    list.RemoveAt(i);
+                    continue;
+                }
+                // Nothing is fetched, so nothing is compared with what was fetched.
+                file.Remove("hash");
+                file.Remove("cache");
+                files[name] = File.ReadAllBytes(Path.Combine(folder, name));
+                names[assembly] = name;
+            }
+        files["dotnet.js"] = Encoding.UTF8.GetBytes(script[..from] + config.ToJsonString() + script[to..]);
+        bool IsCompiler(string name) => name.StartsWith("Microsoft.CodeAnalysis", StringComparison.Ordinal);
+        string referred = JsonSerializer.Serialize(Referred.Select(name => names[name + ".dll"]));
+        return new Dictionary<string, byte[]>
+        {
+            ["runtime.js"] = Script(files.Where(f => !IsCompiler(f.Key)), $"flapaeroEngine.referred = {referred};\nflapaeroEngine.worker = {JsonSerializer.Serialize(worker)};\n"),
+            ["compiler.js"] = Script(files.Where(f => IsCompiler(f.Key)), ""),
+        };
+    }
+
+    private static byte[] Script(IEnumerable<KeyValuePair<string, byte[]>> files, string also)
+    {
+        var script = new StringBuilder("// FlapAero: the engine of the pages beside; what others wrote in it is listed in docs/THIRD-PARTY.md of FlapAero.\n")
+            .Append("var flapaeroEngine = window.flapaeroEngine || { packed: {} };\n").Append(also);
+        foreach ((string name, byte[] bytes) in files)
+            script.Append("flapaeroEngine.packed[").Append(JsonSerializer.Serialize(name)).Append("] = \"").Append(Packed(bytes)).Append("\";\n");
+        return Encoding.UTF8.GetBytes(script.ToString());
+    }
+
+    private static string Packed(byte[] bytes)
+    {
+        using var packed = new MemoryStream();
+        using (var gzip = new GZipStream(packed, CompressionLevel.SmallestSize, leaveOpen: true)) gzip.Write(bytes);
+        return Convert.ToBase64String(packed.GetBuffer(), 0, (int)packed.Length);
+    }
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using FlapAero.Charts;
+using FlapAero.Handouts.Pages;
+using FlapAero.Handouts.Printing;
+using FlapAero.Notebooks;
+
+namespace FlapAero.Handouts.InPage;
+
+/// <summary>A student's notebook as a page in which its cells can be written and run.</summary>
+internal static class RunPage
+{
+    private const string HintStart = "<details><summary>", HintNamed = "</summary>", HintEnd = "</details>";
+
+    private const string Bar = """
+        <section class="facts engine" aria-label="Running the cells">
+        <p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
+        and ask no network. Shift and Enter run the cell that you write in.</p>
+        <p class="press"><button type="button" data-do="all">Run all</button> <button type="button" data-do="stop" disabled>Stop</button>
+        <button type="button" data-do="again">Start again</button> <button type="button" data-do="save">Save as a notebook</button></p>
+        <p role="status" class="engine-state">Press Run: the engine comes with the first cell, which takes some seconds.</p>
+        </section>
+
+        """;
+
+    private const string Style = """
+        <style>
+        .run-code textarea { width: 100%; box-sizing: border-box; font-family: ui-monospace, monospace; font-size: .9rem; line-height: 1.45; white-space: pre; overflow-x: auto; }
+        .run-code { margin: 1rem 0; border-left: 3px solid #0072B2; padding-left: .75rem; }
+        .run-code .failure { white-space: pre-wrap; border-left: 3px solid #D55E00; padding-left: .75rem; }
+        .run-code pre { white-space: pre-wrap; }
+        .engine { position: sticky; top: 0; background: #fff; z-index: 2; }
+        @media print { .engine, .run-code button { display: none; } }
+        </style>
+
+        """;
+
+    /// <summary>The page of a student's notebook.</summary>
+    public static string Of(string stem, string notebook, Paper paper)
+    {
+        JsonObject root = JsonNode.Parse(notebook)!.AsObject();
+        JsonObject about = root["metadata"]!["flapaero"]!.AsObject();
+        string title = about["title"]!.GetValue<string>();
+        string lesson = string.Create(CultureInfo.InvariantCulture, $"Lesson {about["lesson"]!.GetValue<int>()}");
+        var main = new StringBuilder();
+        foreach (JsonObject cell in root["cells"]!.AsArray().Select(c => c!.AsObject()))
+            main.Append(cell["cell_type"]!.GetValue<string>() == "code" ? Code(cell) : Prose(Source(cell)));
+        main.Append("<script type=\"application/json\" id=\"notebook\">").Append(HtmlText.InScript(root.ToJsonString())).Append("</script>\n");
+        string header = $"""
+            <p class="course"><a href="../index.html">FlapAero</a> · <a href="../{stem}.html">{lesson}</a></p>
+            <h1>{HtmlText.Escape(title)}</h1>
+            <p class="facts">The cells of the student's notebook, to be run in this page</p>
+            """;
+        return PageShell.ToHtml(new PageFrame($"{lesson}: {title} (runs here)", "student", "Skip to the cells", header, TryIt.Kept + Bar, Style + main)
+        {
+            KeptAs = "run " + stem,
+            Beside = ["figures.js", "temml.js", "run.js"],
+            Paper = paper,
+        });
+    }
+
+    private static string Code(JsonObject cell)
+    {
+        string id = HtmlText.Escape("code-" + cell["id"]!.GetValue<string>()), source = Source(cell);
+        string title = HtmlText.Escape(cell["metadata"]!["flapaero"]!["title"]!.GetValue<string>());
+        bool isLocked = cell["metadata"]!["editable"]?.GetValue<bool>() == false;
+        return string.Create(CultureInfo.InvariantCulture, $"""
+            <section class="run-code" aria-label="{title}" data-cell="{HtmlText.Escape(cell["id"]!.GetValue<string>())}">
+            <label for="{id}">{title}</label>
+            <textarea id="{id}" rows="{source.Split('\n').Length + 1}" spellcheck="false" autocapitalize="off" autocomplete="off"{(isLocked ? " readonly" : "")}>
+            {HtmlText.Escape(source)}</textarea>
+            <p class="press"><button type="button" data-do="run">Run<span class="apart">: {title}</span></button>{(isLocked ? "" : $" <button type=\"button\" data-do=\"reset\">As it was<span class=\"apart\">: {title}</span></button>")}</p>
+            <div class="output" aria-live="polite"></div>
+            </section>
+
+            """);
+    }
+
+    /// <summary>The one element in a student's prose is a hint's fold.</summary>
+    private static string Prose(string source)
+    {
+        var html = new StringBuilder();
+        string[] parts = source.Split(HintStart);
+        html.Append(LessonMarkdown.ToHtml(parts[0]).Replace("<h1>", "<h2>", StringComparison.Ordinal).Replace("</h1>", "</h2>", StringComparison.Ordinal));
+        foreach (string hint in parts.Skip(1))
+        {
+            int name = hint.IndexOf(HintNamed, StringComparison.Ordinal), end = hint.IndexOf(HintEnd, StringComparison.Ordinal);
+            html.Append("<details class=\"hint\"><summary>").Append(HtmlText.Escape(hint[..name])).Append("</summary>")
+                .Append(LessonMarkdown.ToHtml(hint[(name + HintNamed.Length)..end])).Append("</details>")
+                .Append(LessonMarkdown.ToHtml(hint[(end + HintEnd.Length)..]));
+        }
+        return html.ToString();
+    }
+
+    private static string Source(JsonObject cell) => cell["source"] is JsonArray lines
+        ? string.Concat(lines.Select(line => line!.GetValue<string>())) : cell["source"]!.GetValue<string>();
+}
