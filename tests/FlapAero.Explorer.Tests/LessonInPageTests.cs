@@ -128,7 +128,7 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
             string code = source is JsonArray lines ? string.Concat(lines.Select(line => (string?)line)) : (string)source!;
             CellResult result = await kernel.RunAsync(code, TestContext.Current.CancellationToken);
             Assert.True(result.Failure is null, result.Failure);
-            outputs.Add((string)cell["id"]!, string.Concat(result.Outputs.Select(o => o.IsHtml ? o.Text : $"<pre>{WebUtility.HtmlEncode(o.Text)}</pre>")));
+            outputs.Add((string)cell["id"]!, string.Concat(result.Outputs.Select(o => o.IsHtml ? o.ForInstructor : $"<pre>{WebUtility.HtmlEncode(o.Text)}</pre>")));
         }
         return outputs;
     }
