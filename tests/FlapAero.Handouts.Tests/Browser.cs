@@ -16,8 +16,8 @@ public sealed class Browser : IAsyncDisposable
     }
 
     /// <summary>
-    /// A fresh tab; a page from the disk gets a window of its own, for a browser does not draw what another tab covers, and pages of a server share
-    /// what they fetched. It is offline, but for loopback if asked, and keeps a list of everything that went wrong or out.
+    /// A fresh tab in a window of its own, for a browser does not draw what another tab covers. A page from the disk keeps what it keeps for itself;
+    /// pages of a server share what they fetched. It is offline, but for loopback if asked, and keeps a list of everything that went wrong or out.
     /// </summary>
     public async Task<Tab> OpenAsync(string address, int width, int height = 720, bool isOnLoopback = false)
     {
@@ -29,10 +29,10 @@ public sealed class Browser : IAsyncDisposable
                 Assert.Fail(Missing + "; CI needs one");
             Assert.Skip(Missing);
         }
-        (IPage page, IBrowserContext? window) = await NewPageAsync(browser, hasWindow: !isOnLoopback);
+        (IPage page, IBrowserContext? own) = await NewPageAsync(browser, isAlone: !isOnLoopback);
         // On a shared machine seconds become a minute.
         page.DefaultTimeout = page.DefaultNavigationTimeout = 120_000;
-        var tab = new Tab(page, window);
+        var tab = new Tab(page, own);
         await page.SetOfflineModeAsync(!isOnLoopback);
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
         await page.GoToAsync(address);
@@ -43,14 +43,14 @@ public sealed class Browser : IAsyncDisposable
     /// While it puts the tab before away, a browser now and then answers that it does not know the session: nothing that a page can do, so it is
     /// asked again.
     /// </summary>
-    private static async Task<(IPage Page, IBrowserContext? Window)> NewPageAsync(IBrowser browser, bool hasWindow)
+    private static async Task<(IPage Page, IBrowserContext? Own)> NewPageAsync(IBrowser browser, bool isAlone)
     {
         for (int attempt = 1; ; attempt++)
         {
             try
             {
-                IBrowserContext? window = hasWindow ? await browser.CreateBrowserContextAsync() : null;
-                return (await (window?.NewPageAsync() ?? browser.NewPageAsync()), window);
+                IBrowserContext? own = isAlone ? await browser.CreateBrowserContextAsync() : null;
+                return (await (own ?? browser.DefaultContext).NewPageAsync(new CreatePageOptions { Type = CreatePageType.Window }), own);
             }
             catch (PuppeteerException) when (attempt < 3)
             {

@@ -6,12 +6,12 @@ namespace FlapAero.Handouts.Tests;
 /// <summary>One tab and what it complained of or asked for.</summary>
 public sealed class Tab : IAsyncDisposable
 {
-    private readonly IBrowserContext? _window;
+    private readonly IBrowserContext? _own;
 
-    /// <summary>A tab, and the window that closes with it if it has one of its own.</summary>
-    public Tab(IPage page, IBrowserContext? window)
+    /// <summary>A tab, and the browser context that closes with it if it has one of its own.</summary>
+    public Tab(IPage page, IBrowserContext? own)
     {
-        (Page, _window) = (page, window);
+        (Page, _own) = (page, own);
         page.Console += (_, e) =>
         {
             if (e.Message.Type is ConsoleType.Error or ConsoleType.Warning)
@@ -47,5 +47,5 @@ public sealed class Tab : IAsyncDisposable
         await AskAsync<JsonElement?>("(scrollTo(0, 0), null)");
     }
 
-    public async ValueTask DisposeAsync() => await (_window?.CloseAsync() ?? Page.CloseAsync());
+    public async ValueTask DisposeAsync() => await (_own?.CloseAsync() ?? Page.CloseAsync());
 }

@@ -28,6 +28,9 @@ public sealed class InteractiveKernel : ILessonKernel
         Formatters.KeepKeysApart();
     }
 
+    /// <summary>What the kernel says while cells run.</summary>
+    internal IObservable<KernelEvent> KernelEvents => _kernel.KernelEvents;
+
     /// <inheritdoc/>
     public void Expect(IReadOnlyList<string> cells) =>
         _kernel.Expect(cells.Select(Submitted).TakeWhile(cell => cell.Fault is null).Select(cell => cell.Code));
