@@ -78,12 +78,13 @@ internal sealed class FrontEnd(InstalledJupyter jupyter) : IAsyncDisposable
         int passed = await page.AskAsync<int>("document.querySelectorAll('.check[data-outcome=passed]').length");
         bool triangles = await page.AskAsync<bool>("[...document.querySelectorAll('.rendered_html summary')].every(s => getComputedStyle(s).display === 'list-item')");
         int figures = await page.FiguresAsync();
+        int pictured = await page.AskAsync<int>("[...document.querySelectorAll('figure.plot')].filter(f => [...f.querySelectorAll('.plot-drawing img')].some(i => i.complete && i.naturalWidth > 0 && i.alt.length > 20)).length");
         IReadOnlyList<string> still = await StillControlsAsync(page);
         if (Environment.GetEnvironmentVariable(Photographs) == "1")
             await PhotographAsync(page, file);
         await page.SaveAsync();
         await page.EndKernelAsync();
-        return new FrontEndRun(errors, passed, triangles, figures, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(Lessons, file)));
+        return new FrontEndRun(errors, passed, triangles, figures, pictured, still, [.. page.RequestsElsewhere(server)], SavedNotebook.Read(Path.Combine(Lessons, file)));
     }
 
     /// <summary>Each control is moved by its arrow key; what it does not say or draw anew is listed.</summary>
@@ -125,7 +126,7 @@ public sealed class UsersOfTheServer;
 
 /// <summary>What a lesson showed in the browser, and what Jupyter saved of it.</summary>
 internal sealed record FrontEndRun(
-    string Errors, int ChecksPassed, bool HintsHaveTriangles, int Figures, IReadOnlyList<string> StillControls,
+    string Errors, int ChecksPassed, bool HintsHaveTriangles, int Figures, int Pictured, IReadOnlyList<string> StillControls,
     IReadOnlyList<string> RequestsElsewhere, SavedNotebook Saved)
 {
     /// <summary>Only what is near is drawn, so it looks at one after the other.</summary>
