@@ -31,7 +31,7 @@ internal sealed class FrontEnd(InstalledJupyter jupyter) : IAsyncDisposable
         return run;
     }
 
-    private Task<FrontEndRun> Begun(string file) => _runs.GetOrAdd(file, f => new(() => RunOnceAsync(f))).Value;
+    private Task<FrontEndRun> Begun(string file) => _runs.GetOrAdd(file, f => new(() => RunAnsweredAsync(f))).Value;
 
     /// <summary>The folder that the servers show: copies of the lessons, which are saved with their outputs.</summary>
     internal string Lessons => _lessons.Value;
@@ -65,6 +65,22 @@ internal sealed class FrontEnd(InstalledJupyter jupyter) : IAsyncDisposable
 
     private Task<JupyterServer> ServerAsync(string data, params string[] options) =>
         _servers.GetOrAdd(data, d => new(() => JupyterServer.StartAsync(jupyter, Lessons, d, options))).Value;
+
+    /// <summary>
+    /// On a crowded machine a browser once gave no answer for three minutes to whatever a tab was asked: nothing that a page can do, so the lesson is
+    /// opened once more.
+    /// </summary>
+    private async Task<FrontEndRun> RunAnsweredAsync(string file)
+    {
+        try
+        {
+            return await RunOnceAsync(file);
+        }
+        catch (PuppeteerException e) when (e.InnerException is TimeoutException)
+        {
+            return await RunOnceAsync(file);
+        }
+    }
 
     private async Task<FrontEndRun> RunOnceAsync(string file)
     {
