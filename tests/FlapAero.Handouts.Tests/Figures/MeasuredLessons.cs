@@ -1,5 +1,4 @@
 using System.Text.Json;
-using FlapAero.Tests;
 using PuppeteerSharp;
 
 namespace FlapAero.Handouts.Tests.Figures;
@@ -8,29 +7,18 @@ namespace FlapAero.Handouts.Tests.Figures;
 /// Every lesson's page looked at once in each size: a phone of 320 and of 390 pixels, a laptop, paper's still drawings,
 /// and each screen of a projector of 720 and of 1080 lines. One page load a lesson; the window is resized.
 /// </summary>
-public sealed class MeasuredLessons(Browser browser) : IAsyncLifetime
+public sealed class MeasuredLessons(Browser browser, LessonPages pages) : IAsyncLifetime
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-").FullName;
-
     /// <summary>What was found of each lesson in each size.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Measured>> Lessons { get; private set; } = new Dictionary<string, IReadOnlyList<Measured>>();
 
     public async ValueTask InitializeAsync()
     {
-        // What was run before and has not changed is not run again.
-        var options = new HandoutOptions(RepositoryRoot.Path("notebooks"), _folder, [])
-        {
-            Editions = new HashSet<Edition> { Edition.Instructor },
-            CacheFolder = RepositoryRoot.Path("artifacts/cache"),
-        };
-        using (await KernelTurn.TakeAsync())
-        using (var builder = new HandoutBuilder())
-            await builder.BuildAsync(options, null, TestContext.Current.CancellationToken);
         using var script = new StreamReader(typeof(MeasuredLessons).Assembly.GetManifestResourceStream("measure.js")!);
         string measure = await script.ReadToEndAsync(TestContext.Current.CancellationToken);
         var lessons = new SortedDictionary<string, IReadOnlyList<Measured>>(StringComparer.Ordinal);
         await using Tab tab = await browser.OpenAsync("about:blank", 1280);
-        foreach (string page in Directory.GetFiles(_folder, "*.instructor.html").Order(StringComparer.Ordinal))
+        foreach (string page in await pages.OfInstructorAsync())
         {
             await tab.Page.SetViewportAsync(new ViewPortOptions { Width = 1280, Height = 720 });
             await tab.Page.GoToAsync(new Uri(page).AbsoluteUri);
@@ -40,11 +28,7 @@ public sealed class MeasuredLessons(Browser browser) : IAsyncLifetime
         Lessons = lessons;
     }
 
-    public ValueTask DisposeAsync()
-    {
-        Directory.Delete(_folder, recursive: true);
-        return ValueTask.CompletedTask;
-    }
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 
     private static async Task<IReadOnlyList<Measured>> MeasureAsync(Tab tab)
     {
