@@ -17,6 +17,9 @@ public static class Palette
         new("#000000", "#000000", "16,4"),
     ];
 
+    /// <summary>The dashes of horizontal reference lines in their order; lines of data are thicker.</summary>
+    internal static IReadOnlyList<string> LevelDashes { get; } = ["4,4", "12,3", "1.5,2.5", "12,3,1.5,3"];
+
     /// <summary>Flaps up, in every figure and picture.</summary>
     public static SeriesStyle FlapsUp => Styles[0];
 

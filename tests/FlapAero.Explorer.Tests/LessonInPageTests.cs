@@ -6,7 +6,6 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
-using FlapAero.Handouts.Tests;
 using PuppeteerSharp;
 using Browser = FlapAero.Handouts.Tests.Browser;
 using Tab = FlapAero.Handouts.Tests.Tab;

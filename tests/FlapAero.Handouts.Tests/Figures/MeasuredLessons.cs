@@ -14,14 +14,14 @@ public sealed class MeasuredLessons(Browser browser, LessonPages pages) : IAsync
 
     public async ValueTask InitializeAsync()
     {
-        using var script = new StreamReader(typeof(MeasuredLessons).Assembly.GetManifestResourceStream("measure.js")!);
-        string measure = await script.ReadToEndAsync(TestContext.Current.CancellationToken);
+        string measure = await ScriptAsync("measure.js"), grey = await ScriptAsync("measure-grey.js");
         var lessons = new SortedDictionary<string, IReadOnlyList<Measured>>(StringComparer.Ordinal);
         await using Tab tab = await browser.OpenAsync("about:blank", 1280);
         foreach (string page in await pages.OfInstructorAsync())
         {
             await tab.Page.SetViewportAsync(new ViewPortOptions { Width = 1280, Height = 720 });
             await tab.Page.GoToAsync(new Uri(page).AbsoluteUri);
+            await tab.AskAsync<JsonElement?>(grey);
             await tab.AskAsync<JsonElement?>(measure);
             lessons.Add(Path.GetFileName(page).Split('.')[0], await MeasureAsync(tab));
         }
@@ -29,6 +29,12 @@ public sealed class MeasuredLessons(Browser browser, LessonPages pages) : IAsync
     }
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private static async Task<string> ScriptAsync(string name)
+    {
+        using var script = new StreamReader(typeof(MeasuredLessons).Assembly.GetManifestResourceStream(name)!);
+        return await script.ReadToEndAsync(TestContext.Current.CancellationToken);
+    }
 
     private static async Task<IReadOnlyList<Measured>> MeasureAsync(Tab tab)
     {
@@ -56,7 +62,9 @@ public sealed class MeasuredLessons(Browser browser, LessonPages pages) : IAsync
 /// <param name="Screens">The screens of a projected lesson.</param>
 /// <param name="Labels">Labels on labels, and labels that leave their figure.</param>
 /// <param name="Lines">Lines too thin or too thick for their letters.</param>
+/// <param name="Grey">Lines that look alike without their colours, and labels that could be another line's.</param>
 /// <param name="Empty">Screens without anything but a heading.</param>
 /// <param name="Covered">What lies under a bar.</param>
 public sealed record Measured(
-    string[] Figures, int Looked, int Screens, string[] Labels, string[] Lines, string[] Empty, string[] Covered);
+    string[] Figures, int Looked, int Screens, string[] Labels, string[] Lines, string[] Grey, string[] Empty,
+    string[] Covered);
