@@ -52,6 +52,10 @@ internal sealed class FigureLayout
     /// <summary>The least size that a plot has in some view, in sizes of letters: what is apart there is so in all.</summary>
     private static readonly (double Across, double Up) LeastPlot = (13, 12.5);
 
+    /// <summary>The greatest size: what is one there is so in all.</summary>
+    private static readonly (double Across, double Up) MostPlot = (50, 28);
+
+    private readonly Dictionary<(Series, Series), bool> _one = [];
     private readonly Figure _figure;
     private readonly Lazy<IReadOnlyList<PlacedLabel>> _labels;
 
@@ -151,21 +155,40 @@ internal sealed class FigureLayout
     {
         if (!EndsAtEdge(line)) return false;
         int end = EndOf(line);
-        Point Share(double x, double y) => new(
-            (x - XTicks.From) / (XTicks.To - XTicks.From) * LeastPlot.Across, (y - YTicks.From) / (YTicks.To - YTicks.From) * LeastPlot.Up);
-        Point at = Share(line.X[end], line.Y[end]);
-        Box around = new Box(at.X, at.Y, 0, 0).Grown(Apart);
-        IEnumerable<(Point From, Point To)> others = _figure.Lines.Where(other => other != line && !AreOne(line, other))
-            .SelectMany(other => other.IsBars
-                ? other.X.Select((x, i) => (Share(x + other.BarStep / 2, 0), Share(x + other.BarStep / 2, other.Y[i])))
-                : Enumerable.Range(1, other.X.Count - 1).Select(i => (Share(other.X[i - 1], other.Y[i - 1]), Share(other.X[i], other.Y[i]))))
-            .Concat(_figure.Levels.Select(level => (Share(XTicks.From, level.Y), Share(XTicks.To, level.Y))));
-        return others.All(other => around.LengthInside(other.From, other.To) == 0);
+        return !_figure.Lines.Where(other => other != line && !AreOne(line, other)).Any(other => IsAt(line, end, Shares(other, LeastPlot), LeastPlot, Apart))
+            && !_figure.Levels.Any(level => IsAt(line, end, [Share(XTicks.From, level.Y, LeastPlot), Share(XTicks.To, level.Y, LeastPlot)], LeastPlot, Apart));
     }
 
-    /// <summary>Whether two lines lie on each other all along, so that both names are right at either.</summary>
-    internal bool AreOne(Series line, Series other) => line.X.SequenceEqual(other.X)
-        && line.Y.Zip(other.Y).All(both => Math.Abs(both.First - both.Second) < 0.01 * (YTicks.To - YTicks.From));
+    /// <summary>Whether two lines lie on each other all along in every view, so that both names are right at either.</summary>
+    internal bool AreOne(Series line, Series other)
+    {
+        if (line.IsBars || other.IsBars) return false;
+        if (!_one.TryGetValue((line, other), out bool are))
+            _one[(line, other)] = _one[(other, line)] = are = LiesOn(line, other) || LiesOn(other, line);
+        return are;
+    }
+
+    private bool LiesOn(Series line, Series other)
+    {
+        Point[] there = Shares(other, MostPlot);
+        return line.X.Select((_, i) => i).All(i => IsAt(line, i, there, MostPlot, 0.2));
+    }
+
+    /// <summary>Whether a line has a point within so many sizes of letters of a path.</summary>
+    private bool IsAt(Series line, int point, Point[] path, (double Across, double Up) plot, double within)
+    {
+        Point at = Share(line.X[point], line.Y[point], plot);
+        Box around = new Box(at.X, at.Y, 0, 0).Grown(within);
+        return Enumerable.Range(1, path.Length - 1).Any(i => around.Contains(path[i]) || around.LengthInside(path[i - 1], path[i]) > 0);
+    }
+
+    private Point[] Shares(Series line, (double Across, double Up) plot) => line.IsBars
+        ? [.. line.X.SelectMany((x, i) => (Point[])[Share(x - line.BarStep / 2, line.Y[i], plot), Share(x + line.BarStep / 2, line.Y[i], plot)])]
+        : [.. line.X.Select((x, i) => Share(x, line.Y[i], plot))];
+
+    /// <summary>Where a point lies in a plot of so many sizes of letters.</summary>
+    private Point Share(double x, double y, (double Across, double Up) plot) =>
+        new((x - XTicks.From) / (XTicks.To - XTicks.From) * plot.Across, (y - YTicks.From) / (YTicks.To - YTicks.From) * plot.Up);
 
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> MarginLines(string name) =>
         TextSize.Wrap(Notation.Parse(name), MarginLabelWidth, FontSize);

@@ -16,8 +16,6 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     /// <summary>What a label on a label costs: more than all else in all views together.</summary>
     private const double Collision = 2000;
 
-    private const double Gap = 6;
-
     /// <summary>What a label costs that could be another line's: less than one that cannot be read.</summary>
     private const double Confusion = 250;
 
@@ -43,10 +41,8 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     /// <summary>What is drawn of a line, a level or a mark.</summary>
     private readonly record struct Curve<T>(object Of, T Drawn);
 
-    private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
-
     private sealed record Request(
-        object Of, string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors, Func<Point, double, double, IEnumerable<Candidate>> Around);
+        object Of, string Name, string Key, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors, Func<Point, double, double, IEnumerable<LabelPlace>> Around);
 
     internal IReadOnlyList<PlacedLabel> Place()
     {
@@ -60,12 +56,12 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         int inMargin = _placed.Count;
         var requests = new List<Request>();
         foreach (Mark mark in figure.Marks)
-            requests.Add(new Request(mark, mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))], AroundPoint));
+            requests.Add(new Request(mark, mark.Name, "", FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))], LabelPlaces.AroundPoint));
         foreach (Level level in figure.Levels)
-            requests.Add(new Request(level, level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level), AlongLine));
+            requests.Add(new Request(level, level.Name, "", FigureLayout.Grey, layout.Plot.Width, AlongLevel(level), LabelPlaces.AlongLine));
         for (int i = 0; i < figure.Lines.Count; i++)
             if (!layout.IsNamedInMargin(figure.Lines[i]))
-                requests.Add(new Request(figure.Lines[i], figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i]), AroundPoint));
+                requests.Add(new Request(figure.Lines[i], figure.Lines[i].Name, figure.LineStyles[i].Key, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i]), LabelPlaces.AroundPoint));
         foreach (Request request in requests) _placed.Add(Best(request));
         // What came first took its place without knowing of what came later.
         for (int pass = 0; pass < MostPasses && _drawn.Any(Collide); pass++)
@@ -163,54 +159,13 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         return new Point(a.X + part * (b.X - a.X), a.Y + part * (b.Y - a.Y));
     }
 
-    /// <summary>Right, above, below, left of a point; then farther off, with a leader.</summary>
-    private static IEnumerable<Candidate> AroundPoint(Point at, double width, double height)
-    {
-        yield return new Candidate(new Box(at.X + Gap + 3, at.Y - height / 2, width, height), at);
-        foreach (double side in (double[])[0, -0.5, -1])
-        {
-            yield return new Candidate(new Box(at.X + side * width, at.Y - height - Gap, width, height), at);
-            yield return new Candidate(new Box(at.X + side * width, at.Y + Gap, width, height), at);
-        }
-        yield return new Candidate(new Box(at.X - Gap - 3 - width, at.Y - height / 2, width, height), at);
-        foreach (double side in (double[])[0, -1])
-            yield return new Candidate(new Box(at.X + side * width, at.Y - height - 2.5 * Gap, width, height), at);
-        foreach (Candidate far in FarFrom(at, width, height)) yield return far;
-    }
-
-    /// <summary>Farther off, with a leader.</summary>
-    private static IEnumerable<Candidate> FarFrom(Point at, double width, double height)
-    {
-        foreach (double far in (double[])[25, 45, 70, 100])
-        {
-            foreach (double rise in (double[])[-0.4, -1, 0.4, 1])
-                yield return new Candidate(new Box(at.X + far * 0.7, at.Y + far * rise - height / 2, width, height), at, Leader.ToLeft);
-            foreach (double side in (double[])[-0.5, 0, -1])
-            {
-                yield return new Candidate(new Box(at.X + side * width, at.Y - far - height, width, height), at, Leader.ToBottom);
-                yield return new Candidate(new Box(at.X + side * width, at.Y + far, width, height), at, Leader.ToTop);
-            }
-        }
-    }
-
-    /// <summary>Above or below a level, starting, centred or ending at the point; then farther off, with a leader.</summary>
-    private static IEnumerable<Candidate> AlongLine(Point at, double width, double height)
-    {
-        foreach (double side in (double[])[0, -0.5, -1])
-        {
-            yield return new Candidate(new Box(at.X + side * width, at.Y - height - 2, width, height), at);
-            yield return new Candidate(new Box(at.X + side * width, at.Y + 3, width, height), at);
-        }
-        foreach (Candidate far in FarFrom(at, width, height)) yield return far;
-    }
-
     private PlacedLabel Best(Request request)
     {
         int order = 0;
         PlacedLabel? best = null;
         double least = double.PositiveInfinity;
         foreach (IReadOnlyList<IReadOnlyList<Notation.Run>> lines in Wrapped(request))
-            foreach (Candidate c in request.Anchors.SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight)))
+            foreach (LabelPlace c in request.Anchors.SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight)))
             {
                 var label = new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader);
                 double cost = Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0);
@@ -218,7 +173,10 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
                 if (cost < least) cost += Confusion * _drawn.Count(drawn => IsConfusing(label, request.Of, drawn));
                 if (cost < least) (best, least) = (label, cost);
             }
-        return best!;
+        // Where no place is clear, the label shows its line's dash.
+        return request.Key.Length > 0 && _drawn.Any(drawn => IsConfusing(best!, request.Of, drawn))
+            ? Best(request with { Name = request.Key + "\u00A0" + request.Name, Key = "" })
+            : best!;
     }
 
     /// <summary>
@@ -228,8 +186,11 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     private bool IsConfusing(PlacedLabel label, object of, Drawn drawn)
     {
         PlacedLabel there = In(drawn, label);
+        // Letters fill not all of their line's height.
+        double air = 0.2 * layout.FontSize;
+        Box letters = there.Box with { Top = there.Box.Top + air, Height = there.Box.Height - 2 * air };
         Box around = there.Leader == Leader.None
-            ? there.Box.Grown(DistanceTo(there.Box, there.Anchor) + 0.2 * layout.FontSize)
+            ? letters.Grown(DistanceTo(letters, there.Anchor) + 0.2 * layout.FontSize)
             : new Box(there.Anchor.X, there.Anchor.Y, 0, 0).Grown(FigureLayout.Apart * layout.FontSize);
         if (of is Mark)
             return drawn.Points.Any(point => point.Of != of && around.Contains(point.Drawn));

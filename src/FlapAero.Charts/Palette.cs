@@ -47,4 +47,15 @@ public static class Palette
 /// <param name="Line">The line's colour.</param>
 /// <param name="Text">The label's colour.</param>
 /// <param name="Dash">The dash pattern in pixels, on and off in turn; empty for a solid line.</param>
-public sealed record SeriesStyle(string Line, string Text, string Dash);
+public sealed record SeriesStyle(string Line, string Text, string Dash)
+{
+    /// <summary>The dash in letters, for a label that cannot stand clear of other lines.</summary>
+    internal string Key => Dash switch
+    {
+        "" => "\u2014\u2014",
+        "9,4" => "\u2013\u00A0\u2013",
+        "9,3,2,3" => "\u2013·\u2013",
+        "2,3" => "····",
+        _ => "\u2014\u00A0\u2014",
+    };
+}

@@ -41,6 +41,19 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
     }
 
     [Fact]
+    public async Task StudentPage_RunThisLessonHere_LeadsToCellsThatRun()
+    {
+        await using Tab tab = await browser.OpenAsync(made.StudentPage("00-start-here"), 1280);
+
+        await tab.Page.FocusAsync(".runs-here a");
+        await tab.Page.Keyboard.PressAsync("Enter");
+        await tab.Page.WaitForFunctionAsync("() => document.querySelector('.run-code')", Patient);
+
+        Assert.Equal(made.Page("00-start-here"), tab.Page.Url);
+        Assert.Equal("42", (await RunInFirstCellAsync(tab, "6 * 7")).Trim());
+    }
+
+    [Fact]
     public async Task Stop_CellThatNeverEnds_LeavesWhatWasWrittenAlsoAfterAReload()
     {
         const string Endless = "while (true) { }";

@@ -9,7 +9,10 @@ window.flapaeroGrey = (() => {
   // Where a thin line leaves for a label, no other line is nearer than this share of the letters' size.
   const APART = 0.25;
 
-  const bare = (text) => text.replace(/<[^>]*>|[\s_{}*]/g, "");
+  // A label that can stand nowhere clear begins with its line's dash, and needs no more.
+  const KEY = /^(——|––|–·–|····|— ?—)/;
+  const bare = (text) => text.replace(/<[^>]*>|[\s_{}*]/g, "").replace(KEY, "");
+  const hasKey = (text) => KEY.test(text.replace(/<[^>]*>|\s/g, ""));
 
   const luminance = (color) => {
     const parts = color.startsWith("#") ? [1, 3, 5].map((at) => parseInt(color.slice(at, at + 2), 16)) : color.match(/[\d.]+/g).map(Number);
@@ -56,10 +59,12 @@ window.flapaeroGrey = (() => {
         faults.push(`${where}: "${label.name}" is the name of nothing that is drawn`);
         continue;
       }
-      const others = things.filter((thing) => thing.name !== own.name && (thing.kind === "mark") === (own.kind === "mark") && !isUpon(thing, own));
+      // A thin line that ends on a line ends on no bar: these are areas.
+      const others = things.filter((thing) => thing.name !== own.name && (thing.kind === "mark") === (own.kind === "mark") && !isUpon(thing, own)
+        && !(label.leader && own.kind === "line" && thing.kind === "bars"));
       const near = distance(from, own);
       if (near > (label.leader ? 0.2 : 1.5) * letters) faults.push(`${where}: "${label.name}" is ${Math.round(near)} px from what it names`);
-      for (const other of others) {
+      for (const other of label.hasKey ? [] : others) {
         const far = distance(from, other);
         if (far < near + (label.leader ? APART : NEARER) * letters)
           faults.push(`${where}: "${label.name}" ${label.leader ? "is led" : "stands"} to "${other.name}" within ${far.toFixed(1)} px, to its own within ${near.toFixed(1)}`);
@@ -99,7 +104,7 @@ window.flapaeroGrey = (() => {
         points: [[x(layout.xaxis.range[0]), y(shape.y0)], [x(layout.xaxis.range[1]), y(shape.y0)]] });
     }
     return { things, letters: layout.font.size, labels: notes.map(({ note, name, element }) =>
-      ({ name, box: boxOf(element.querySelector(".annotation-text-g")), leader: note.showarrow ? [x(note.x), y(note.y)] : null })) };
+      ({ name, hasKey: hasKey(note.text), box: boxOf(element.querySelector(".annotation-text-g")), leader: note.showarrow ? [x(note.x), y(note.y)] : null })) };
   };
 
   const ofStill = (svg, data) => {
@@ -124,7 +129,7 @@ window.flapaeroGrey = (() => {
     });
     const labels = [...svg.querySelectorAll("g[paint-order]:not([font-weight])")].map((element) => {
       const before = element.previousElementSibling, start = before.matches("path") && before.getAttribute("stroke") === element.getAttribute("fill") && /^M([-\d.]+) ([-\d.]+)L/.exec(before.getAttribute("d"));
-      return { name: bare(element.textContent), box: boxOf(element), leader: start ? place([Number(start[1]), Number(start[2])]) : null };
+      return { name: bare(element.textContent), hasKey: hasKey(element.textContent), box: boxOf(element), leader: start ? place([Number(start[1]), Number(start[2])]) : null };
     });
     const known = new Set(things.map((thing) => thing.name));
     const levels = labels.filter((label) => !known.has(label.name));
