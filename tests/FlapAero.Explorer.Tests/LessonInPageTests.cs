@@ -46,8 +46,7 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
         await using Tab tab = await browser.OpenAsync(made.StudentPage("00-start-here"), 1280);
 
         await tab.Page.FocusAsync(".runs-here a");
-        await tab.Page.Keyboard.PressAsync("Enter");
-        await tab.Page.WaitForFunctionAsync("() => document.querySelector('.run-code')", Patient);
+        await Task.WhenAll(tab.Page.WaitForNavigationAsync(), tab.Page.Keyboard.PressAsync("Enter"));
 
         Assert.Equal(made.Page("00-start-here"), tab.Page.Url);
         Assert.Equal("42", (await RunInFirstCellAsync(tab, "6 * 7")).Trim());
