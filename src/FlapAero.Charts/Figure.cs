@@ -193,6 +193,10 @@ public sealed partial class Figure : IDrawing
         return With(levels: [.. Levels, new Level(name.Trim(), y)]);
     }
 
+    /// <summary>Each level with its dash: one of its own, as far as there are enough.</summary>
+    internal IEnumerable<(Level Level, string Dash)> LevelDashes =>
+        Levels.Select((level, i) => (level, Palette.LevelDashes[i % Palette.LevelDashes.Count]));
+
     /// <summary>Adds a labelled point.</summary>
     /// <param name="name">Its label.</param>
     /// <param name="x">Where along the horizontal axis, in its unit.</param>

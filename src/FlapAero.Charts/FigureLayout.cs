@@ -13,6 +13,14 @@ internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Li
         && Math.Abs(Box.Left - Anchor.X - other.Box.Left + other.Anchor.X) < 0.5 && Math.Abs(Box.Top - Anchor.Y - other.Box.Top + other.Anchor.Y) < 0.5
         && Lines.SelectMany(line => line).SequenceEqual(other.Lines.SelectMany(line => line));
 
+    /// <summary>The side of its box that is nearest to what it names.</summary>
+    internal LabelSide Side => Leader switch
+    {
+        Leader.ToLeft => LabelSide.Left,
+        Leader.ToTop or Leader.ToBottom => LabelSide.Middle,
+        _ => ((Anchor.X - Box.Left) / Box.Width) switch { < 0.25 => LabelSide.Left, > 0.75 => LabelSide.Right, _ => LabelSide.Middle },
+    };
+
     /// <summary>Where the thin line ends.</summary>
     internal Point LeaderEnd => Leader switch
     {
@@ -25,6 +33,9 @@ internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Li
 /// <summary>Whether a thin line leads to a label, and to which side of it.</summary>
 internal enum Leader { None, ToLeft, ToTop, ToBottom }
 
+/// <summary>The side on which a label's lines of text stand one below the other.</summary>
+internal enum LabelSide { Left, Middle, Right }
+
 /// <summary>
 /// Where everything stands in a drawing of a given size: margins, scales, ticks, and labels that do not collide.
 /// Both drawings take it from here, so they look alike.
@@ -35,6 +46,17 @@ internal sealed class FigureLayout
     internal const string Grey = "#444444";
     internal const string Grid = "#DDDDDD";
 
+    /// <summary>How far from every other line a line must be where a thin line leads from it to its label, in sizes of letters.</summary>
+    internal const double Apart = 0.32;
+
+    /// <summary>The least size that a plot has in some view, in sizes of letters: what is apart there is so in all.</summary>
+    private static readonly (double Across, double Up) LeastPlot = (13, 12.5);
+
+    /// <summary>The greatest size: what is one there is so in all.</summary>
+    private static readonly (double Across, double Up) MostPlot = (50, 28);
+
+    private readonly Dictionary<(Series, Series), bool> _one = [];
+    private readonly Figure _figure;
     private readonly Lazy<IReadOnlyList<PlacedLabel>> _labels;
 
     /// <param name="figure">The figure.</param>
@@ -47,7 +69,7 @@ internal sealed class FigureLayout
     internal FigureLayout(
         Figure figure, double width, double height, double fontSize, IReadOnlyList<View> views, double leastRight = 0, IReadOnlyList<PlacedLabel>? before = null)
     {
-        (Width, FontSize) = (width, fontSize);
+        (_figure, Width, FontSize) = (figure, width, fontSize);
         Extent extent = ExtentOf(figure);
         XTicks = Ticks.Within(extent.LowX, extent.HighX, 6);
         YTicks = Ticks.Around(extent.LowY, extent.HighY, 6);
@@ -124,16 +146,56 @@ internal sealed class FigureLayout
         return end;
     }
 
-    /// <summary>Whether a line runs to the right edge, where its label stands in the margin.</summary>
-    internal bool EndsAtEdge(Series line) =>
+    /// <summary>Whether a line runs to the right edge.</summary>
+    private bool EndsAtEdge(Series line) =>
         !line.IsBars && line.X[EndOf(line)] >= XTicks.To - (XTicks.To - XTicks.From) * 0.02;
+
+    /// <summary>Whether a line's label stands in the margin: not where another line ends at the same place, for then it could be either's.</summary>
+    internal bool IsNamedInMargin(Series line)
+    {
+        if (!EndsAtEdge(line)) return false;
+        int end = EndOf(line);
+        return !_figure.Lines.Where(other => other != line && !AreOne(line, other)).Any(other => IsAt(line, end, Shares(other, LeastPlot), LeastPlot, Apart))
+            && !_figure.Levels.Any(level => IsAt(line, end, [Share(XTicks.From, level.Y, LeastPlot), Share(XTicks.To, level.Y, LeastPlot)], LeastPlot, Apart));
+    }
+
+    /// <summary>Whether two lines lie on each other all along in every view, so that both names are right at either.</summary>
+    internal bool AreOne(Series line, Series other)
+    {
+        if (line.IsBars || other.IsBars) return false;
+        if (!_one.TryGetValue((line, other), out bool are))
+            _one[(line, other)] = _one[(other, line)] = are = LiesOn(line, other) || LiesOn(other, line);
+        return are;
+    }
+
+    private bool LiesOn(Series line, Series other)
+    {
+        Point[] there = Shares(other, MostPlot);
+        return line.X.Select((_, i) => i).All(i => IsAt(line, i, there, MostPlot, 0.2));
+    }
+
+    /// <summary>Whether a line has a point within so many sizes of letters of a path.</summary>
+    private bool IsAt(Series line, int point, Point[] path, (double Across, double Up) plot, double within)
+    {
+        Point at = Share(line.X[point], line.Y[point], plot);
+        Box around = new Box(at.X, at.Y, 0, 0).Grown(within);
+        return Enumerable.Range(1, path.Length - 1).Any(i => around.Contains(path[i]) || around.LengthInside(path[i - 1], path[i]) > 0);
+    }
+
+    private Point[] Shares(Series line, (double Across, double Up) plot) => line.IsBars
+        ? [.. line.X.SelectMany((x, i) => (Point[])[Share(x - line.BarStep / 2, line.Y[i], plot), Share(x + line.BarStep / 2, line.Y[i], plot)])]
+        : [.. line.X.Select((x, i) => Share(x, line.Y[i], plot))];
+
+    /// <summary>Where a point lies in a plot of so many sizes of letters.</summary>
+    private Point Share(double x, double y, (double Across, double Up) plot) =>
+        new((x - XTicks.From) / (XTicks.To - XTicks.From) * plot.Across, (y - YTicks.From) / (YTicks.To - YTicks.From) * plot.Up);
 
     internal IReadOnlyList<IReadOnlyList<Notation.Run>> MarginLines(string name) =>
         TextSize.Wrap(Notation.Parse(name), MarginLabelWidth, FontSize);
 
     private double MarginLabelWidth => Math.Max(74, Width * 0.24);
 
-    private double RightMarginOfLabels(Figure figure) => figure.Lines.Where(EndsAtEdge)
+    private double RightMarginOfLabels(Figure figure) => figure.Lines.Where(IsNamedInMargin)
         .Select(line => TextSize.Widest(MarginLines(line.Name).Select(Notation.ToPlain), FontSize) + 20).DefaultIfEmpty(0).Max();
 
     /// <summary>The layouts of figures with the same axes, in the same place in each: what does not move stands still.</summary>

@@ -14,6 +14,8 @@ internal readonly record struct Box(double Left, double Top, double Width, doubl
 
     internal IReadOnlyList<Point> Corners() => [new(Left, Top), new(Right, Top), new(Right, Bottom), new(Left, Bottom)];
 
+    internal bool Contains(Point point) => point.X >= Left && point.X <= Right && point.Y >= Top && point.Y <= Bottom;
+
     internal Box Grown(double by) => new(Left - by, Top - by, Width + 2 * by, Height + 2 * by);
 
     /// <summary>Length of the part of a line from a to b that lies inside (Liang and Barsky's clipping).</summary>

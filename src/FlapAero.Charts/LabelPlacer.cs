@@ -16,18 +16,19 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     /// <summary>What a label on a label costs: more than all else in all views together.</summary>
     private const double Collision = 2000;
 
-    private const double Gap = 6;
+    /// <summary>What a label costs that could be another line's: less than one that cannot be read.</summary>
+    private const double Confusion = 250;
 
     private const int MostPasses = 4;
 
     private readonly List<PlacedLabel> _placed = [];
-    private readonly List<IReadOnlyList<Point>> _curves =
+    private readonly List<Curve<IReadOnlyList<Point>>> _curves =
     [
-        .. figure.Lines.Where(line => !line.IsBars).Select(line => Simplified.Line(layout.ToPoints(line), 0.5)),
-        .. figure.Lines.Where(line => line.IsBars).SelectMany(layout.ToBars).Select(Outline),
+        .. figure.Lines.Where(line => !line.IsBars).Select(line => new Curve<IReadOnlyList<Point>>(line, Simplified.Line(layout.ToPoints(line), 0.5))),
+        .. figure.Lines.Where(line => line.IsBars).SelectMany(line => layout.ToBars(line).Select(bar => new Curve<IReadOnlyList<Point>>(line, Outline(bar)))),
     ];
 
-    private readonly List<Point> _points = [.. figure.Marks.Select(m => new Point(layout.ToX(m.X), layout.ToY(m.Y)))];
+    private readonly List<Curve<Point>> _points = [.. figure.Marks.Select(m => new Curve<Point>(m, new Point(layout.ToX(m.X), layout.ToY(m.Y))))];
 
     private IReadOnlyList<Drawn> _drawn = [];
 
@@ -35,30 +36,32 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     private readonly record struct Stretch(double Across, double Up);
 
     /// <summary>What a label must not hide, as it stands in some view.</summary>
-    private sealed record Drawn(Stretch Stretch, Box Plot, Point[] Points, Point[][] Curves);
+    private sealed record Drawn(Stretch Stretch, Box Plot, Curve<Point>[] Points, Curve<Point[]>[] Curves);
 
-    private readonly record struct Candidate(Box Box, Point Anchor, Leader Leader = Leader.None);
+    /// <summary>What is drawn of a line, a level or a mark.</summary>
+    private readonly record struct Curve<T>(object Of, T Drawn);
 
     private sealed record Request(
-        string Name, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors, Func<Point, double, double, IEnumerable<Candidate>> Around);
+        object Of, string Name, string Key, string Color, double MaximalWidth, IReadOnlyList<Point> Anchors, Func<Point, double, double, IEnumerable<LabelPlace>> Around);
 
     internal IReadOnlyList<PlacedLabel> Place()
     {
         foreach (Level level in figure.Levels)
-            _curves.Add([new Point(layout.Plot.Left, layout.ToY(level.Y)), new Point(layout.Plot.Right, layout.ToY(level.Y))]);
+            _curves.Add(new(level, [new Point(layout.Plot.Left, layout.ToY(level.Y)), new Point(layout.Plot.Right, layout.ToY(level.Y))]));
         _drawn = [.. views.Select(StretchOf).Select(stretch => new Drawn(
             stretch, layout.Plot with { Width = layout.Plot.Width * stretch.Across, Height = layout.Plot.Height * stretch.Up },
-            [.. _points.Select(p => Stretched(p, stretch))], [.. _curves.Select(curve => curve.Select(p => Stretched(p, stretch)).ToArray())]))];
+            [.. _points.Select(p => new Curve<Point>(p.Of, Stretched(p.Drawn, stretch)))],
+            [.. _curves.Select(curve => new Curve<Point[]>(curve.Of, [.. curve.Drawn.Select(p => Stretched(p, stretch))]))]))];
         PlaceInMargin();
         int inMargin = _placed.Count;
         var requests = new List<Request>();
         foreach (Mark mark in figure.Marks)
-            requests.Add(new Request(mark.Name, FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))], AroundPoint));
+            requests.Add(new Request(mark, mark.Name, "", FigureLayout.Ink, layout.Plot.Width * 0.6, [new Point(layout.ToX(mark.X), layout.ToY(mark.Y))], LabelPlaces.AroundPoint));
         foreach (Level level in figure.Levels)
-            requests.Add(new Request(level.Name, FigureLayout.Grey, layout.Plot.Width, AlongLevel(level), AlongLine));
+            requests.Add(new Request(level, level.Name, "", FigureLayout.Grey, layout.Plot.Width, AlongLevel(level), LabelPlaces.AlongLine));
         for (int i = 0; i < figure.Lines.Count; i++)
-            if (!layout.EndsAtEdge(figure.Lines[i]))
-                requests.Add(new Request(figure.Lines[i].Name, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i]), AroundPoint));
+            if (!layout.IsNamedInMargin(figure.Lines[i]))
+                requests.Add(new Request(figure.Lines[i], figure.Lines[i].Name, figure.LineStyles[i].Key, figure.LineStyles[i].Text, layout.Plot.Width * 0.6, AlongSeries(figure.Lines[i]), LabelPlaces.AroundPoint));
         foreach (Request request in requests) _placed.Add(Best(request));
         // What came first took its place without knowing of what came later.
         for (int pass = 0; pass < MostPasses && _drawn.Any(Collide); pass++)
@@ -82,7 +85,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     {
         Drawn lowest = _drawn.MinBy(drawn => drawn.Stretch.Up)!;
         var labels = figure.Lines.Select((line, i) => (Line: line, Style: figure.LineStyles[i]))
-            .Where(entry => layout.EndsAtEdge(entry.Line))
+            .Where(entry => layout.IsNamedInMargin(entry.Line))
             .Select(entry =>
             {
                 int end = FigureLayout.EndOf(entry.Line);
@@ -135,56 +138,71 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     }
 
     private IReadOnlyList<Point> AlongLevel(Level level) =>
-        [.. ((double[])[0, 1, 0.5, 0.25, 0.75]).Select(part => new Point(layout.Plot.Left + 3 + part * (layout.Plot.Width - 6), layout.ToY(level.Y)))];
+        [.. ((double[])[0, 1, 0.5, 0.25, 0.75, 0.1, 0.9]).Select(part => new Point(layout.Plot.Left + 3 + part * (layout.Plot.Width - 6), layout.ToY(level.Y)))];
 
     private IReadOnlyList<Point> AlongSeries(Series line)
     {
         IReadOnlyList<Point> points = layout.ToPoints(line);
         if (line.IsBars) return [.. points.OrderBy(point => point.Y)];
-        int end = FigureLayout.EndOf(line);
-        return [points[end], .. ((double[])[0.85, 0.7, 0.5, 0.3, 0.15, 0]).Select(part => points[(int)(part * (points.Count - 1))])];
+        return
+        [
+            points[FigureLayout.EndOf(line)],
+            .. ((double[])[0.85, 0.7, 0.5, 0.3, 0.15, 0, 0.92, 0.6, 0.4, 0.08]).Select(part => Between(points, part * (points.Count - 1))),
+            points.MinBy(point => point.Y),
+        ];
     }
 
-    /// <summary>Right, above, below, left of a point; then farther off, with a leader.</summary>
-    private static IEnumerable<Candidate> AroundPoint(Point at, double width, double height)
+    private static Point Between(IReadOnlyList<Point> points, double at)
     {
-        yield return new Candidate(new Box(at.X + Gap + 3, at.Y - height / 2, width, height), at);
-        foreach (double side in (double[])[0, -0.5, -1])
-        {
-            yield return new Candidate(new Box(at.X + side * width, at.Y - height - Gap, width, height), at);
-            yield return new Candidate(new Box(at.X + side * width, at.Y + Gap, width, height), at);
-        }
-        yield return new Candidate(new Box(at.X - Gap - 3 - width, at.Y - height / 2, width, height), at);
-        foreach (double side in (double[])[0, -1])
-            yield return new Candidate(new Box(at.X + side * width, at.Y - height - 2.5 * Gap, width, height), at);
-        foreach (double far in (double[])[25, 45, 70, 100])
-        {
-            foreach (double rise in (double[])[-0.4, -1, 0.4, 1])
-                yield return new Candidate(new Box(at.X + far * 0.7, at.Y + far * rise - height / 2, width, height), at, Leader.ToLeft);
-            yield return new Candidate(new Box(at.X - width / 2, at.Y - far - height, width, height), at, Leader.ToBottom);
-            yield return new Candidate(new Box(at.X - width / 2, at.Y + far, width, height), at, Leader.ToTop);
-        }
-    }
-
-    /// <summary>Above or below a level, starting, centred or ending at the point.</summary>
-    private static IEnumerable<Candidate> AlongLine(Point at, double width, double height)
-    {
-        foreach (double side in (double[])[0, -0.5, -1])
-        {
-            yield return new Candidate(new Box(at.X + side * width, at.Y - height - 2, width, height), at);
-            yield return new Candidate(new Box(at.X + side * width, at.Y + 3, width, height), at);
-        }
+        int from = Math.Min((int)at, points.Count - 2);
+        (Point a, Point b, double part) = (points[from], points[from + 1], at - from);
+        return new Point(a.X + part * (b.X - a.X), a.Y + part * (b.Y - a.Y));
     }
 
     private PlacedLabel Best(Request request)
     {
         int order = 0;
-        return Wrapped(request)
-            .SelectMany(lines => request.Anchors
-                .SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight))
-                .Select(c => new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader)))
-            .MinBy(label => Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0))!;
+        PlacedLabel? best = null;
+        double least = double.PositiveInfinity;
+        foreach (IReadOnlyList<IReadOnlyList<Notation.Run>> lines in Wrapped(request))
+            foreach (LabelPlace c in request.Anchors.SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight)))
+            {
+                var label = new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader);
+                double cost = Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0);
+                // Looked at last, since it takes longest.
+                if (cost < least) cost += Confusion * _drawn.Count(drawn => IsConfusing(label, request.Of, drawn));
+                if (cost < least) (best, least) = (label, cost);
+            }
+        // Where no place is clear, the label shows its line's dash.
+        return request.Key.Length > 0 && _drawn.Any(drawn => IsConfusing(best!, request.Of, drawn))
+            ? Best(request with { Name = request.Key + "\u00A0" + request.Name, Key = "" })
+            : best!;
     }
+
+    /// <summary>
+    /// Whether in a view a label is about as near to another line as to its own, or is led to a place where two lines meet: without
+    /// colours it could be either's.
+    /// </summary>
+    private bool IsConfusing(PlacedLabel label, object of, Drawn drawn)
+    {
+        PlacedLabel there = In(drawn, label);
+        // Letters fill not all of their line's height.
+        double air = 0.2 * layout.FontSize;
+        Box letters = there.Box with { Top = there.Box.Top + air, Height = there.Box.Height - 2 * air };
+        Box around = there.Leader == Leader.None
+            ? letters.Grown(DistanceTo(letters, there.Anchor) + 0.2 * layout.FontSize)
+            : new Box(there.Anchor.X, there.Anchor.Y, 0, 0).Grown(FigureLayout.Apart * layout.FontSize);
+        if (of is Mark)
+            return drawn.Points.Any(point => point.Of != of && around.Contains(point.Drawn));
+        foreach (Curve<Point[]> curve in drawn.Curves)
+            if (curve.Of != of && !(of is Series own && curve.Of is Series other && layout.AreOne(own, other)))
+                for (int i = 1; i < curve.Drawn.Length; i++)
+                    if (around.LengthInside(curve.Drawn[i - 1], curve.Drawn[i]) > 0) return true;
+        return false;
+    }
+
+    private static double DistanceTo(Box box, Point point) => Math.Max(
+        Math.Max(box.Left - point.X, point.X - box.Right), Math.Max(box.Top - point.Y, point.Y - box.Bottom));
 
     /// <summary>A label in as few lines as it can, and in as many as it has words.</summary>
     private IEnumerable<IReadOnlyList<IReadOnlyList<Notation.Run>>> Wrapped(Request request)
@@ -206,9 +224,9 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         double area = box.Width * box.Height;
         double outside = 1 - box.Overlap(drawn.Plot.Grown(3)) / area;
         double hidden = others.Sum(other => box.Overlap(other.Box))
-            + drawn.Points.Sum(p => box.Overlap(new Box(p.X - 6, p.Y - 6, 12, 12)));
+            + drawn.Points.Sum(p => box.Overlap(new Box(p.Drawn.X - 6, p.Drawn.Y - 6, 12, 12)));
         double crossed = 0;
-        foreach (Point[] curve in drawn.Curves)
+        foreach ((_, Point[] curve) in drawn.Curves)
             for (int i = 1; i < curve.Length; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
         hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
         double leader = there.Leader == Leader.None ? 0

@@ -17,6 +17,9 @@ public static class Palette
         new("#000000", "#000000", "16,4"),
     ];
 
+    /// <summary>The dashes of horizontal reference lines in their order; lines of data are thicker.</summary>
+    internal static IReadOnlyList<string> LevelDashes { get; } = ["4,4", "12,3", "1.5,2.5", "12,3,1.5,3"];
+
     /// <summary>Flaps up, in every figure and picture.</summary>
     public static SeriesStyle FlapsUp => Styles[0];
 
@@ -44,4 +47,15 @@ public static class Palette
 /// <param name="Line">The line's colour.</param>
 /// <param name="Text">The label's colour.</param>
 /// <param name="Dash">The dash pattern in pixels, on and off in turn; empty for a solid line.</param>
-public sealed record SeriesStyle(string Line, string Text, string Dash);
+public sealed record SeriesStyle(string Line, string Text, string Dash)
+{
+    /// <summary>The dash in letters, for a label that cannot stand clear of other lines.</summary>
+    internal string Key => Dash switch
+    {
+        "" => "\u2014\u2014",
+        "9,4" => "\u2013\u00A0\u2013",
+        "9,3,2,3" => "\u2013·\u2013",
+        "2,3" => "····",
+        _ => "\u2014\u00A0\u2014",
+    };
+}

@@ -71,7 +71,7 @@ internal static class PlotlyDrawing
     {
         GenericChart chart = CSharpChart.Line<double, double, string>(line.X, line.Y, Name: line.Name, UseDefaults: false);
         Trace trace = GenericChart.getTraces(chart).First();
-        trace.SetProperty("line", new { color = style.Line, width = 3, dash = style.Dash.Length == 0 ? "solid" : style.Dash.Replace(",", "px,", StringComparison.Ordinal) + "px" });
+        trace.SetProperty("line", new { color = style.Line, width = 3, dash = style.Dash.Length == 0 ? "solid" : Pixels(style.Dash) });
         trace.SetProperty("hovertemplate", Hover(figure, line.X, line.Y, line.Name));
         trace.RemoveProperty("marker");
         return chart;
@@ -124,16 +124,16 @@ internal static class PlotlyDrawing
         layout.SetProperty("hoverlabel", new { bgcolor = "#FFFFFF", bordercolor = FigureLayout.Grey, font = new { size = FontSize, color = FigureLayout.Ink } });
         layout.SetProperty("xaxis", AxisOf(place.XTicks, true));
         layout.SetProperty("yaxis", AxisOf(place.YTicks, false));
-        layout.SetProperty("shapes", figure.Levels.Select(level => new
+        layout.SetProperty("shapes", figure.LevelDashes.Select(drawn => new
         {
             type = "line",
             xref = "paper",
             x0 = 0,
             x1 = 1,
-            y0 = level.Y,
-            y1 = level.Y,
+            y0 = drawn.Level.Y,
+            y1 = drawn.Level.Y,
             layer = "above",
-            line = new { color = FigureLayout.Grey, width = 1.5, dash = "4px,4px" },
+            line = new { color = FigureLayout.Grey, width = 1.5, dash = Pixels(drawn.Dash) },
         }).ToArray());
         layout.SetProperty("annotations", (object[])[.. Titles(place), .. place.Labels.Select(label => Annotation(label, place))]);
         return layout;
@@ -214,8 +214,12 @@ internal static class PlotlyDrawing
                 arrowcolor = label.Color,
                 borderpad = 0,
             };
-        double before = label.Anchor.X - label.Box.Left, share = before / label.Box.Width;
-        (string side, double dx) = share < 0.25 ? ("left", -before) : share > 0.75 ? ("right", label.Box.Right - label.Anchor.X) : ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X);
+        (string side, double dx) = label.Side switch
+        {
+            LabelSide.Left => ("left", label.Box.Left - label.Anchor.X),
+            LabelSide.Right => ("right", label.Box.Right - label.Anchor.X),
+            _ => ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X),
+        };
         return new
         {
             text = Html(label.Lines),
@@ -232,6 +236,8 @@ internal static class PlotlyDrawing
             bgcolor = "rgba(255,255,255,0.7)",
         };
     }
+
+    private static string Pixels(string dash) => dash.Replace(",", "px,", StringComparison.Ordinal) + "px";
 
     private static double Invert(double pixel, double origin, double length, Ticks ticks) =>
         ticks.From + (pixel - origin) / length * (ticks.To - ticks.From);

@@ -21,8 +21,8 @@ internal static class SvgDrawing
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {DrawingWidth} {N(layout.Height)}\" font-family=\"system-ui, sans-serif\" font-size=\"{FontSize}\" fill=\"{FigureLayout.Ink}\">");
         svg.Append(CultureInfo.InvariantCulture, $"<path fill=\"#FFFFFF\" d=\"M0 0H{DrawingWidth}V{N(layout.Height)}H0Z\"/>");
         AppendAxes(svg, layout);
-        foreach (Level level in figure.Levels)
-            svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{FigureLayout.Grey}\" stroke-dasharray=\"4,4\" d=\"M{N(layout.Plot.Left)} {N(layout.ToY(level.Y))}H{N(layout.Plot.Right)}\"/>");
+        foreach ((Level level, string dash) in figure.LevelDashes)
+            svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{FigureLayout.Grey}\" stroke-dasharray=\"{dash}\" d=\"M{N(layout.Plot.Left)} {N(layout.ToY(level.Y))}H{N(layout.Plot.Right)}\"/>");
         for (int i = 0; i < figure.Lines.Count; i++)
             if (figure.Lines[i].IsBars) AppendBars(svg, layout.ToBars(figure.Lines[i]), figure.LineStyles[i]);
         for (int i = 0; i < figure.Lines.Count; i++)
@@ -86,9 +86,16 @@ internal static class SvgDrawing
     {
         if (label.Leader != Leader.None)
             svg.Append(CultureInfo.InvariantCulture, $"<path stroke=\"{label.Color}\" d=\"M{N(label.Anchor.X)} {N(label.Anchor.Y)}L{N(label.LeaderEnd.X)} {N(label.LeaderEnd.Y)}\"/>");
-        svg.Append(CultureInfo.InvariantCulture, $"<g fill=\"{label.Color}\" stroke=\"#FFFFFF\" stroke-width=\"4\" stroke-linejoin=\"round\" paint-order=\"stroke\">");
+        // On the side of what it names it ends where it should, whatever the letters' true width.
+        (string side, double x) = label.Side switch
+        {
+            LabelSide.Left => ("", label.Box.Left),
+            LabelSide.Right => (" text-anchor=\"end\"", label.Box.Right),
+            _ => (" text-anchor=\"middle\"", label.Box.Left + label.Box.Width / 2),
+        };
+        svg.Append(CultureInfo.InvariantCulture, $"<g fill=\"{label.Color}\" stroke=\"#FFFFFF\" stroke-width=\"4\" stroke-linejoin=\"round\" paint-order=\"stroke\"{side}>");
         for (int i = 0; i < label.Lines.Count; i++)
-            AppendRuns(svg, label.Box.Left, label.Box.Top + i * layout.LineHeight + FontSize * 0.93, label.Lines[i]);
+            AppendRuns(svg, x, label.Box.Top + i * layout.LineHeight + FontSize * 0.93, label.Lines[i]);
         svg.Append("</g>");
     }
 

@@ -76,6 +76,7 @@ internal static class HandoutsCommand
             Units = parsed.GetValue(options.Units) == "si" ? DisplayUnits.SI : DisplayUnits.Aviation,
             Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
             Pdf = parsed.GetValue(options.Pdf),
+            HasEngine = parsed.GetValue(options.Engine),
             Fresh = parsed.GetValue(options.Fresh),
             CacheFolder = RepositoryFolder.Cache(workingFolder),
         };

@@ -72,7 +72,7 @@ public sealed class HandoutBuilder : IDisposable
         foreach (LessonNotebook unchanged in plan.Unchanged.Keys)
             runs.Report(unchanged, 1, 1, isUnchanged: true);
         List<MadeLesson> made = await runs.RunAsync(
-            plan.ToMake, input, new ArtefactChoice(options.Editions, options.Paper), cancellationToken).ConfigureAwait(false);
+            plan.ToMake, input, new ArtefactChoice(options.Editions, options.Paper, options.HasEngine), cancellationToken).ConfigureAwait(false);
         string? notPrinted = options.Pdf ? await PdfFiles.AddAsync(made, options, cache, progress, cancellationToken).ConfigureAwait(false) : null;
 
         var set = new PageSetBuilder(output.Present);

@@ -69,6 +69,9 @@ public sealed class HandoutOptions
     /// <summary>Whether each page gets a PDF beside it.</summary>
     public bool Pdf { get; init; }
 
+    /// <summary>Whether the folder with pages in which cells run is made beside, see <see cref="InPage.EngineFolder"/>: students' pages lead there.</summary>
+    public bool HasEngine { get; init; }
+
     /// <summary>Whether everything is computed anew, whatever the cache holds; the files are the same.</summary>
     public bool Fresh { get; init; }
 

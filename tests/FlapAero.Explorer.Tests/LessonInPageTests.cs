@@ -6,7 +6,6 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
-using FlapAero.Handouts.Tests;
 using PuppeteerSharp;
 using Browser = FlapAero.Handouts.Tests.Browser;
 using Tab = FlapAero.Handouts.Tests.Tab;
@@ -39,6 +38,18 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
         Assert.Equal(inProcess.Keys, inPage.Keys);
         Assert.All(inProcess, cell => Assert.Equal((cell.Key, Words(cell.Value)), (cell.Key, Words(inPage[cell.Key]))));
         Assert.True(inProcess.Values.Sum(output => Number().Count(Words(output))) > 30);
+    }
+
+    [Fact]
+    public async Task StudentPage_RunThisLessonHere_LeadsToCellsThatRun()
+    {
+        await using Tab tab = await browser.OpenAsync(made.StudentPage("00-start-here"), 1280);
+
+        await tab.Page.FocusAsync(".runs-here a");
+        await Task.WhenAll(tab.Page.WaitForNavigationAsync(), tab.Page.Keyboard.PressAsync("Enter"));
+
+        Assert.Equal(made.Page("00-start-here"), tab.Page.Url);
+        Assert.Equal("42", (await RunInFirstCellAsync(tab, "6 * 7")).Trim());
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public sealed class MadeEngine : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         (int code, string output, string error) = await Command.RunAsync(RepositoryRoot.Path(""), "dotnet",
-            [Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll"), "handouts", "--edition", "notebook", "--engine", "--out", _folder]);
+            [Path.Combine(AppContext.BaseDirectory, "FlapAero.Cli.dll"), "handouts", "--edition", "student", "--engine", "--out", _folder]);
         Assert.True(code == 0, $"{output}\n{error}");
     }
 
@@ -26,6 +26,9 @@ public sealed class MadeEngine : IAsyncLifetime
 
     /// <summary>A student's notebook.</summary>
     public string Notebook(string lesson) => File.ReadAllText(Path.Combine(_folder, lesson + ".ipynb"));
+
+    /// <summary>The address of its page for students.</summary>
+    public string StudentPage(string lesson) => new Uri(Path.Combine(_folder, lesson + ".html")).AbsoluteUri;
 
     /// <summary>The address of the page in which it runs.</summary>
     public string Page(string lesson) => new Uri(Path.Combine(_folder, "engine", lesson + ".html")).AbsoluteUri;

@@ -21,6 +21,14 @@ internal sealed class Folder : IDisposable
 
     public string Read(string name) => File.ReadAllText(Page(name));
 
+    public async Task BuildAsync(bool hasEngine)
+    {
+        using KernelTurn turn = await KernelTurn.TakeAsync();
+        using var builder = new HandoutBuilder();
+        var options = new HandoutOptions(Notebooks, Output, []) { HasEngine = hasEngine, CacheFolder = Path.Combine(_root, "cache") };
+        await builder.BuildAsync(options, null, TestContext.Current.CancellationToken);
+    }
+
     public async Task<IReadOnlyList<string>> BuildAsync(IProgress<HandoutProgress>? progress = null, params string[] lessons)
     {
         using KernelTurn turn = await KernelTurn.TakeAsync();

@@ -22,6 +22,18 @@ public sealed class HandoutBuilderTests
     }
 
     [Fact]
+    public async Task BuildAsync_WithTheEngineAndWithout_MakesTheStudentsPageAnew()
+    {
+        using Folder folder = new Folder().With("01-turn.ipynb", NotebookText.Sound());
+        const string Way = "href=\"engine/01-turn.html\"";
+        foreach (bool hasEngine in (bool[])[false, true, false])
+        {
+            await folder.BuildAsync(hasEngine);
+            Assert.Equal(hasEngine, folder.Read("01-turn.html").Contains(Way, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
     public async Task BuildAsync_SecondLessonFails_WritesNothingOfTheFirst()
     {
         using Folder folder = new Folder().With("01-turn.ipynb", NotebookText.Sound())

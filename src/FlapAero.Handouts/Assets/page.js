@@ -26,6 +26,8 @@
     for (const details of opened.splice(0)) details.open = false;
   };
 
+  // Where a browser prints nothing in a page's margins, the caution stands inside them.
+  document.documentElement.classList.toggle("without-margins", !window.CSSMarginRule);
   tabStops();
   openForLink();
   addEventListener("hashchange", openForLink);

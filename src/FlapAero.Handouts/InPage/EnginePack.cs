@@ -23,7 +23,7 @@ internal static class EnginePack
     private static readonly string[] Unneeded =
     [
         "Microsoft.VisualBasic", "System.Net.", "System.Linq.Async", "System.Linq.Parallel",
-        "System.Linq.Queryable", "System.Text.Encoding.CodePages", "System.Formats", "System.Web", "System.Windows",
+        "System.Linq.Queryable", "System.Text.Encoding.CodePages", "System.Formats", "System.Web.dll", "System.Windows",
         "System.IO.Pipes", "System.IO.Isolated", "System.IO.FileSystem.", "System.ServiceModel", "System.ServiceProcess", "WindowsBase",
         "System.Threading.Tasks.Dataflow", "System.Configuration",
     ];

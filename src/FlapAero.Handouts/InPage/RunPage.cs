@@ -18,7 +18,9 @@ internal static class RunPage
         <p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
         and ask no network. Shift and Enter run the cell that you write in.</p>
         <p class="press"><button type="button" data-do="all">Run all</button> <button type="button" data-do="stop" disabled>Stop</button>
-        <button type="button" data-do="again">Start again</button> <button type="button" data-do="save">Save as a notebook</button></p>
+        <button type="button" data-do="again">Start again</button> <button type="button" data-do="save">Save as a notebook</button>
+        <button type="button" data-do="open">Open a saved notebook</button> <button type="button" data-do="back" hidden>Bring back what was here</button>
+        <input type="file" accept=".ipynb" aria-label="A saved notebook" hidden></p>
         <p role="status" class="engine-state">Press Run: the engine comes with the first cell, which takes some seconds.</p>
         </section>
 
@@ -35,6 +37,18 @@ internal static class RunPage
         </style>
 
         """;
+
+    /// <summary>What a lesson's page for students says of the page in which its cells run: the way there, or how it is made.</summary>
+    public static string WayThere(string stem, bool isMade) => isMade
+        ? $"""
+            <aside class="facts runs-here" aria-label="Running the cells"><p><a href="{EngineFolder.Name}/{stem}.html">Run this lesson here</a>: its cells run in a page, with nothing
+            installed and nothing sent anywhere; the folder <code>{EngineFolder.Name}</code> must lie beside this page.</p></aside>
+
+            """
+        : """
+            <aside class="facts runs-here" aria-label="Running the cells"><p>Cells run in no page here; whoever makes these pages adds such pages with <code>handouts --engine</code>.</p></aside>
+
+            """;
 
     /// <summary>The page of a student's notebook.</summary>
     public static string Of(string stem, string notebook, Paper paper)

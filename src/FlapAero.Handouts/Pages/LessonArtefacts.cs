@@ -44,7 +44,7 @@ internal static class LessonArtefacts
         {
             Edition.Key => new Artefact(name, KeyPage.Of(lesson, mathematics, choice.Paper), false, true),
             Edition.Notebook => new Artefact(name, StudentNotebook.Of(lesson), true, false),
-            _ => new Artefact(name, new LessonPage(lesson, edition, mathematics, choice.Paper).ToHtml(), edition == Edition.Student, true),
+            _ => new Artefact(name, new LessonPage(lesson, edition, mathematics, choice.Paper, choice.HasEngine).ToHtml(), edition == Edition.Student, true),
         };
     }
 

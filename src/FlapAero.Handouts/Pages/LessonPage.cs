@@ -1,5 +1,6 @@
 using System.Globalization;
 using FlapAero.Charts;
+using FlapAero.Handouts.InPage;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
@@ -13,7 +14,7 @@ namespace FlapAero.Handouts.Pages;
 /// for a cell that opens a part of the lesson, and an h3 for a computation, which belongs to the part before it; a commit
 /// and a check belong to the cell before them and have none. Problems stand as h3 under one h2.
 /// </remarks>
-internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics, Paper paper)
+internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics, Paper paper, bool hasEngine = false)
 {
     private readonly PageBody _body = new(mathematics);
     /// <summary>Paper folds nothing: it says so.</summary>
@@ -69,7 +70,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         ? "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>This is the instructor's page.</strong> "
             + "It holds the answers, the worked solutions and the notes for teaching: it is not for handing out. "
             + "On a screen the answers stay folded until you open them; on paper they are printed.</p></aside>\n" + Projector.Start
-        : (_hasAnswers ? TryIt.Note : "") + TryIt.Kept + (_hasFold ? OnPaper : "");
+        : (_hasAnswers ? TryIt.Note : "") + TryIt.Kept + RunPage.WayThere(Notebook.Stem, hasEngine) + (_hasFold ? OnPaper : "");
 
     private void Write(LessonCell cell, LessonCell? before)
     {

@@ -1,3 +1,4 @@
+using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
@@ -41,6 +42,22 @@ public sealed class ArtefactTests(ApproachSpeedArtefacts lesson)
         Assert.Equal(7, made.Count);
         Assert.All(made, a => Assert.Contains("@page { size: Letter }", a.Content, StringComparison.Ordinal));
         Assert.All(lesson.All.Where(a => a.IsPrintable), a => Assert.Contains("@page { size: A4 }", a.Content, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void StudentPage_WithTheEngine_LeadsToThePageInWhichItRuns()
+    {
+        using var mathematics = new Mathematics();
+        var choice = new ArtefactChoice(new HashSet<Edition> { Edition.Student, Edition.Instructor }, HasEngine: true);
+
+        string[] made = [.. LessonArtefacts.Of(lesson.Lesson, mathematics, choice).Select(artefact => artefact.Content)];
+
+        const string Way = "<a href=\"engine/04-approach-speed.html\">Run this lesson here</a>";
+        Assert.Contains(Way, made[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("engine/", made[1], StringComparison.Ordinal);
+        IElement without = Page(ApproachSpeedArtefacts.Student).QuerySelector(".runs-here")!;
+        Assert.Null(without.QuerySelector("a"));
+        Assert.Contains("handouts --engine", without.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

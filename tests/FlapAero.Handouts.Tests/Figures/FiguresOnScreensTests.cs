@@ -26,6 +26,9 @@ public sealed class FiguresOnScreensTests(MeasuredLessons lessons) : IClassFixtu
     public void Lines_InEverySize_AreAsThickAsLettersAreLarge() => None(size => size.Lines);
 
     [Fact]
+    public void Lines_WithoutColour_DifferAndAreNamedByTheLabelsNextToThem() => None(size => size.Grey);
+
+    [Fact]
     public void Screens_OnAProjector_EachHoldSomethingToSee() => None(size => size.Empty);
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using FlapAero.Tests;
 using PuppeteerSharp;
 
 namespace FlapAero.Handouts.Tests.Figures;
@@ -8,42 +7,33 @@ namespace FlapAero.Handouts.Tests.Figures;
 /// Every lesson's page looked at once in each size: a phone of 320 and of 390 pixels, a laptop, paper's still drawings,
 /// and each screen of a projector of 720 and of 1080 lines. One page load a lesson; the window is resized.
 /// </summary>
-public sealed class MeasuredLessons(Browser browser) : IAsyncLifetime
+public sealed class MeasuredLessons(Browser browser, LessonPages pages) : IAsyncLifetime
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("flapaero-").FullName;
-
     /// <summary>What was found of each lesson in each size.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Measured>> Lessons { get; private set; } = new Dictionary<string, IReadOnlyList<Measured>>();
 
     public async ValueTask InitializeAsync()
     {
-        // What was run before and has not changed is not run again.
-        var options = new HandoutOptions(RepositoryRoot.Path("notebooks"), _folder, [])
-        {
-            Editions = new HashSet<Edition> { Edition.Instructor },
-            CacheFolder = RepositoryRoot.Path("artifacts/cache"),
-        };
-        using (await KernelTurn.TakeAsync())
-        using (var builder = new HandoutBuilder())
-            await builder.BuildAsync(options, null, TestContext.Current.CancellationToken);
-        using var script = new StreamReader(typeof(MeasuredLessons).Assembly.GetManifestResourceStream("measure.js")!);
-        string measure = await script.ReadToEndAsync(TestContext.Current.CancellationToken);
+        string measure = await ScriptAsync("measure.js"), grey = await ScriptAsync("measure-grey.js");
         var lessons = new SortedDictionary<string, IReadOnlyList<Measured>>(StringComparer.Ordinal);
         await using Tab tab = await browser.OpenAsync("about:blank", 1280);
-        foreach (string page in Directory.GetFiles(_folder, "*.instructor.html").Order(StringComparer.Ordinal))
+        foreach (string page in await pages.OfInstructorAsync())
         {
             await tab.Page.SetViewportAsync(new ViewPortOptions { Width = 1280, Height = 720 });
             await tab.Page.GoToAsync(new Uri(page).AbsoluteUri);
+            await tab.AskAsync<JsonElement?>(grey);
             await tab.AskAsync<JsonElement?>(measure);
             lessons.Add(Path.GetFileName(page).Split('.')[0], await MeasureAsync(tab));
         }
         Lessons = lessons;
     }
 
-    public ValueTask DisposeAsync()
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private static async Task<string> ScriptAsync(string name)
     {
-        Directory.Delete(_folder, recursive: true);
-        return ValueTask.CompletedTask;
+        using var script = new StreamReader(typeof(MeasuredLessons).Assembly.GetManifestResourceStream(name)!);
+        return await script.ReadToEndAsync(TestContext.Current.CancellationToken);
     }
 
     private static async Task<IReadOnlyList<Measured>> MeasureAsync(Tab tab)
@@ -72,7 +62,9 @@ public sealed class MeasuredLessons(Browser browser) : IAsyncLifetime
 /// <param name="Screens">The screens of a projected lesson.</param>
 /// <param name="Labels">Labels on labels, and labels that leave their figure.</param>
 /// <param name="Lines">Lines too thin or too thick for their letters.</param>
+/// <param name="Grey">Lines that look alike without their colours, and labels that could be another line's.</param>
 /// <param name="Empty">Screens without anything but a heading.</param>
 /// <param name="Covered">What lies under a bar.</param>
 public sealed record Measured(
-    string[] Figures, int Looked, int Screens, string[] Labels, string[] Lines, string[] Empty, string[] Covered);
+    string[] Figures, int Looked, int Screens, string[] Labels, string[] Lines, string[] Grey, string[] Empty,
+    string[] Covered);

@@ -68,6 +68,7 @@ window.flapaero = (() => {
       const where = `${nameOf(figure)}, ${size}${state}`;
       found.labels.push(...faultsOf(drawing, where));
       found.lines.push(...thinOf(drawing, where));
+      found.grey.push(...isPicture(figure) ? flapaeroGrey.ofPicture(drawing, where) : flapaeroGrey.ofLive(drawing, where));
       found.looked++;
     };
     if (!input) look("");
@@ -95,7 +96,7 @@ window.flapaero = (() => {
     }
     return found;
   };
-  const nothing = () => ({ figures: [], looked: 0, screens: 0, labels: [], lines: [], empty: [], covered: [] });
+  const nothing = () => ({ figures: [], looked: 0, screens: 0, labels: [], lines: [], grey: [], empty: [], covered: [] });
   // The still drawings, which paper and viewers without scripts show.
   const ofStill = async () => {
     const found = nothing();
@@ -104,6 +105,7 @@ window.flapaero = (() => {
       const drawing = figure.querySelector(".plot-drawing svg"), where = nameOf(figure) + ", still";
       found.labels.push(...faultsOf(drawing, where));
       found.lines.push(...thinOf(drawing, where));
+      found.grey.push(...flapaeroGrey.ofStill(drawing, JSON.parse(figure.querySelector("script.plot-data").textContent).data, where));
       found.looked++;
       figure.classList.add("is-drawn", "is-coming");
     }

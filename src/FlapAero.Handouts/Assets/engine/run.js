@@ -125,6 +125,60 @@
     tell("Saved: the notebook opens in Jupyter too.");
   };
 
+  const textOf = (source) => Array.isArray(source) ? source.join("") : source;
+  const isSource = (source) => typeof source === "string" || (Array.isArray(source) && source.every((line) => typeof line === "string"));
+
+  // What a saved notebook writes into which field; a file that is no notebook of this lesson is refused with the reason.
+  const read = (name, text) => {
+    const refuse = (why) => { throw new Error(`“${name}” ${why} Nothing was changed.`); };
+    let notebook;
+    try {
+      notebook = JSON.parse(text);
+    } catch {
+      refuse("is no notebook: it is not the JSON text that “Save as a notebook” or Jupyter writes.");
+    }
+    if (!notebook || !Array.isArray(notebook.cells)) refuse("is no notebook: it has no list of cells.");
+    const own = JSON.parse(document.getElementById("notebook").textContent).metadata.flapaero;
+    const about = notebook.metadata && notebook.metadata.flapaero;
+    if (!about) refuse("is a notebook, but of no lesson of FlapAero.");
+    if (about.lesson !== own.lesson || about.title !== own.title) refuse(`is lesson ${about.lesson}, “${about.title}”, and this page is lesson ${own.lesson}, “${own.title}”: open it on its own lesson's page.`);
+    const sources = new Map(notebook.cells.filter((cell) => cell && cell.cell_type === "code" && isSource(cell.source)).map((cell) => ["code-" + cell.id, textOf(cell.source)]));
+    const fields = cells.map((cell) => cell.querySelector("textarea")).filter((field) => !field.readOnly);
+    const values = new Map(fields.filter((field) => sources.has(field.id)).map((field) => [field, sources.get(field.id)]));
+    if (values.size === 0) refuse("holds none of the cells that are written in on this page.");
+    return { values, missing: fields.length - values.size, more: sources.size - cells.filter((cell) => sources.has("code-" + cell.dataset.cell)).length };
+  };
+  const write = (values) => {
+    for (const [field, value] of values) {
+      if (field.value === value) continue;
+      field.value = value;
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+      const cell = field.closest(".run-code");
+      cell.querySelector(".output").replaceChildren();
+      delete cell.dataset.ran;
+    }
+  };
+
+  const chooser = document.querySelector(".engine input[type=file]");
+  let before = null;
+  const open = async () => {
+    const file = chooser.files[0];
+    if (!file) return;
+    try {
+      const { values, missing, more } = read(file.name, await file.text());
+      before = new Map([...values.keys()].map((field) => [field, field.value]));
+      write(values);
+      button("back").hidden = false;
+      const count = (number, words) => number === 0 ? "" : ` ${number} ${number === 1 ? "cell" : "cells"} ${words}.`;
+      tell(`Opened: “${file.name}”. Press Run all.${count(missing, "of this page it does not have; they stay as they were")}${count(more, "of it this page does not have; they are not shown")}`);
+    } catch (e) {
+      tell(e.message);
+    } finally {
+      // The same file can be chosen again once it is put right.
+      chooser.value = "";
+    }
+  };
+
   for (const cell of cells) {
     const field = cell.querySelector("textarea");
     cell.querySelector("[data-do=run]").addEventListener("click", () => runAll([cell]));
@@ -149,5 +203,12 @@
     }
   });
   button("save").addEventListener("click", save);
+  button("open").addEventListener("click", () => chooser.click());
+  chooser.addEventListener("change", open);
+  button("back").addEventListener("click", () => {
+    write(before);
+    button("back").hidden = true;
+    tell("What was here before the notebook was opened is back.");
+  });
   setMaths(document.querySelector("main"));
 })();
