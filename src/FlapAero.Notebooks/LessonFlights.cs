@@ -163,30 +163,4 @@ public static class LessonFlights
         return Speed.FromKnots(speeds.MinBy(knots =>
             Math.Abs(configuration.OnPath(air.CalibratedKnots(knots), -down).PitchAttitude.Degrees - nose.Degrees)));
     }
-
-    /// <summary>The usual landing with no wind on a dry, level runway, seen every half a second.</summary>
-    /// <param name="configuration">The aeroplane as it lands.</param>
-    /// <param name="air">The air.</param>
-    /// <param name="fasterBy">How much too fast it crosses the threshold; on speed where none is given.</param>
-    /// <returns>The landing.</returns>
-    public static LandingResult Land(this Configuration configuration, Air air, Speed fasterBy = default) =>
-        LandingSetup.For(configuration, air: air).FasterBy(fasterBy).Flown();
-
-    /// <summary>The same landing with another speed over the threshold.</summary>
-    /// <param name="landing">The landing.</param>
-    /// <param name="change">What is added to the speed.</param>
-    /// <returns>The changed landing.</returns>
-    public static LandingSetup FasterBy(this LandingSetup landing, Speed change)
-    {
-        ArgumentNullException.ThrowIfNull(landing);
-        return landing with { Technique = landing.Technique with { ThresholdSpeed = landing.Technique.ThresholdSpeed + change } };
-    }
-
-    /// <summary>A landing that may be flown, flown and seen every half a second.</summary>
-    /// <param name="landing">The landing.</param>
-    /// <param name="interval">How often it is seen.</param>
-    /// <returns>The landing from the threshold to the stop.</returns>
-    /// <exception cref="InvalidOperationException">The landing is refused; the message says why.</exception>
-    public static LandingResult Flown(this LandingSetup landing, Duration? interval = null) =>
-        Landing.Fly(landing, interval: interval ?? Duration.FromSeconds(0.5)).Value;
 }
