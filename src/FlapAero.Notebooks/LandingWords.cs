@@ -23,6 +23,12 @@ public static class LandingWords
     /// <returns>Such as "200 ft to spare".</returns>
     public static Words Stands(Length left) => left < Length.Zero ? (Words)$"{-left} short" : $"{left} to spare";
 
+    /// <summary>Whether a runway has room for a landing.</summary>
+    /// <param name="left">What is left of it.</param>
+    /// <returns>Such as "has 200 ft to spare".</returns>
+    public static Words Room(Length left) =>
+        left < Length.Zero ? (Words)$"is {-left} too short" : $"has {left} to spare";
+
     /// <summary>The bank that the turn to final takes from a place.</summary>
     /// <param name="bank">The bank in degrees; none where no bank makes the centreline.</param>
     /// <returns>Such as "takes 30°".</returns>
