@@ -81,6 +81,6 @@ public sealed class LessonFlightsTests
     [Fact]
     public void Kept_ProseWithValues_IsMarkdownInWhichNoValueIsMarkup() =>
         Assert.Equal(
-            "**Name** a\\*b\\_c, $x = 1.5$, \\$5",
+            "**Name** a\\*b\\_c, $x = 1.50$, \\$5",
             Lesson.Begin().Say($"**Name** {"a*b_c"}, $x = {1.5}$, {"$5"}").Kept().Markdown);
 }
