@@ -28,7 +28,8 @@ internal static class Formatters
 
     /// <summary>
     /// From now on, in this process, checks and problems leave a kernel in two outputs: what students may see, and the
-    /// key. The kernel that makes the handouts asks for it; a notebook in Jupyter never holds a key.
+    /// key; prose leaves it as HTML and as Markdown. The kernel that makes the handouts asks for it; a notebook in Jupyter never
+    /// holds a key.
     /// </summary>
     internal static void KeepKeysApart()
     {
@@ -40,6 +41,7 @@ internal static class Formatters
             new KeyFormatter<Problem>(problem => problem.Kept()),
             new HtmlFormatter<CheckResult>((_, _) => { }),
             new KeyFormatter<CheckResult>(check => check.Kept()),
+            new KeyFormatter<Said>(said => said.Kept()),
         ];
         foreach (ITypeFormatter formatter in apart)
             Formatter.Register(formatter);

@@ -42,6 +42,12 @@ public sealed partial class Lesson
     /// <summary>The units in which the lesson shows its quantities.</summary>
     public DisplayUnits Units { get; }
 
+    /// <summary>Whether the aeroplane has one flap setting only, so that with flaps and without are the same.</summary>
+    public bool HasOneSetting => Aeroplane.FlapSettings.Count == 1;
+
+    /// <summary>A sentence, after a space, that says so; empty where there are more settings.</summary>
+    public string OneSetting => HasOneSetting ? " It has one flap setting only: up and full are the same here." : "";
+
     /// <summary>Begins a lesson: makes the kernel show figures, quantities and results; may be called any number of times.</summary>
     /// <param name="seed">The seed of the problems.</param>
     /// <param name="aeroplane">The aeroplane; <see cref="DemoAeroplanes.TrainerH4"/> where none is given.</param>

@@ -35,6 +35,19 @@ internal static partial class Prose
         string Value(Match match) => values[int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture)];
     }
 
+    /// <summary>The words as Markdown, with no sign of a value read as markup; in maths values stand as TeX.</summary>
+    internal static string Markdown(Words words)
+    {
+        bool isMaths = false;
+        return words.Join(
+            literal =>
+            {
+                isMaths ^= literal.Count(c => c == '$') % 2 == 1;
+                return literal;
+            },
+            value => isMaths ? Tex(value) : MarkdownSigns().Replace(value, "\\$0"));
+    }
+
     /// <summary>A value inside maths: digits as they are, all else as upright text.</summary>
     private static string Tex(string value)
     {
@@ -56,6 +69,9 @@ internal static partial class Prose
 
     [GeneratedRegex("\uE000(\\d+)\uE001", RegexOptions.CultureInvariant)]
     private static partial Regex Placeholder();
+
+    [GeneratedRegex(@"[\\`*_\[\]<>$#|]", RegexOptions.CultureInvariant)]
+    private static partial Regex MarkdownSigns();
 
     [GeneratedRegex("^[\u2212+]?[0-9\u202F]+(\\.[0-9]+)?$", RegexOptions.CultureInvariant)]
     private static partial Regex PlainNumber();

@@ -26,13 +26,18 @@ public sealed class Said : LessonResult
     private readonly string _html;
     private readonly string _text;
 
-    internal Said(Words words) => (_html, _text) = (Prose.Html(words), words.ToString());
+    private readonly string _markdown;
+
+    internal Said(Words words) => (_html, _text, _markdown) = (Prose.Html(words), words.ToString(), Prose.Markdown(words));
 
     /// <inheritdoc/>
     public override string ToHtml() => $"<div class=\"said\">{_html}</div>";
 
     /// <inheritdoc/>
     public override string ToString() => _text;
+
+    /// <summary>The prose for a cell of a notebook that is prose.</summary>
+    internal KeyOutput Kept() => new(ToHtml()) { Markdown = _markdown };
 }
 
 /// <summary>A prediction against the result. Immutable.</summary>

@@ -35,7 +35,7 @@ internal static class ExpectedReadings
             new("lift-at-the-reference-speeds", "highest of full flap", 0,
                 "full.Flaps.Lift.MaximumLiftCoefficient, full.Flaps.Lift.StallAngle.Degrees"),
             new("lift-along-the-wing", "flaps up and flaps down meet", 0,
-                "new Func<double>(() => { var (a, b) = (Wing(5), Wing(0)); return Enumerable.Range(1, 98).Select(i => i / 100.0).First(s => PerSpan(a, s) < PerSpan(b, s)); })()"),
+                "new Func<double>(() => { var (a, b) = (wing.With(5), wing.With(0)); return Enumerable.Range(1, 98).Select(i => i / 100.0).First(s => a.LoadAt(s, same).CirculationRatio < b.LoadAt(s, same).CirculationRatio); })()"),
             new("where-the-stall-begins", "first stall", 1,
                 "flapped, double.NaN"),
             new("the-nose-at-every-speed", "flaps up meets full-flap picture", 0,
@@ -46,7 +46,7 @@ internal static class ExpectedReadings
         "drag-and-the-angle-of-descent" =>
         [
             new("drag-in-its-parts-flaps-up", "without lift and for lift meet", 0,
-                "stall * Math.Sqrt(up.Flaps.Lift.MaximumLiftCoefficient / Math.Sqrt(polar.ZeroLiftDragCoefficient / polar.InducedFactor)), 50 / up.BestGlide(air).LiftToDrag"),
+                "up.StallSpeed(air).Calibrated.Knots * Math.Sqrt(up.Flaps.Lift.MaximumLiftCoefficient / Math.Sqrt(up.Flaps.Drag.ZeroLiftDragCoefficient / up.Flaps.Drag.InducedFactor)), 50 / up.BestGlide(air).LiftToDrag"),
             new("drag-in-its-parts-flaps-up", "lowest of all drag", 0,
                 "100 / up.BestGlide(air).LiftToDrag, up.BestGlide(air).Airspeed.Calibrated.Knots"),
             new("throttle-closed-at-every-speed", "lowest of flaps up", 0,
@@ -87,7 +87,7 @@ internal static class ExpectedReadings
             new("one-excess-three-ways", "too high, up", 0,
                 "0, 100, Final(ours, hundred).Feet, 0"),
             new("where-it-comes-out", "the wheels touch, up", 1,
-                "Landed(up, Over(up, Length.Zero)).TouchdownDistance.Feet + Further(up, hundred).Feet"),
+                "asMeant.Landing.TouchdownDistance.Feet + fromHigh.Further.Feet"),
         ],
         "round-out-and-float" =>
         [
@@ -129,12 +129,12 @@ internal static class ExpectedReadings
             new("what-each-switch-buys", "highest of minutes", 1,
                 "fresh.Left(0.55).Endurance(loads.Skip(5)).Minutes, 5"),
             new("left-over-while-one-waits", "runway 24", 1,
-                "0, Left(Quillmere.Runway24, At(0), new Wind(wind.From, Speed.FromKnots(14))).Feet"),
+                "0, Left(Quillmere.Runway24, aeroplane.MassAfter(0), new Wind(wind.From, Speed.FromKnots(14))).Feet"),
         ],
         "how-much-landings-vary" =>
         [
             new("where-the-wheels-touch", "nineteen of twenty touch, up", 1,
-                "Stretch(held[5].Up).Feet"),
+                "Stretch(Pilot(up, 5).Fly(1000)).Feet"),
             new("what-moves-the-touchdown", "speed is zero", 0,
                 "0"),
             new("what-the-landings-so-far-can-say", "at least", 0,

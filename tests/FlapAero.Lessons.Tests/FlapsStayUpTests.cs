@@ -83,7 +83,7 @@ public sealed class FlapsStayUpTests
     }
 
     private static string Plain(IReadOnlyDictionary<string, CellResult> results, string id) =>
-        string.Concat(results[id].Outputs.Select(output => output.Text)).Replace('\u00a0', ' ').Replace("\u202f", "", StringComparison.Ordinal).Replace('\u2212', '-');
+        string.Concat(results[id].Outputs.Select(output => output.Text)).Replace('\n', ' ').Replace('\u00a0', ' ').Replace("\u202f", "", StringComparison.Ordinal).Replace('\u2212', '-');
 
     private static double Feet(string text, string after)
     {

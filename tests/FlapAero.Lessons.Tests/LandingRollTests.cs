@@ -16,7 +16,7 @@ public sealed class LandingRollTests
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Flown(At(up, Quillmere.Tuesday, r06, Speed.Zero)).StopDistance;", "without wind")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = wrongEnd.TouchdownDistance;", "where the wheels touch")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = wrongEnd.GroundRoll;", "the roll alone")]
-    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Flown(At(up, friday, r06, Ahead(Quillmere.Tuesday, r06))).StopDistance;", "hot air")]
+    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Flown(At(up, friday, r06, Quillmere.Tuesday.HeadwindOn(r06))).StopDistance;", "hot air")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Fly(full, Quillmere.Tuesday, r06).StopDistance;", "with full flap")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Length.FromFeet(wrongEnd.StopDistance.Meters);", "in metres")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = planned;", "margin is missing")]

@@ -35,7 +35,7 @@ public sealed partial class LandingsVaryTests
         // Twelve thousand landings (with an input exact, six thousand; ±2.5 kt, five thousand) drawn in C++ by a generator of its own, each stepped by 3 ms
         // from the aeroplane's file alone. Two thousand know a mean to 13 ft, a stretch to 35 ft, a share to 3 points, three times its error.
         IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync("how-much-landings-vary", aeroplane)).Results;
-        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.ForInstructor));
+        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.ForInstructor)).Replace('\n', ' ');
         double[][] counted = Rows(Said("counted")), parts = Rows(Said("what-to-practise-first"));
 
         Assert.InRange(counted[0][0], mean - 15, mean + 15);

@@ -25,8 +25,8 @@ internal sealed partial class LessonRun
     public static Task<LessonRun> OfAsync(string slug, string aeroplane = Usual) =>
         Runs.GetOrAdd((slug, aeroplane), _ => new(() => StartAsync(slug, aeroplane))).Value;
 
-    /// <summary>All that a cell said.</summary>
-    public string Said(string cell) => string.Concat(Results[cell].Outputs.Select(output => output.ForInstructor));
+    /// <summary>All that a cell said, whatever lines its prose stands in.</summary>
+    public string Said(string cell) => string.Concat(Results[cell].Outputs.Select(output => output.ForInstructor)).Replace('\n', ' ');
 
     /// <summary>Runs more code where the lesson has been run.</summary>
     public async Task<CellResult> RunAsync(string code)

@@ -9,12 +9,12 @@ public sealed class PowerTests
     private const string Today = "var today = aeroplane.Configure(aeroplane.FlapsUp, aeroplane.MaximumMass * 0.9);\nvar steeper = Angle.FromDegrees(4);\n";
 
     [Theory]
-    [InlineData("my-engine-speed", "Turning(today, today.ReferenceSpeed(air), path)", "for the lesson's path")]
-    [InlineData("my-engine-speed", "Turning(up, upSpeed, steeper)", "at maximum weight and its speed")]
-    [InlineData("my-engine-speed", "Turning(today, upSpeed, steeper)", "at the speed for maximum weight")]
-    [InlineData("my-engine-speed", "Turning(aeroplane.Configure(aeroplane.FullFlaps, today.Mass), aeroplane.Configure(aeroplane.FullFlaps, today.Mass).ReferenceSpeed(air), steeper)", "with full flap")]
-    [InlineData("my-engine-speed", "Turning(today, today.ReferenceSpeed(air), Angle.Zero)", "for level flight")]
-    [InlineData("my-engine-speed", "Turning(today, today.ReferenceSpeed(air), -steeper)", "for a climb")]
+    [InlineData("my-engine-speed", "today.EngineSpeed(today.ReferenceSpeed(air), path)", "for the lesson's path")]
+    [InlineData("my-engine-speed", "up.EngineSpeed(upSpeed, steeper)", "at maximum weight and its speed")]
+    [InlineData("my-engine-speed", "today.EngineSpeed(upSpeed, steeper)", "at the speed for maximum weight")]
+    [InlineData("my-engine-speed", "aeroplane.Configure(aeroplane.FullFlaps, today.Mass).EngineSpeed(aeroplane.Configure(aeroplane.FullFlaps, today.Mass).ReferenceSpeed(air), steeper)", "with full flap")]
+    [InlineData("my-engine-speed", "today.EngineSpeed(today.ReferenceSpeed(air), Angle.Zero)", "for level flight")]
+    [InlineData("my-engine-speed", "today.EngineSpeed(today.ReferenceSpeed(air), -steeper)", "for a climb")]
     [InlineData("my-engine-speed", "RotationalSpeed.FromRevolutionsPerMinute(21.9)", "revolutions per second")]
     [InlineData("my-speed-of-least-thrust", "bottom.Calibrated", "at maximum weight")]
     [InlineData("my-speed-of-least-thrust", "bottom.Calibrated * 0.9", "square root of the weight")]

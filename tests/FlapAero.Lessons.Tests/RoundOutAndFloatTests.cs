@@ -29,7 +29,7 @@ public sealed class RoundOutAndFloatTests
         // The landing's equations stepped by 0.5 ms in another language, from the aeroplane's file alone (H4: 337.9, 11.86 %, 84.15 %, 194.5; L2:
         // 358.0, 19.43 %, 86.43 %, 208.4). Carried: C_L level over the C_L that just carries the weight 8 kt above the end of the float.
         IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync("round-out-and-float", aeroplane)).Results;
-        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
+        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text)).Replace('\n', ' ');
 
         Assert.Contains($"{later}\u00a0ft", Said("the-prediction-tested"), StringComparison.Ordinal);
         Assert.Contains($"{laterFull}\u00a0ft", Said("where-the-extra-speed-goes"), StringComparison.Ordinal);

@@ -47,7 +47,7 @@ public sealed class StartHereTests
         double stall = new HandAeroplane(RepositoryRoot.Path("data/aeroplanes/" + file)).Stall("up");
         Assert.Equal(double.Parse(meant, System.Globalization.CultureInfo.InvariantCulture), 1.3 * stall, 0.06);
         IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
-        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
+        string Said(string id) => string.Concat(results[id].Outputs.Select(output => output.Text)).Replace('\n', ' ');
 
         Assert.Contains($"{meant}\u00a0kt", Said("the-aeroplane-and-its-speeds"), StringComparison.Ordinal);
         Assert.Contains($"{flown}\u00a0kt", Said("what-the-two-needles-say"), StringComparison.Ordinal);

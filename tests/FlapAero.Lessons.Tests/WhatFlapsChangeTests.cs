@@ -10,11 +10,11 @@ public sealed class WhatFlapsChangeTests
     private const string Today = "var today = aeroplane.Configure(aeroplane.FlapsUp, (aeroplane.MinimumMass + aeroplane.MaximumMass) / 2);\n";
 
     [Theory]
-    [InlineData("Below(On(up))", "at maximum weight, or at this weight's own reference speed")]
+    [InlineData("onUp.BelowLevelLine()", "at maximum weight, or at this weight's own reference speed")]
     [InlineData("today.OnPath(upSpeed, -path).AngleOfAttack", "incidence is missing")]
     [InlineData("today.OnPath(upSpeed, -path).PitchAttitude", "against the horizon")]
-    [InlineData("Below(today.OnPath(upSpeed, -path)) + path", "path has dropped out")]
-    [InlineData("Below(On(full))", "with full flap")]
+    [InlineData("today.OnPath(upSpeed, -path).BelowLevelLine() + path", "path has dropped out")]
+    [InlineData("onFull.BelowLevelLine()", "with full flap")]
     [InlineData("Angle.FromDegrees(25)", "too high")]
     public Task BelowTheLevelLine_WrongAnswer_SaysWhatIsWrong(string written, string words) =>
         LessonRun.RefusesAsync(Slug, "my-angle-below-the-level-line", $"{Today}var myAngle = {written};", "is-it-the-right-angle", words);
@@ -69,7 +69,11 @@ public sealed class WhatFlapsChangeTests
         // Whatever the flap does, the mean over the half span stays 1: the trapezium misses about half a per cent at the tip.
         await run.RunAsync("""
             foreach (var degrees in new[] { 0.0, 20, 40 })
-                if (Math.Abs(stations.Average(s => PerSpan(Wing(degrees), s)) - 1) > 0.015) throw new Exception($"{degrees}: {stations.Average(s => PerSpan(Wing(degrees), s))}");
+            {
+                var line = wing.With(degrees);
+                var mean = Samples.Between(0, 0.99, 0.01).Average(s => line.LoadAt(s, same).CirculationRatio * 2 * line.Planform.AspectRatio / same);
+                if (Math.Abs(mean - 1) > 0.015) throw new Exception($"{degrees}: {mean}");
+            }
             """);
     }
 

@@ -91,11 +91,15 @@ public sealed class NotebookCheck
             : "is laid out otherwise than notebooks are stored here: one space a level, names in a fixed order, sources by lines, one line end at the end.";
     }
 
-    /// <summary>What the reader of lessons still refuses once the file is put right: no one but the author can mend that.</summary>
+    /// <summary>
+    /// What the reader of lessons still refuses once the file is put right, else code that is too much for a student to read: no one
+    /// but the author can mend that.
+    /// </summary>
     private static IEnumerable<NotebookFault> LessonFaults(string fileName, string better)
     {
         var faults = new List<string>();
-        NotebookReader.Read(fileName, better, faults);
+        if (NotebookReader.Read(fileName, better, faults) is { } lesson)
+            faults.AddRange(SeenCode.Faults(lesson));
         return faults.Select(words => new NotebookFault(words, CanBePutRight: false));
     }
 }

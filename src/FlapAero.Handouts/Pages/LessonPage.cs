@@ -21,6 +21,9 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     private const string OnPaper =
         "<aside class=\"facts on-paper\" aria-label=\"On paper\"><p>On paper, what the model says follows each prediction: cover it until yours is written.</p></aside>\n";
 
+    /// <summary>Opens what a prediction's answer is folded into.</summary>
+    internal const string AfterPrediction = "I have written my prediction: show what the model says";
+
     private bool _isFolded;
     private bool _hasFold;
     private bool _hasAnswers;
@@ -108,14 +111,14 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
         }
     }
 
-    private static bool TeachesResult(CellRole role) => role is CellRole.Explain or CellRole.Compute or CellRole.Commit or CellRole.Check;
+    internal static bool TeachesResult(CellRole role) => role is CellRole.Explain or CellRole.Compute or CellRole.Commit or CellRole.Check;
 
     /// <summary>What follows a prediction tells its answer: on the student's screen it stays folded until the prediction is made.</summary>
     private void FoldResult()
     {
         if (ForInstructor || _isFolded)
             return;
-        _body.Add("<details class=\"after\"><summary>I have written my prediction: show what the model says</summary>\n");
+        _body.Add($"<details class=\"after\"><summary>{AfterPrediction}</summary>\n");
         _isFolded = true;
         _hasFold = true;
     }

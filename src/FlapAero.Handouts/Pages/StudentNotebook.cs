@@ -8,14 +8,19 @@ namespace FlapAero.Handouts.Pages;
 /// <summary>
 /// The student's copy of a notebook. Answers are blank, the instructor's cells are gone, checks hold a seal in place of the
 /// answer, and a problem is its question with the numbers of the run, since code that draws them would compute the answer too.
+/// Prose is prose, with the numbers of the run, and folded where it tells what a prediction asks; of its code stays what later
+/// cells take names from.
 /// </summary>
 internal sealed class StudentNotebook
 {
     private readonly RanLesson _lesson;
     private readonly JsonArray _cells = [];
     private int _problems;
+    private bool _tellsResult;
 
-    private StudentNotebook(RanLesson lesson) => _lesson = lesson;
+    private readonly IReadOnlyDictionary<LessonCell, string> _seen;
+
+    private StudentNotebook(RanLesson lesson) => (_lesson, _seen) = (lesson, SeenCode.Of(lesson.Notebook));
 
     /// <summary>The notebook's text: nbformat 4.5, without outputs.</summary>
     /// <exception cref="HandoutException">A check stands behind no answer that the student's copy declares.</exception>
@@ -47,6 +52,7 @@ internal sealed class StudentNotebook
 
     private void Add(LessonCell cell, LessonCell? answer)
     {
+        _tellsResult = cell.Role == CellRole.Commit || (_tellsResult && LessonPage.TeachesResult(cell.Role));
         switch (cell.Role)
         {
             case CellRole.Instructor:
@@ -61,6 +67,11 @@ internal sealed class StudentNotebook
                 break;
             case CellRole.Problem:
                 AddProblem(cell);
+                break;
+            case CellRole.Explain or CellRole.Scenario when SeenCode.IsProse(cell) && Prose(cell) is { Length: > 0 } prose:
+                if (_seen.TryGetValue(cell, out string? numbers))
+                    _cells.Add(Cell(Stem(cell) + "-numbers", CellRules.Name(cell.Role), cell.Title, true, numbers));
+                _cells.Add(Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, false, $"## {cell.Title}\n\n{Folded(prose)}"));
                 break;
             default:
                 string source = cell.Role == CellRole.Setup ? Setup(cell) : cell.Source;
@@ -81,7 +92,7 @@ internal sealed class StudentNotebook
         foreach (AnswerKey key in _lesson.KeysOf(cell))
         {
             string part = ++_problems == 1 ? "## Problems\n\n" : "";
-            string stem = cell.Id.Length > 50 ? cell.Id[..50] : cell.Id;
+            string stem = Stem(cell);
             string reason = key.Reason.Length > 0 ? "\n\nGive your reason in a sentence." : "";
             string options = key.Choices.Count == 0 ? "" : "\n\n" + string.Join('\n', key.Choices.Select((c, i) => $"- **{OptionLetters.Of(i)}.** {c.Text}"));
             string hints = string.Concat(key.Hints.Select((hint, i) => $"\n\n<details><summary>{ProblemTexts.HintName(i, key.Hints.Count)}</summary>\n\n{hint}\n\n</details>"));
@@ -93,6 +104,15 @@ internal sealed class StudentNotebook
         }
     }
 
+    /// <summary>What a cell of prose says, as Markdown.</summary>
+    private string Prose(LessonCell cell) => string.Join("\n\n", _lesson.OutputsOf(cell).Select(o => o.Kept?.Markdown.Trim()).OfType<string>());
+
+    private string Folded(string prose) => _tellsResult
+        ? $"<details><summary>{LessonPage.AfterPrediction}</summary>\n\n{prose}\n\n</details>" : prose;
+
+    /// <summary>The beginning of an id that is made from a cell's.</summary>
+    private static string Stem(LessonCell cell) => cell.Id.Length > 50 ? cell.Id[..50] : cell.Id;
+
     private void AddAnswer(string id, string title, string source, string label, string unit)
     {
         JsonObject cell = Cell(id, "answer", title, true, source);
@@ -100,13 +120,17 @@ internal sealed class StudentNotebook
         _cells.Add(cell);
     }
 
-    /// <summary>A check is locked: the two standard words of nbformat's metadata say so to the editor.</summary>
+    /// <summary>
+    /// A check is locked: the two standard words of nbformat's metadata say so to the editor. A third folds its code, so that the
+    /// seal does not fill the screen.
+    /// </summary>
     private void AddCheck(string id, string title, string variable, AnswerKey key)
     {
         JsonObject cell = Cell(id, "check", title, true, $"lesson.CheckSealed({variable},\n    \"{key.Seal}\")");
         JsonObject metadata = cell["metadata"]!.AsObject();
         metadata["deletable"] = false;
         metadata["editable"] = false;
+        metadata["jupyter"] = new JsonObject { ["source_hidden"] = true };
         _cells.Add(cell);
     }
 

@@ -3,8 +3,9 @@ using System.Text.Json;
 namespace FlapAero.Notebooks;
 
 /// <summary>
-/// What a check or a problem keeps from students. It leaves a kernel as an output of its own type and only where the
-/// kernel that makes the handouts asks for it: what students get is made of the other output, which does not hold it.
+/// What a check or a problem keeps from students, or what prose is as Markdown. It leaves a kernel as an output of its own type
+/// and only where the kernel that makes the handouts asks for it: what students get is made of the other output, which does not
+/// hold it.
 /// </summary>
 /// <param name="Html">The whole result as an instructor's notebook shows it.</param>
 internal sealed record KeyOutput(string Html)
@@ -20,6 +21,9 @@ internal sealed record KeyOutput(string Html)
 
     /// <summary>A check's verdict in words; empty of a problem.</summary>
     public string Words { get; init; } = "";
+
+    /// <summary>Prose as Markdown with its numbers; empty of a check or a problem.</summary>
+    public string Markdown { get; init; } = "";
 
     public string ToJson() => JsonSerializer.Serialize(this);
 

@@ -117,6 +117,23 @@ public sealed class ArtefactTests(ApproachSpeedArtefacts lesson)
     }
 
     [Fact]
+    public void Notebook_Student_ShowsProseAsProseAndCodeThatAPersonReads()
+    {
+        LessonNotebook copy = LessonNotebook.Parse(ApproachSpeedArtefacts.Notebook, lesson.Text(ApproachSpeedArtefacts.Notebook));
+        LessonCell Cell(string id) => copy.Cells.Single(c => c.Id == id);
+        IEnumerable<LessonCell> code = copy.Cells.Where(c => c.IsCode && c.Role is not (CellRole.Setup or CellRole.Check));
+
+        Assert.All(code.SelectMany(c => c.Source.Split('\n')), line => Assert.InRange(line.Length, 0, SeenCode.MostColumns));
+        Assert.All(code, c => Assert.InRange(c.Source.Split('\n').Length, 1, SeenCode.MostLines));
+        // What tells a prediction's answer stays folded; the numbers in it are the run's, and its code is gone.
+        Assert.False(Cell("flaps-lift-and-knots").IsCode);
+        Assert.Matches(@"(?s)^## Flaps, lift and knots\n\n<details><summary>I have written.*\$\\sqrt\{ 1\.\d\d \}.*</details>$", Cell("flaps-lift-and-knots").Source);
+        // A later cell takes the day's wind from this one.
+        Assert.Equal("var wind = Quillmere.Wednesday.Wind;", Cell("half-the-gust-numbers").Source);
+        Assert.Contains("\"source_hidden\": true", lesson.Text(ApproachSpeedArtefacts.Notebook), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Notebook_Student_RunsOpenUntilAnsweredAndPassesThen()
     {
         LessonNotebook copy = LessonNotebook.Parse(ApproachSpeedArtefacts.Notebook, lesson.Text(ApproachSpeedArtefacts.Notebook));

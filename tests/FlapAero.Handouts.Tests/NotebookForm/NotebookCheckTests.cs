@@ -32,6 +32,15 @@ public sealed class NotebookCheckTests
         ["address in an output"] = (n => Outputs(n).Add(Stream("probeAddresses: 172.17.0.2:2048")), ["172.17.0.2:2048", "outputs"], true),
         ["line ends in a source"] = (n => Cell(n, 2)["source"] = new JsonArray("a\r\n", "b"), ["(why)", "other than LF"], false),
         ["no role"] = (n => Ours(n, 2).Remove("role"), ["(why)", "no role"], false),
+        ["more code than a person reads"] = (n => MakeCode(n, 2, string.Join('\n', Enumerable.Repeat("var a = 1;", 9))), ["(why)", "9 lines", "allowed are 8"], false),
+        ["code wider than a page"] = (n => MakeCode(n, 2, "var a = 1;\nvar b = 2;" + new string(' ', 91)), ["(why)", "101 columns", "line 2", "allowed are 100"], false),
+        ["numbers before prose"] = (
+            n =>
+            {
+                MakeCode(n, 2, "var a =" + new string(' ', 92) + "1;\nlesson.Say($\"{a}\")", "explain");
+                ((JsonArray)n["cells"]!).Add(JsonNode.Parse("""{"cell_type": "code", "id": "sum", "metadata": {"flapaero": {"role": "compute", "title": "Sum"}}, "source": "a + 1", "execution_count": null, "outputs": []}"""));
+            },
+            ["(why)", "101 columns"], false),
         ["kernel"] = (n => n["metadata"]!["kernelspec"]!["name"] = "python3", ["\"python3\""], false),
     };
 
@@ -156,6 +165,17 @@ public sealed class NotebookCheckTests
     private static JsonObject Parse(string text) => JsonNode.Parse(text)!.AsObject();
 
     private static JsonObject Cell(JsonObject notebook, int number) => notebook["cells"]![number]!.AsObject();
+
+    /// <summary>Makes a cell of prose one of code.</summary>
+    private static void MakeCode(JsonObject notebook, int number, string source, string role = "compute")
+    {
+        JsonObject cell = Cell(notebook, number);
+        cell["cell_type"] = "code";
+        cell["source"] = source;
+        cell["execution_count"] = null;
+        cell["outputs"] = new JsonArray();
+        Ours(notebook, number)["role"] = role;
+    }
 
     private static JsonObject Meta(JsonObject notebook, int number) => Cell(notebook, number)["metadata"]!.AsObject();
 

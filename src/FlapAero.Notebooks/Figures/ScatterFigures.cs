@@ -1,0 +1,106 @@
+using FlapAero.Charts;
+using UnitsNet;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>Figures of many landings: where the wheels touch, what moves the touchdown, and what a few landings can say.</summary>
+public static class ScatterFigures
+{
+    private const double Bin = 100;
+
+    /// <summary>The shares of many landings that touch on each stretch; the reader moves how well the speed is held.</summary>
+    /// <param name="up">Landings with flaps up, by the tolerance of the speed in knots.</param>
+    /// <param name="full">The same with full flap.</param>
+    /// <param name="runway">The runway's length.</param>
+    /// <returns>The figure.</returns>
+    public static MovingFigure WhereTheWheelsTouch(
+        Func<double, LandingScatterResult> up, Func<double, LandingScatterResult> full, Length runway)
+    {
+        ArgumentNullException.ThrowIfNull(up);
+        ArgumentNullException.ThrowIfNull(full);
+        var held = Enumerable.Range(1, 8).ToDictionary(knots => (double)knots, knots => (Up: up(knots), Full: full(knots)));
+        List<SampledDistance> all = [.. held.Values.SelectMany(h => new[] { h.Up.TouchdownDistance, h.Full.TouchdownDistance })];
+        // The middles of the stretches.
+        IReadOnlyList<double> bins = Samples.Between(
+            Bin * Math.Floor(all.Min(d => d.Minimum.Feet) / Bin) + Bin / 2, all.Max(d => d.Maximum.Feet) + Bin / 2, Bin);
+        double[] Percent(LandingScatterResult r)
+        {
+            double[] at = r.TouchdownsInFeet();
+            return [.. bins.Select(middle => 100.0 * at.Count(x => Math.Abs(x - middle) < Bin / 2) / r.Count)];
+        }
+        IEnumerable<(double, double)> Outline(LandingScatterResult r) => bins.Zip(Percent(r))
+            .SelectMany(bin => new[] { (bin.First - Bin / 2, bin.Second), (bin.First + Bin / 2, bin.Second) });
+        Length third = runway / 3;
+        double highest = held.Values.Max(h => Math.Max(Percent(h.Up).Max(), Percent(h.Full).Max()));
+        return new Figure(
+                "Where the wheels touch", Axis.Of("distance from the threshold", "x", "ft").Including(0), Axis.Of("share of the landings", "", "%"))
+            .Line("first third ends", [(third.Feet, 0), (third.Feet, highest)])
+            .Caption($"A thousand landings with each flap setting, counted in steps of {Length.FromFeet(Bin)}. "
+                + $"Move the tolerance on the speed at the threshold; all else stays.")
+            .Moving(Axis.Of("speed held within ±", "", "kt"), held.Keys, start: 5, (figure, knots) =>
+            {
+                (LandingScatterResult manyUp, LandingScatterResult manyFull) = held[knots];
+                Length stretchUp = manyUp.NineteenOfTwenty(), stretchFull = manyFull.NineteenOfTwenty();
+                return figure.Bars("flaps up", bins, Percent(manyUp)).As(Palette.FlapsUp)
+                    .Line("full flap", Outline(manyFull)).As(Palette.FullFlap)
+                    .Reading("nineteen of twenty touch, up", $"on {stretchUp}").Reading("nineteen of twenty touch, full", $"on {stretchFull}")
+                    .Finding($"Speed within ±{Speed.FromKnots(knots):0}: flaps up, nineteen of twenty touchdowns lie on {stretchUp}, "
+                        + $"with full flap on {stretchFull}. Within the first third of runway 24 touch "
+                        + $"{manyUp.TouchdownInFirstThird(runway).Value:% 0} and {manyFull.TouchdownInFirstThird(runway).Value:% 0}; "
+                        + $"{1 - manyUp.Landed.Value:% 0.0} and {1 - manyFull.Landed.Value:% 0.0} have no round-out.");
+            });
+    }
+
+    /// <summary>How the touchdown moves when one input alone varies through its spread.</summary>
+    /// <param name="meant">The landing as meant.</param>
+    /// <param name="spread">The spread of its inputs.</param>
+    /// <returns>The figure.</returns>
+    public static Figure WhatMovesTheTouchdown(LandingSetup meant, LandingSpread spread)
+    {
+        ArgumentNullException.ThrowIfNull(meant);
+        ArgumentNullException.ThrowIfNull(spread);
+        Length planned = Landing.Fly(meant).Value.TouchdownDistance;
+        LandingScatter Alone(LandingVariable input) => LandingScatter.Around(meant, spread.Only(input));
+        Length Deviation(LandingVariable input) => Alone(input).Fly(1000).TouchdownDistance.StandardDeviation;
+        IEnumerable<(double, double)> Fan(LandingVariable input)
+        {
+            LandingScatterResult touched = Alone(input).Fly(200);
+            return Alone(input).Draws(input, 200)
+                .Select((value, i) => (Off: spread[input]!.StandardScore(value), At: touched.Touchdown(i)))
+                .Where(p => p.At is not null).OrderBy(p => p.Off).Select(p => (p.Off, (p.At!.Value - planned).Feet));
+        }
+        return new Figure(
+                "What moves the touchdown", Axis.Of("off its middle, in standard deviations"), Axis.Of("touchdown later than meant", "", "ft"))
+            .Line("speed", Fan(LandingVariable.ThresholdSpeed))
+            .Line("height", Fan(LandingVariable.ThresholdHeight))
+            .Line("throttle", Fan(LandingVariable.PowerCutHeight))
+            .Line("end of hold-off", Fan(LandingVariable.TouchdownLiftFraction))
+            .Line("round-out", Fan(LandingVariable.FlareTimeConstant))
+            .Caption($"Flaps up. Each input alone runs through its own spread, the others as meant. The steeper the line, the more it matters.")
+            .Finding($"Through their spreads the speed moves the touchdown by a standard deviation of "
+                + $"{Deviation(LandingVariable.ThresholdSpeed)}, the sharpness of the round-out by "
+                + $"{Deviation(LandingVariable.FlareTimeConstant)}.");
+    }
+
+    /// <summary>Between which shares the true one lies, by how many landings are counted.</summary>
+    /// <param name="soFar">The share that stopped, after ten landings, twenty, and so on to four hundred.</param>
+    /// <param name="truth">The share of two thousand.</param>
+    /// <returns>The figure.</returns>
+    public static Figure WhatTheLandingsSoFarCanSay(IReadOnlyList<Share> soFar, Share truth)
+    {
+        ArgumentNullException.ThrowIfNull(soFar);
+        ArgumentNullException.ThrowIfNull(truth);
+        IReadOnlyList<double> counts = Samples.Between(10, 10 * soFar.Count, 10);
+        Share Of(double n) => soFar[(int)n / 10 - 1];
+        return new Figure(
+                "What the landings so far can say", Axis.Of("landings counted", "n"),
+                Axis.Of("share that stops on runway 24", "", "%").Including(0).Including(100))
+            .Line("so far", counts, n => 100 * Of(n).Value)
+            .Line("at most", counts, n => 100 * Of(n).Interval().High)
+            .Line("at least", counts, n => 100 * Of(n).Interval().Low)
+            .Level("two thousand", 100 * truth.Value)
+            .Caption($"One pilot's book, flaps up. Between the outer lines the true share lies with 95 % confidence.")
+            .Finding($"After ten landings the share lies between {soFar[0].Interval().Low:% 0} and {soFar[0].Interval().High:% 0}, "
+                + $"after four hundred between {soFar[^1].Interval().Low:% 0} and {soFar[^1].Interval().High:% 0}.");
+    }
+}

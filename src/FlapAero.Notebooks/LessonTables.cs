@@ -1,0 +1,132 @@
+using UnitsNet;
+
+namespace FlapAero.Notebooks;
+
+/// <summary>Tables that a lesson fills with a list of flights, landings or legs.</summary>
+public static class LessonTables
+{
+    /// <summary>What each glide, throttle closed, needs of final to work off an excess of height.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="excess">How much too high.</param>
+    /// <param name="glides">The glides.</param>
+    /// <returns>The table.</returns>
+    public static Table FinalNeeded(this Lesson lesson, Length excess, params SteadyFlight[] glides)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        Length Needed(SteadyFlight glide) => EnergyFigures.FinalNeeded(glide, excess);
+        return lesson.Table($"Throttle closed, speed held, still air: {Charts.Words.Of(excess, null, lesson.Units)} too high", glides,
+            ("flaps", f => f.Configuration.Flaps.Name, ""), ("speed, CAS", f => f.Airspeed.Calibrated, ""),
+            ("over the stall", f => Ratio.FromDecimalFractions(f.Configuration.StallMargin(f.Airspeed)), "0"),
+            ("comes down at", f => f.GlideAngle, "0.0"), ("final needed", f => Needed(f), ""),
+            ("time needed", f => Needed(f) / f.GroundSpeed(Speed.Zero), "0"));
+    }
+
+    /// <summary>The parts of landings crossed on speed, five and ten knots too fast.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="configurations">The aeroplane in each configuration.</param>
+    /// <returns>The table.</returns>
+    public static Table WhereTheDistanceGoes(this Lesson lesson, Air air, params Configuration[] configurations)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        var rows = configurations.SelectMany(c => new[] { 0, 5, 10 }.Select(knots => Speed.FromKnots(knots))
+            .Select(fast => (c.Flaps.Name, Extra: fast, Landing: c.Land(air, fast))));
+        return lesson.Table("Where the distance goes", rows,
+            ("flaps", r => r.Name, ""),
+            ("too fast", r => r.Extra, "0"),
+            ("to the round-out", r => r.Landing.FlareStartDistance, ""),
+            ("round-out and float", r => r.Landing.Float, ""),
+            ("touchdown at", r => r.Landing.TouchdownDistance, ""),
+            ("airspeed there", r => r.Landing.TouchdownAirspeed, ""),
+            ("hold-off ended by", r => r.Landing.HoldOffEnd == HoldOffEnd.Tail ? "the tail" : "the lift", ""),
+            ("roll", r => r.Landing.GroundRoll, ""));
+    }
+
+    /// <summary>The roll by when the nose comes down.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="surfaces">Each surface's name and the landing on it.</param>
+    /// <returns>The table.</returns>
+    public static Table RollWhenTheNoseComesDown(this Lesson lesson, params (string Name, LandingSetup Landing)[] surfaces)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        double lowered = LandingPilot.Usual.NoseLowerSpeedFraction;
+        Length Roll(LandingSetup landing, double share) => landing.NoseUpTo(share).Flown(Duration.FromSeconds(0.25)).GroundRoll;
+        return lesson.Table("The roll, level and calm, when the nose comes down …", surfaces,
+            ("surface", s => s.Name, ""),
+            ("at the touchdown", s => s.Landing.RollNoseDown(), ""),
+            ($"at {100 * lowered:0} % of its speed", s => Roll(s.Landing, lowered), ""),
+            ("at half of it", s => Roll(s.Landing, 0.5), ""));
+    }
+
+    /// <summary>Two landings part by part, with full flap and without.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="caption">The caption.</param>
+    /// <param name="flapped">The landing with full flap.</param>
+    /// <param name="flapless">The landing with flaps up.</param>
+    /// <returns>The table.</returns>
+    public static Table WithFlapsAndWithout(this Lesson lesson, string caption, LandingResult flapped, LandingResult flapless)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        (string Name, Func<LandingResult, Length> Of)[] parts =
+        [
+            ("threshold to the round-out", r => r.FlareStartDistance), ("round-out and float", r => r.Float),
+            ("roll", r => r.GroundRoll), ("threshold to the stop", r => r.StopDistance),
+        ];
+        return lesson.Table(caption, parts,
+            ("part", r => r.Name, ""),
+            ("full flap", r => r.Of(flapped), ""),
+            ("flaps up", r => r.Of(flapless), ""),
+            ("without flaps", r => Ratio.FromDecimalFractions(r.Of(flapless) / r.Of(flapped) - 1), "+0"));
+    }
+
+    /// <summary>Two circuits leg by leg: flaps, speeds, sink and engine speed.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="flapped">The circuit with flaps.</param>
+    /// <param name="up">The circuit with flaps up.</param>
+    /// <returns>The table.</returns>
+    public static Table LegByLeg(this Lesson lesson, Circuit flapped, Circuit up)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(flapped);
+        ArgumentNullException.ThrowIfNull(up);
+        (string Name, CircuitLeg Flapped, CircuitLeg Up)[] legs =
+            [("downwind", flapped.Downwind, up.Downwind), ("base", flapped.Base, up.Base), ("final", flapped.Final, up.Final)];
+        return lesson.Table("Leg by leg, no wind", legs,
+            ("leg", leg => leg.Name, ""),
+            ("flaps", leg => leg.Flapped.Configuration.Flaps.Name, ""),
+            ("speed, CAS", leg => leg.Flapped.Airspeed.Calibrated, ""),
+            ("sinks at", leg => leg.Flapped.SinkRate, "ft/min 0"),
+            ("engine", leg => leg.Flapped.EngineSpeed(), ""),
+            ("flaps up: speed, CAS", leg => leg.Up.Airspeed.Calibrated, ""),
+            ("flaps up: sinks at", leg => leg.Up.SinkRate, "ft/min 0"),
+            ("flaps up: engine", leg => leg.Up.EngineSpeed(), ""));
+    }
+
+    /// <summary>What each runway has and what a landing on it takes, with its margin.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="runways">The runways by their names.</param>
+    /// <param name="landing">The landing on each.</param>
+    /// <param name="withMargin">The runway that a landing takes with its margin.</param>
+    /// <param name="mass">The mass of the aeroplane, for the caption.</param>
+    /// <param name="wind">The wind.</param>
+    /// <returns>The table.</returns>
+    public static Table RunwaysCompared(
+        this Lesson lesson, IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, LandingResult> landing,
+        Func<LandingResult, Length> withMargin, Mass mass, Wind wind)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(landing);
+        ArgumentNullException.ThrowIfNull(withMargin);
+        ArgumentNullException.ThrowIfNull(wind);
+        var rows = runways.Select(r => (r.Name, r.Runway, Landing: landing(r.Runway)));
+        return lesson.Table($"Flaps up, {QuantityText.Of(mass, "lb 0", lesson.Units)}, today's wind", rows,
+            ("", r => r.Name, ""),
+            ("crosswind", r => Speed.FromKnots(Math.Abs(wind.Crosswind(r.Runway.Direction).Knots)), "0"),
+            ("there", r => r.Runway.LengthAvailable, ""),
+            ("to the stop", r => r.Landing.StopDistance, ""),
+            ("with margin", r => withMargin(r.Landing), ""),
+            ("left over", r => Length.FromFeet((r.Runway.LengthAvailable - withMargin(r.Landing)).Feet), ""),
+            ("wheels touch", r => r.Landing.TouchdownDistance, ""),
+            ("first third", r => r.Runway.EndOfFirstThird, ""));
+    }
+}
