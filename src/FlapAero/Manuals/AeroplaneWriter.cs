@@ -113,8 +113,8 @@ internal static class AeroplaneWriter
     {
         string how = value.Standing switch
         {
-            Standing.Fitted => $"fitted from {value.From}",
-            Standing.WeaklyFitted => $"weakly fitted from {value.From}",
+            FitStanding.Fitted => $"fitted from {value.From}",
+            FitStanding.WeaklyFitted => $"weakly fitted from {value.From}",
             _ => $"assumed from what is {Plain(value.From)}",
         };
         return string.Create(CultureInfo.InvariantCulture, $"estimate: {how}, standard error {value.StandardError:g2}");

@@ -1,7 +1,7 @@
 namespace FlapAero;
 
 /// <summary>How well a manual's numbers determine a value.</summary>
-public enum Standing
+public enum FitStanding
 {
     /// <summary>The manual's numbers determine it.</summary>
     Fitted,
@@ -16,7 +16,7 @@ public enum Standing
 /// <summary>A value of an aeroplane, or of its manual's pilot, as the manual's numbers leave it. Immutable.</summary>
 public sealed class FittedValue
 {
-    internal FittedValue(string name, string unit, double value, double error, Standing standing, string from) =>
+    internal FittedValue(string name, string unit, double value, double error, FitStanding standing, string from) =>
         (Name, Unit, Value, StandardError, Standing, From) = (name, unit, value, error, standing, from);
 
     /// <summary>What it is.</summary>
@@ -32,7 +32,7 @@ public sealed class FittedValue
     public double StandardError { get; }
 
     /// <summary>How well it is determined.</summary>
-    public Standing Standing { get; }
+    public FitStanding Standing { get; }
 
     /// <summary>What determined it, or from where it is assumed.</summary>
     public string From { get; }

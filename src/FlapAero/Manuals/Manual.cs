@@ -42,6 +42,10 @@ public sealed class Manual
         return content is not null && faults.IsEmpty ? new Manual(content) : throw new AeroplaneFileException(name, faults.ByLine());
     }
 
+    /// <summary>Whether a text is an aeroplane's file, by the one key that every such file has and no manual.</summary>
+    internal static bool IsAeroplane(string json) => JsonTreeReader.Read(json, new FaultList()) is ObjectItem tree
+        && tree.Members.Any(member => member.Key is "zeroLiftDragCoefficient" || (member.Key is "$schema" && member.Item is TextItem { Text: "aeroplane.schema.json" }));
+
     /// <summary>The aeroplane's name.</summary>
     public override string ToString() => Name;
 }

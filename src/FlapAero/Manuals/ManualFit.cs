@@ -64,12 +64,13 @@ public sealed class ManualFit
         var problem = new ManualProblem(unknowns, numbers);
         double[] start = new double[unknowns.All.Count];
         if (problem.TrialAt(start) is null) return new("Masses, wing and flap settings make no light aeroplane even with typical values.");
+        double[] own = problem.Errors(start);
         (FitResult fit, double[] used) = GradedFit.Solve(
-            problem, problem.Errors(start), [.. numbers.Select(number => (int)number.Kind)], Loose);
+            problem, own, [.. numbers.Select(number => (int)number.Kind)], Loose);
         Trial found = problem.TrialAt(fit.Unknowns)!;
         var propagation = new Propagation(problem, fit, [.. numbers.Select(number => number.Kind)]);
         FittedValue[] values = [.. Derived.Values(content).Select(derived => Fitted(propagation, derived))];
-        ManualResidual[] residuals = [.. numbers.Select((number, i) => new ManualResidual(number, fit.Predicted[i], used[i]))];
+        ManualResidual[] residuals = [.. numbers.Select((number, i) => new ManualResidual(number, fit.Predicted[i], own[i], used[i]))];
         var made = new ManualFit(manual, found, values, residuals, [.. Derived.Uses(content).Select(use => Use(propagation, use)), Attitude]);
         try
         {
@@ -112,8 +113,8 @@ public sealed class ManualFit
     private static FittedValue Fitted(Propagation propagation, Derived derived)
     {
         (double value, double error, double left, string from) = propagation.Of(derived);
-        Standing standing = left < Determined ? Standing.Fitted : left < Undetermined ? Standing.WeaklyFitted : Standing.Assumed;
-        return new(derived.Name, derived.Unit, value, error, standing, standing == Standing.Assumed ? derived.Why : from);
+        FitStanding standing = left < Determined ? FitStanding.Fitted : left < Undetermined ? FitStanding.WeaklyFitted : FitStanding.Assumed;
+        return new(derived.Name, derived.Unit, value, error, standing, standing == FitStanding.Assumed ? derived.Why : from);
     }
 
     private static ManualUse Use(Propagation propagation, (string Use, Derived Number, double Good, double Weak, bool IsShare) use)

@@ -3,13 +3,13 @@ namespace FlapAero;
 /// <summary>A number of a manual beside the fitted aeroplane's own. Immutable.</summary>
 public sealed class ManualResidual
 {
-    internal ManualResidual(Manuals.ManualNumber number, double model, double used)
+    internal ManualResidual(Manuals.ManualNumber number, double model, double own, double used)
     {
         (What, Written, Unit, Given, Rounding, Model, Line) =
             (number.What, number.Written, number.Unit, number.Given, number.Step, double.IsFinite(model) ? model : null, number.Line);
         IsCompared = !number.IsFitted;
         IsTakenOut = number.IsFitted && double.IsInfinity(used);
-        Enlarged = number.IsFitted && double.IsFinite(used) ? used / number.Error : 1;
+        Enlarged = number.IsFitted && double.IsFinite(used) ? used / own : 1;
         IsReached = Model is { } has && Math.Abs(has - Given) <= Rounding;
     }
 
