@@ -38,8 +38,8 @@ internal sealed class Trial(
         (int, GlidePropeller, double) key = (row.Flaps, row.Propeller, configuration.Mass.Kilograms);
         if (_glides.TryGetValue(key, out (double, double) known)) return known;
         double slowest = configuration.StallSpeed(Air.StandardSeaLevel).SiTrue;
-        double steepest(double speed) => 1 / GlideRatio(configuration, row.Propeller, speed);
-        double speed = FindMinimum.OfScalarFunctionConstrained(steepest, slowest, 2.2 * slowest, 1e-6, 200);
+        double Steepness(double speed) => 1 / GlideRatio(configuration, row.Propeller, speed);
+        double speed = Flattest(Steepness, slowest, 2.2 * slowest);
         return _glides[key] = (
             new FlapAero.Airspeed(speed, Air.StandardSeaLevel).Calibrated.Knots, GlideRatio(configuration, row.Propeller, speed));
     }
@@ -103,6 +103,15 @@ internal sealed class Trial(
         {
             return null;
         }
+    }
+
+    /// <summary>The speed of the least steep glide; the slowest where it is flattest there. The library's own search may leave its limits.</summary>
+    private static double Flattest(Func<double, double> steepness, double slowest, double fastest)
+    {
+        double atSlowest = steepness(slowest);
+        if (!(steepness(slowest * 1.001) < atSlowest)) return slowest;
+        double Inside(double speed) => speed < slowest ? atSlowest * (1 + slowest - speed) : steepness(speed);
+        return Math.Max(slowest, FindMinimum.OfScalarFunctionConstrained(Inside, slowest, fastest, 1e-5, 200));
     }
 
     private double GlideRatio(Configuration configuration, GlidePropeller propeller, double speed)

@@ -3,7 +3,6 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlapAero.Equations;
-using MathNet.Numerics;
 using UnitsNet;
 
 namespace FlapAero.Tests.Manuals;
@@ -68,6 +67,8 @@ internal static class ManualMaker
         if (style.HasLevelFlights)
             root["levelFlights"] = new JsonArray([.. new double[] { 85, 95, 105 }.Select(knots => Level(up, knots)).OfType<JsonNode>()]);
         if (style.HasClimbs) root["climbs"] = new JsonArray([.. new double[] { 0, 4000, 8000 }.Select(feet => Climb(up, feet)).OfType<JsonNode>()]);
+        foreach (string key in (string[])["landings", "levelFlights", "climbs"])
+            if (root[key] is JsonArray { Count: 0 }) root.Remove(key);
         return root;
     }
 
@@ -107,8 +108,15 @@ internal static class ManualMaker
     private static IEnumerable<JsonNode> Glides(Aeroplane aeroplane, ManualStyle style)
     {
         Configuration up = aeroplane.Configure(aeroplane.FlapsUp);
-        double slowest = up.StallSpeed(Air.StandardSeaLevel).True.MetersPerSecond;
-        double best = FindMinimum.OfScalarFunctionConstrained(speed => 1 / Ratio(up, speed, style), slowest, 2 * slowest, 1e-7, 300);
+        double slowest = up.StallSpeed(Air.StandardSeaLevel).True.MetersPerSecond * (1 + 1e-9);
+        double best = slowest;
+        // Step by step and finer: not the search that the fit uses.
+        for (double step = 0.1; step > 1e-6; step /= 4)
+        {
+            while (Ratio(up, best + step, style) > Ratio(up, best, style)) best += step;
+            while (best - step > slowest && Ratio(up, best - step, style) > Ratio(up, best, style)) best -= step;
+        }
+
         yield return new JsonObject
         {
             ["is"] = "best",
