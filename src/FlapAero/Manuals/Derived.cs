@@ -42,7 +42,7 @@ internal sealed record Derived(string Name, string Unit, Func<Trial, double> Of,
         values.Add(new(ClosedThrottle, "N.m", trial => trial.Aeroplane.Engine.TorqueAtStandstill.NewtonMeters));
         values.Add(new(FreeSpeed, "rpm", trial => trial.Aeroplane.Engine.FreeSpeed.RevolutionsPerMinute));
         values.Add(new("pilot: time constant of the round-out", "s", trial => trial.Technique.RoundOut));
-        values.Add(new("pilot: touchdown share of C_Lmax", "", trial => trial.Technique.TouchdownLift));
+        values.Add(new("pilot: touchdown share of C_Lmax", "", trial => trial.HeldOffTo(manual.Settings.Count - 1)));
         values.Add(new("pilot: share of the surface's braking", "", trial => trial.Technique.Braking));
         foreach (int flaps in manual.Landings.Select(row => row.Flaps).Distinct().Order())
             values.Add(new(

@@ -66,7 +66,7 @@ public sealed class ManualFit
         if (problem.TrialAt(start) is null) return new("Masses, wing and flap settings make no light aeroplane even with typical values.");
         double[] own = problem.Errors(start);
         (FitResult fit, double[] used) = GradedFit.Solve(
-            problem, own, [.. numbers.Select(number => (int)number.Kind)], Loose);
+            problem, unknowns.Starts(), own, [.. numbers.Select(number => (int)number.Kind)], Loose);
         Trial found = problem.TrialAt(fit.Unknowns)!;
         var propagation = new Propagation(problem, fit, [.. numbers.Select(number => number.Kind)]);
         FittedValue[] values = [.. Derived.Values(content).Select(derived => Fitted(propagation, derived))];
@@ -101,10 +101,8 @@ public sealed class ManualFit
     // Landing tables first loosely: they hang on everything, and a model that cannot follow them must not bend the rest.
     private static readonly Dictionary<int, double> Loose = new()
     {
-        [(int)NumberKind.GroundRoll] = 10,
-        [(int)NumberKind.FromFiftyFeet] = 10,
-        [(int)NumberKind.Climb] = 3,
-        [(int)NumberKind.Level] = 3,
+        [(int)NumberKind.GroundRoll] = 60,
+        [(int)NumberKind.FromFiftyFeet] = 60,
     };
 
     private static ManualUse Attitude { get; } =

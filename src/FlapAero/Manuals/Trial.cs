@@ -20,6 +20,14 @@ internal sealed class Trial(
     private readonly Dictionary<object, LandingOutcome?> _landings = [];
     private readonly Dictionary<(int, GlidePropeller, double), (double Knots, double Ratio)> _glides = [];
 
+    // Small against the rounding of what they bend: a touchdown speed of 0.2 %, a climb of 2 ft/min.
+    private const double ShareCorner = 0.004;
+    private const double NewtonCorner = 3;
+    private const double Vertical = 1000;
+
+    // A trial's propeller may need more than the engine has: that is a number to learn from, and none is not.
+    private readonly Propeller _unlimited = new(aeroplane.Propeller.Diameter, aeroplane.Propeller.Table, 1.6 * aeroplane.Propeller.MaximumSpeed);
+
     public Aeroplane Aeroplane { get; } = aeroplane;
 
     public TrialTechnique Technique { get; } = technique;
@@ -55,13 +63,17 @@ internal sealed class Trial(
         Configuration clean = Configure(0, row.Mass);
         double thrust = GlideLaws.Thrust(
             airspeed.SiDynamicPressure, Area, clean.Flaps.Drag.ZeroLiftDragCoefficient, clean.Flaps.Drag.InducedFactor, clean.Weight.Newtons, pathAngle: 0);
-        return Aeroplane.Propeller.EngineSpeedFor(airspeed, Force.FromNewtons(thrust))?.RevolutionsPerMinute ?? double.NaN;
+        return _unlimited.EngineSpeedFor(airspeed, Force.FromNewtons(thrust))?.RevolutionsPerMinute ?? double.NaN;
     }
 
-    /// <summary>Rate of climb at full throttle, ft/min.</summary>
-    public double ClimbRate(PrintedClimb row, Speed calibrated) =>
-        Configure(row.Flaps, row.Mass).ClimbAtFullThrottle(FlapAero.Airspeed.FromCalibrated(calibrated, row.Day.Air)) is { } climb
-            ? -climb.SinkRate.FeetPerMinute : double.NaN;
+    /// <summary>Rate of climb at full throttle, ft/min: with the whole torque, or at the highest engine speed where that comes first.</summary>
+    public double ClimbRate(PrintedClimb row, Speed calibrated)
+    {
+        Airspeed airspeed = FlapAero.Airspeed.FromCalibrated(calibrated, row.Day.Air);
+        double whole = _unlimited.AtFullThrottle(airspeed, Aeroplane.FullThrottle!).Thrust.Newtons;
+        double fastest = Aeroplane.Propeller.Running(airspeed, Aeroplane.Propeller.MaximumSpeed).Thrust.Newtons;
+        return -Configure(row.Flaps, row.Mass).Glide(airspeed, Force.FromNewtons(Smaller(whole, fastest, NewtonCorner))).SinkRate.FeetPerMinute;
+    }
 
     /// <summary>A landing of the table; none where it cannot happen.</summary>
     public LandingOutcome? Land(PrintedLanding row) => _landings.TryGetValue(row, out LandingOutcome? known)
@@ -75,6 +87,19 @@ internal sealed class Trial(
     public LandingSetup Setup(Configuration configuration, int flaps, RunwaySurface surface, Air air, Speed headwind) => LandingSetup.For(
         configuration, new Runway { Surface = surface }, Pilot(flaps), air, headwind);
 
+    /// <summary>Share of C_Lmax at which the hold-off ends, whether the wing or the tail ends it.</summary>
+    public double HeldOffTo(int flaps)
+    {
+        LiftCurve lift = Aeroplane.FlapSettings[flaps].Lift;
+        Angle highest = Aeroplane.TailLimitAttitude!.Value + Aeroplane.Wing.Incidence;
+        double tail = highest < lift.StallAngle ? lift.LiftCoefficient(highest) / lift.MaximumLiftCoefficient : 1;
+        return Smaller(tail, Technique.TouchdownLift, ShareCorner);
+    }
+
+    /// <summary>The smaller of two, the corner between them rounded off: a search by slopes does not find its way out of a corner.</summary>
+    private static double Smaller(double first, double second, double corner) =>
+        Math.Min(first, second) - corner * Math.Log(1 + Math.Exp(-Math.Abs(first - second) / corner));
+
     /// <summary>The manual's pilot with a setting; an approach speed keeps its margin over the stall at every mass.</summary>
     public LandingPilot Pilot(int flaps)
     {
@@ -86,7 +111,7 @@ internal sealed class Trial(
         {
             SpeedMultiple = Math.Clamp(multiple, 1, 2),
             FlareTimeConstant = Duration.FromSeconds(Technique.RoundOut),
-            TouchdownLiftFraction = Technique.TouchdownLift,
+            TouchdownLiftFraction = HeldOffTo(flaps),
             BrakingShare = Technique.Braking,
         };
     }
@@ -108,9 +133,11 @@ internal sealed class Trial(
     /// <summary>The speed of the least steep glide; the slowest where it is flattest there. The library's own search may leave its limits.</summary>
     private static double Flattest(Func<double, double> steepness, double slowest, double fastest)
     {
-        double atSlowest = steepness(slowest);
-        if (!(steepness(slowest * 1.001) < atSlowest)) return slowest;
-        double Inside(double speed) => speed < slowest ? atSlowest * (1 + slowest - speed) : steepness(speed);
+        // Beyond the propeller's table there is no glide, and the library's search stops at what is no number.
+        double Steep(double speed) => steepness(speed) is var steep && double.IsFinite(steep) ? steep : Vertical;
+        double atSlowest = Steep(slowest);
+        if (!(Steep(slowest * 1.001) < atSlowest)) return slowest;
+        double Inside(double speed) => speed < slowest ? atSlowest * (1 + slowest - speed) : Steep(speed);
         return Math.Max(slowest, FindMinimum.OfScalarFunctionConstrained(Inside, slowest, fastest, 1e-5, 200));
     }
 

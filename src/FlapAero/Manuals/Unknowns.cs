@@ -59,6 +59,17 @@ internal sealed class Unknowns
     /// <summary>The settings of the manual, with the tables that the aeroplane has.</summary>
     public IReadOnlyList<PrintedCalibration> Calibrations => _calibrations;
 
+    /// <summary>
+    /// Where a search begins: at what is typical, and at a propeller so fine for its engine that a climb is at the highest engine speed,
+    /// which is another branch of the law.
+    /// </summary>
+    public IReadOnlyList<double[]> Starts()
+    {
+        double[] typical = new double[_all.Count], fine = new double[_all.Count];
+        (fine[_pitch], fine[_torque]) = (-1, 1);
+        return _manual.Climbs.Count > 0 ? [typical, fine] : [typical];
+    }
+
     /// <summary>What the manual is flown with at these values.</summary>
     public Trial At(double[] spreads)
     {

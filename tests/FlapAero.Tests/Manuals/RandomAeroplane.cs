@@ -16,6 +16,8 @@ internal sealed class RandomAeroplane
 
     public ManualStyle Style { get; }
 
+    public double[] Drawn { get; private init; } = [];
+
     public static RandomAeroplane Of(int seed, string glidePropeller = "idling")
     {
         var random = new Random(seed);
@@ -51,7 +53,7 @@ internal sealed class RandomAeroplane
                 TouchdownLiftFraction = truth.Technique.TouchdownLift,
                 BrakingShare = truth.Technique.Braking,
             },
-        });
+        }) { Drawn = drawn };
     }
 
     public string Printed => ManualMaker.Of(Truth.Aeroplane, Style);

@@ -7,9 +7,10 @@ namespace FlapAero.Equations.Fitting;
 /// <param name="Predicted">The numbers at them; NaN where the law has none.</param>
 /// <param name="Covariance">(JᵀJ + 1)⁻¹.</param>
 /// <param name="Slopes">J, each row in its number's σ.</param>
-/// <param name="Steps">How many steps it took.</param>
+/// <param name="Cost">The sum that was made least; a number that the law has not counts as one far off.</param>
+/// <param name="LeftOut">How many numbers the law had not at the start of the search and has at its end.</param>
 internal sealed record FitResult(
-    double[] Unknowns, double[] Predicted, Matrix<double> Covariance, Matrix<double> Slopes, int Steps)
+    double[] Unknowns, double[] Predicted, Matrix<double> Covariance, Matrix<double> Slopes, double Cost, int LeftOut)
 {
     /// <summary>Standard error of an unknown, in its typical spread: 1 where the data say nothing.</summary>
     public double Error(int unknown) => Math.Sqrt(Covariance[unknown, unknown]);

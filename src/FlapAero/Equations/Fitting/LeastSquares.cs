@@ -13,7 +13,10 @@ internal static class LeastSquares
     // Long enough that the landing integrator's tolerance does not show in a slope, short against the spread.
     private const double SlopeStep = 0.02;
     private const double SmallestGain = 3e-5;
-    private const int MostSteps = 40;
+    private const double FreeDamping = 0.02;
+    private const double LongestStep = 2;
+    private const double LostNumber = 100;
+    private const int MostSteps = 60;
 
     /// <param name="problem">What is fitted.</param>
     /// <param name="start">Where the search begins.</param>
@@ -26,7 +29,7 @@ internal static class LeastSquares
         double cost = Cost(problem, at, predicted, weights);
         Matrix<double> slopes = Slopes(problem, at, predicted, weights);
         double damping = 1e-3;
-        int steps = 0;
+        (int steps, int small) = (0, 0);
         bool settled = false;
         while (!settled && steps++ < MostSteps)
         {
@@ -42,7 +45,9 @@ internal static class LeastSquares
                     continue;
                 }
 
-                settled = cost - costThere <= SmallestGain * (1 + cost);
+                // A short step gains little wherever it is taken: only a free one says that there is no more to gain.
+                small = cost - costThere <= SmallestGain * (1 + cost) ? small + 1 : 0;
+                settled = small > 0 && (damping <= FreeDamping || small >= 4);
                 (better, at, predicted, cost, damping) = (true, next, there, costThere, Math.Max(damping / 10, 1e-9));
             }
 
@@ -51,7 +56,9 @@ internal static class LeastSquares
         }
 
         Matrix<double> covariance = Normal(slopes, damping: 0).Cholesky().Solve(Matrix<double>.Build.DenseIdentity(at.Length));
-        return new FitResult(at, predicted, covariance, slopes, steps);
+        int leftOut = Enumerable.Range(0, predicted.Length).Count(
+            i => weights[i] == 0 && double.IsFinite(predicted[i]) && double.IsFinite(errors[i]));
+        return new FitResult(at, predicted, covariance, slopes, cost + LostNumber * weights.Count(weight => weight == 0), leftOut);
     }
 
     private static double[] Step(
@@ -73,7 +80,8 @@ internal static class LeastSquares
         }
 
         Vector<double> step = normal.Cholesky().Solve(downhill);
-        return [.. at.Select((value, i) => Math.Clamp(value + Math.Clamp(step[i], -2, 2), problem.Lowest[i], problem.Highest[i]))];
+        double share = Math.Min(1, LongestStep / Math.Max(step.AbsoluteMaximum(), 1e-300));
+        return [.. at.Select((value, i) => Math.Clamp(value + share * step[i], problem.Lowest[i], problem.Highest[i]))];
     }
 
     private static Matrix<double> Normal(Matrix<double> slopes, double damping)
