@@ -7,8 +7,8 @@ namespace FlapAero.Manuals;
 /// <summary>What a manual's landings must be.</summary>
 internal static class ManualLandingRules
 {
-    // A tyre on dry asphalt holds about 0.8 of its load; drag adds to it.
-    private const double MostBraking = 0.95;
+    // Firm braking on dry asphalt holds 0.4 of the weight in textbooks, with the wing's lift still taking some of it; the air adds to it.
+    private const double MostBraking = 0.5;
 
     // Steeper than any light aeroplane comes down over the threshold.
     private const double SteepestDegrees = 14;
@@ -34,7 +34,7 @@ internal static class ManualLandingRules
             : row.FromFiftyFeet is { } total && total.Value.Meters < 0.9 * 3.28 * shortest ? "; is the unit right?" : "; is a digit missing?";
         ManualRules.Fault(
             roll, ManualRules.Text($"is shorter than any braking could make it: {shortest / 0.3048:0} ft ({shortest:0} m) from the stalling speed, {stall:0} kt calibrated"),
-            ManualRules.Text($"v²/(2 g {MostBraking}), all that a tyre and the air hold") + guess, faults);
+            ManualRules.Text($"v²/(2 g {MostBraking}), more than firm braking and the air have held on a dry runway") + guess, faults);
     }
 
     private static void CheckTotal(PrintedLanding row, Printed<Length> total, FaultList faults)

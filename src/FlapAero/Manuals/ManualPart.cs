@@ -40,7 +40,7 @@ internal sealed partial class ManualPart(ObjectPart part, FaultList faults)
             text.Line, text.Place, $"{text.Value.Trim()} is refused",
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"allowed is {ManualUnits.In(low, read.Unit):0.###} to {ManualUnits.In(high, read.Unit):0.###} {read.Unit}. {why}{guess}"));
+                $"allowed is {ManualUnits.In(low, read.Unit):0.#} to {ManualUnits.In(high, read.Unit):0.#} {read.Unit}. {why}{guess}"));
         return null;
     }
 
@@ -113,6 +113,6 @@ internal sealed partial class ManualPart(ObjectPart part, FaultList faults)
     private static bool SameKind(string first, string second) =>
         first.Trim('°') == second.Trim('°') || (first[0] == second[0] && first.EndsWith("AS", StringComparison.Ordinal) && second.EndsWith("AS", StringComparison.Ordinal));
 
-    [GeneratedRegex(@"^\s*(?<number>[+-]?\d{1,30}(\.\d{1,30})?)\s*(?<unit>[^\d\s].{0,30}?)\s*$", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^\s*(?<number>[+-]?\d{1,30}(\.\d{1,30})?)\s*(?<unit>[^\d\s,.].{0,30}?)\s*$", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex NumberAndUnit();
 }

@@ -40,7 +40,7 @@ internal sealed class RandomAeroplane
         PrintedCalibration[] calibrations = [.. manual.Settings.Select(setting => new PrintedCalibration(setting))];
         var unknowns = new Unknowns(manual, calibrations);
         double[] drawn = [.. unknowns.All.Select(unknown => Math.Clamp(
-            (unknown.Parts & Parts.ApproachSpeed) != 0 ? 0 : Normal(random), Math.Max(-2, unknown.Lowest), Math.Min(2, unknown.Highest)))];
+            (unknown.Parts & Parts.ApproachSpeed) != 0 ? 0 : Normal(random), Math.Max(-Farthest(unknown), unknown.Lowest), Math.Min(Farthest(unknown), unknown.Highest)))];
         Trial truth = unknowns.At(drawn);
         int stopped = unknowns.All.ToList().FindIndex(unknown => (unknown.Parts & Parts.StoppedPropeller) != 0);
         return new(manual, truth, new ManualStyle
@@ -57,6 +57,9 @@ internal sealed class RandomAeroplane
     }
 
     public string Printed => ManualMaker.Of(Truth.Aeroplane, Style);
+
+    // Lift that is at the edge of the kind twice over is no wing's.
+    private static double Farthest(Unknown unknown) => (unknown.Parts & Parts.Lift) != 0 ? 1 : 2;
 
     private static double Normal(Random random) =>
         Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
