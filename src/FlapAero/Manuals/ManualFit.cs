@@ -89,7 +89,7 @@ public sealed class ManualFit
     /// <returns>The pilot.</returns>
     /// <exception cref="RefusedInputException">A setting of another aeroplane.</exception>
     /// <remarks>Formula: <see cref="LandingPilot.Usual"/> with the fitted round-out, touchdown and braking. Range: any setting. Source: [canonical-landing].</remarks>
-    /// <example><code>manualFit.PilotWith(manualFit.Aeroplane.FullFlaps).SpeedMultiple // 1.3</code></example>
+    /// <example><code>ManualFit.Of(DemoManuals.TrainerH4) is { Value: var fit } ? fit.PilotWith(fit.Aeroplane.FullFlaps).SpeedMultiple : 0 // 1.3</code></example>
     public LandingPilot PilotWith(FlapSetting flaps)
     {
         ArgumentNullException.ThrowIfNull(flaps);

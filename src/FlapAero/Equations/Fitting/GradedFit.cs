@@ -12,7 +12,7 @@ internal static class GradedFit
     private const double FollowsWithin = 2.5;
     private const int Few = 4;
     private const double Tighter = 0.1;
-    private const double FarOutside = 6;
+    private const double FarOutside = 4;
 
     /// <param name="problem">What is fitted.</param>
     /// <param name="starts">Where searches begin; the best of them goes on.</param>
