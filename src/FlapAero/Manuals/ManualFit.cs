@@ -53,7 +53,7 @@ public sealed class ManualFit
     /// <param name="manual">The manual.</param>
     /// <returns>The fit, or why the numbers make no aeroplane.</returns>
     /// <exception cref="ArgumentNullException">No manual.</exception>
-    /// <example><code>ManualFit.Of(DemoManuals.TrainerH4).Value.Aeroplane.FlapsUp.Lift.MaximumLiftCoefficient // 1.40</code></example>
+    /// <example><code>ManualFit.Of(DemoManuals.TrainerH4).Value.Aeroplane.FlapsUp.Lift.MaximumLiftCoefficient // 1.39</code></example>
     public static Outcome<ManualFit> Of(Manual manual)
     {
         ArgumentNullException.ThrowIfNull(manual);

@@ -60,8 +60,7 @@ internal static class ManualUnits
         (RotationalSpeed turning, "rev/s") => turning.RevolutionsPerSecond,
         (RotationalSpeed turning, _) => turning.RevolutionsPerMinute,
         (Speed speed, _) => SpeedIn(speed, unit),
-        (double number, _) => number,
-        _ => throw new ArgumentOutOfRangeException(nameof(value), "no such kind"),
+        _ => (double)value,
     };
 
     private static double SpeedIn(Speed speed, string unit) => unit switch

@@ -5,13 +5,13 @@ using FlapAero.Tests.Aeroplanes;
 namespace FlapAero.Tests.Manuals;
 
 /// <summary>
-/// However a manual's file is mangled, it is refused clearly or fitted: no other exception, no NaN, no aeroplane that cannot be read. 300 in
+/// However a manual's file is mangled, it is refused clearly or fitted: no other exception, no NaN, no aeroplane that cannot be read. 150 in
 /// the suite; <c>MangledManuals=10000</c> for more.
 /// </summary>
 public sealed class MangledManualTests(ITestOutputHelper output)
 {
     private static int Count { get; } =
-        int.TryParse(Environment.GetEnvironmentVariable("MangledManuals"), NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : 300;
+        int.TryParse(Environment.GetEnvironmentVariable("MangledManuals"), NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : 150;
 
     private const string Stray = "{}[],:\"0-. \\\u0000";
 

@@ -4,13 +4,13 @@ using FlapAero.Manuals;
 namespace FlapAero.Tests.Manuals;
 
 /// <summary>
-/// Manuals made from random aeroplanes, rounded as manuals are, give the aeroplanes back, with honest errors. 20 aeroplanes in the suite;
+/// Manuals made from random aeroplanes, rounded as manuals are, give the aeroplanes back, with honest errors. 12 aeroplanes in the suite;
 /// <c>RoundTripAeroplanes=200</c> for more.
 /// </summary>
 public sealed class RoundTripTests(ITestOutputHelper output)
 {
     private static int Count { get; } =
-        int.TryParse(Environment.GetEnvironmentVariable("RoundTripAeroplanes"), NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : 20;
+        int.TryParse(Environment.GetEnvironmentVariable("RoundTripAeroplanes"), NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : 12;
 
     [Fact]
     public void Fit_ManualsOfRandomAeroplanes_GiveThemBackWithHonestErrors()

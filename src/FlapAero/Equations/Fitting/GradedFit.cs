@@ -8,7 +8,7 @@ namespace FlapAero.Equations.Fitting;
 /// </summary>
 internal static class GradedFit
 {
-    private const int MostRounds = 5;
+    private const int MostRounds = 4;
     private const double FollowsWithin = 2.5;
     private const int Few = 4;
     private const double Tighter = 0.1;

@@ -12,11 +12,11 @@ internal static class LeastSquares
 {
     // Long enough that the landing integrator's tolerance does not show in a slope, short against the spread.
     private const double SlopeStep = 0.02;
-    private const double SmallestGain = 3e-5;
+    private const double SmallestGain = 1e-4;
     private const double FreeDamping = 0.02;
     private const double LongestStep = 2;
     private const double LostNumber = 100;
-    private const int MostSteps = 60;
+    private const int MostSteps = 25;
 
     /// <param name="problem">What is fitted.</param>
     /// <param name="start">Where the search begins.</param>
@@ -34,7 +34,7 @@ internal static class LeastSquares
         while (!settled && steps++ < MostSteps)
         {
             bool better = false;
-            for (int trial = 0; trial < 12 && !better; trial++)
+            for (int trial = 0; trial < 10 && !better; trial++)
             {
                 double[] next = Step(problem, at, predicted, weights, slopes, damping);
                 double[] there = problem.Predict(next, unknown: null);
@@ -47,7 +47,7 @@ internal static class LeastSquares
 
                 // A short step gains little wherever it is taken: only a free one says that there is no more to gain.
                 small = cost - costThere <= SmallestGain * (1 + cost) ? small + 1 : 0;
-                settled = small > 0 && (damping <= FreeDamping || small >= 4);
+                settled = small > 0 && (damping <= FreeDamping || small >= 3);
                 (better, at, predicted, cost, damping) = (true, next, there, costThere, Math.Max(damping / 10, 1e-9));
             }
 
