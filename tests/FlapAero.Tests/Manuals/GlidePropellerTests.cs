@@ -13,12 +13,12 @@ public sealed class GlidePropellerTests
             ManualFit.Of(Manual.Parse(RandomAeroplane.Of(seed, propeller).Printed, "m")).Value)];
 
         foreach (string name in (string[])["C_D0", "Oswald factor, flaps up", "C_Lmax, flaps up"])
-        foreach (ManualFit other in fits.Skip(1))
-        {
-            FittedValue first = fits[0].Value(name), second = other.Value(name);
-            double together = Math.Sqrt(first.StandardError * first.StandardError + second.StandardError * second.StandardError);
-            Assert.InRange((first.Value - second.Value) / together, -2.5, 2.5);
-        }
+            foreach (ManualFit other in fits.Skip(1))
+            {
+                FittedValue first = fits[0].Value(name), second = other.Value(name);
+                double together = Math.Sqrt(first.StandardError * first.StandardError + second.StandardError * second.StandardError);
+                Assert.InRange((first.Value - second.Value) / together, -2.5, 2.5);
+            }
     }
 
     [Fact]

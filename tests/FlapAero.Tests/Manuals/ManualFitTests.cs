@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using FlapAero.Tests.Aeroplanes;
-using UnitsNet;
 
 namespace FlapAero.Tests.Manuals;
 

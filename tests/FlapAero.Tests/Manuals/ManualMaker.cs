@@ -91,18 +91,18 @@ internal static class ManualMaker
     private static IEnumerable<JsonNode> Stalls(Aeroplane aeroplane)
     {
         foreach (FlapSetting setting in aeroplane.FlapSettings)
-        foreach (int bank in (int[])[0, 30, 45, 60])
-        foreach (bool isLight in (bool[])[false, true])
-        {
-            if (isLight && bank != 0) continue;
-            Mass mass = isLight ? aeroplane.MinimumMass : aeroplane.MaximumMass;
-            double knots = aeroplane.Configure(setting, mass).StallSpeed(Air.StandardSeaLevel, Angle.FromDegrees(bank)).Calibrated.Knots;
-            var row = new JsonObject { ["flaps"] = setting.Name };
-            if (isLight) row["mass"] = Kg(mass);
-            if (bank > 0) row["bank"] = Text(bank, 0, "deg");
-            row["speed"] = Kcas(knots);
-            yield return row;
-        }
+            foreach (int bank in (int[])[0, 30, 45, 60])
+                foreach (bool isLight in (bool[])[false, true])
+                {
+                    if (isLight && bank != 0) continue;
+                    Mass mass = isLight ? aeroplane.MinimumMass : aeroplane.MaximumMass;
+                    double knots = aeroplane.Configure(setting, mass).StallSpeed(Air.StandardSeaLevel, Angle.FromDegrees(bank)).Calibrated.Knots;
+                    var row = new JsonObject { ["flaps"] = setting.Name };
+                    if (isLight) row["mass"] = Kg(mass);
+                    if (bank > 0) row["bank"] = Text(bank, 0, "deg");
+                    row["speed"] = Kcas(knots);
+                    yield return row;
+                }
     }
 
     private static IEnumerable<JsonNode> Glides(Aeroplane aeroplane, ManualStyle style)
@@ -153,19 +153,19 @@ internal static class ManualMaker
     private static IEnumerable<JsonNode> Landings(Aeroplane aeroplane, ManualStyle style)
     {
         foreach (double feet in (double[])[0, 2000, 4000])
-        foreach (double celsius in (double[])[0, 20, 40])
-        {
-            Air air = Air.AtTemperature(Length.FromFeet(feet), Temperature.FromDegreesCelsius(celsius));
-            Outcome<LandingResult, LandingRefusal> landing = Landing.Fly(LandingSetup.For(aeroplane.Configure(aeroplane.FullFlaps), null, style.Pilot, air));
-            if (!landing.Happened) continue;
-            yield return new JsonObject
+            foreach (double celsius in (double[])[0, 20, 40])
             {
-                ["pressureAltitude"] = Text(feet, 0, "ft"),
-                ["temperature"] = Text(celsius, 0, "C"),
-                ["groundRoll"] = Step((landing.Value.StopDistance - landing.Value.TouchdownDistance).Feet, 5, "ft"),
-                ["from50ft"] = Step(landing.Value.StopDistance.Feet, 5, "ft"),
-            };
-        }
+                Air air = Air.AtTemperature(Length.FromFeet(feet), Temperature.FromDegreesCelsius(celsius));
+                Outcome<LandingResult, LandingRefusal> landing = Landing.Fly(LandingSetup.For(aeroplane.Configure(aeroplane.FullFlaps), null, style.Pilot, air));
+                if (!landing.Happened) continue;
+                yield return new JsonObject
+                {
+                    ["pressureAltitude"] = Text(feet, 0, "ft"),
+                    ["temperature"] = Text(celsius, 0, "C"),
+                    ["groundRoll"] = Step((landing.Value.StopDistance - landing.Value.TouchdownDistance).Feet, 5, "ft"),
+                    ["from50ft"] = Step(landing.Value.StopDistance.Feet, 5, "ft"),
+                };
+            }
     }
 
     private static JsonNode? Level(Configuration up, double knots)

@@ -53,7 +53,8 @@ internal sealed class RandomAeroplane
                 TouchdownLiftFraction = truth.Technique.TouchdownLift,
                 BrakingShare = truth.Technique.Braking,
             },
-        }) { Drawn = drawn };
+        })
+        { Drawn = drawn };
     }
 
     public string Printed => ManualMaker.Of(Truth.Aeroplane, Style);
