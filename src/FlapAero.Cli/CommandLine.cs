@@ -25,6 +25,7 @@ internal static class CommandLine
             CheckCommand.Create(output, error, workingFolder),
             ExportCommand.Create(output, error, workingFolder),
             BriefCommand.Create(output, error, workingFolder),
+            AeroplaneCommand.Create(output, error, workingFolder),
             LessonKernelCommand.Create(),
         };
         ParseResult parsed = root.Parse(args);

@@ -31,7 +31,7 @@ public static class AeroplaneFile
         return Utf8(Bytes(path, name), name);
     }
 
-    private static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } file ? file : path;
+    internal static string NameOf(string path) => Path.GetFileName(path) is { Length: > 0 } file ? file : path;
 
     /// <summary>The aeroplane in a text.</summary>
     /// <param name="json">The text of an aeroplane's file.</param>

@@ -138,7 +138,9 @@ internal sealed class ObjectPart
     private static string Choice(IReadOnlyList<FileKey> keys)
     {
         string[] names = [.. keys.Where(key => !key.Optional).Select(key => $"\"{key.Name}\"")];
-        return $"{string.Join(", ", names[..^1])} and {names[^1]}";
+        // Where every key may be left out, any of them is wanted.
+        if (names.Length == 0) names = [.. keys.Select(key => $"\"{key.Name}\"")];
+        return names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
     }
 
     private static string Count(int count) => count == 0 ? "nothing" : FormattableString.Invariant($"{count}");

@@ -25,7 +25,8 @@ internal static class SettingReader
             part.Object("airspeedCalibration", FileKeys.Calibration) is { } table ? ReadCalibration(table, faults) : null);
     }
 
-    private static CalibrationValues? ReadCalibration(ObjectPart part, FaultList faults)
+    /// <summary>A calibration table; a manual's has no origin.</summary>
+    public static CalibrationValues? ReadCalibration(ObjectPart part, FaultList faults)
     {
         part.Origin();
         Func<double, Speed>? make = part.Unit(UnitSets.Speeds, out string unit);

@@ -26,4 +26,8 @@ internal static class PropellerLaws
 
     /// <summary>(σ − c)/(1 − c): the share of an unsupercharged engine's full torque that is left in thinner air. Source: [gagg-farrar].</summary>
     public static double FullThrottleShare(double densityRatio) => Math.Max(0, (densityRatio - 0.12) / (1 - 0.12));
+
+    /// <summary>D = q k π D_p²/4: a propeller that stands still, its blades a share k of the disc as a plate across the stream. The form is this library's own.</summary>
+    public static double StoppedDrag(double dynamicPressure, double diameter, double shareOfDisc) =>
+        dynamicPressure * shareOfDisc * Math.PI * diameter * diameter / 4;
 }

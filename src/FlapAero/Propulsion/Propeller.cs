@@ -180,7 +180,12 @@ public sealed class Propeller
         double Excess(double revolutions) =>
             PropellerLaws.Torque(Table.SiPower(Ratio(speed, revolutions)), density, revolutions, _diameter)
             - engine.SiTorque(revolutions);
-        return PropellerSpeedSolver.Highest(Excess, Slowest(speed), _fastest) is { } found ? State(speed, density, found) : null;
+        // Above its free speed the engine brakes, and above the speed of no power the propeller does: there is no balance.
+        double none = speed / (Table.ZeroPowerAdvanceRatio * _diameter);
+        double highest = Math.Min(_fastest, Math.Max(engine.FreeSpeed.RevolutionsPerSecond, none) * (1 + 1e-12));
+        double slowest = Slowest(speed);
+        double share = (highest - slowest) / (_fastest - slowest);
+        return PropellerSpeedSolver.Highest(Excess, slowest, highest, share) is { } found ? State(speed, density, found) : null;
     }
 
     private PropellerState State(double speed, double density, double revolutions)

@@ -34,7 +34,7 @@ internal static class Samples
         DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
         Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Wind,
         Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,
-        DemoElectrics.Battery, DemoElectrics.Loads, DemoElectrics.Radio,
+        DemoManuals.TrainerH4, ManualFit.Of(DemoManuals.TrainerH4).Value, DemoElectrics.Battery, DemoElectrics.Loads, DemoElectrics.Radio,
         new LiftingLine(Planform, Section).InducedDrag,
         new[] { (0.0, Length.FromMeters(1.5), Angle.Zero), (1.0, Length.FromMeters(1), Angle.Zero) },
         FlapsUp.Aeroplane.FlapSettings, Planform, Section, new LiftingLine(Planform, Section),
