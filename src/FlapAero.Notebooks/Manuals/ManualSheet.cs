@@ -68,7 +68,7 @@ public sealed class ManualSheet : LessonResult
     {
         ManualResidual[] far = [.. Fit.Numbers.Where(number => !number.IsReached && !number.IsCompared)];
         if (far.Length == 0)
-            return new NotePart("reached", "What the model cannot reach", "The model has every fitted number of the manual within its rounding.");
+            return new NotePart("reached", "What the model cannot reach", "The model has every fitted number of the manual within a step of its rounding.");
         return new ListPart(
             "reached", "What the model cannot reach",
             [.. far.Select(number => number.Model is { } model
@@ -91,7 +91,7 @@ public sealed class ManualSheet : LessonResult
         ])]);
 
     private TablePart Numbers() => new(
-        "numbers-of-the-manual", "The manual's numbers beside the model's", ["Number", "Manual", "Compared", "Model", "Within rounding"],
+        "numbers-of-the-manual", "The manual's numbers beside the model's", ["Number", "Manual", "Compared", "Model", "Within a step"],
         [.. Fit.Numbers.Select(number => (IReadOnlyList<string>)
         [
             number.What, number.Written, Amount(number.Given, number), number.Model is { } model ? Amount(model, number) : "none",
@@ -100,7 +100,8 @@ public sealed class ManualSheet : LessonResult
 
     private static NotePart Meaning() => new(
         "meaning", "How to read this",
-        "Each number of the manual counts by its own rounding. A value that the numbers do not determine is what is typical of light trainers, "
+        "Each number of the manual counts by its own rounding; within a step says whether the model is no further from it than the last digit's "
+        + "step. A value that the numbers do not determine is what is typical of light trainers, "
         + "with the spread of the kind as its standard error. The values of the pilot are how the manual's test pilot lands; the aeroplane's "
         + "file does not hold them. An approach speed is compared with 1.3 times the stall, and a factor for flaps up with the model's own: "
         + "both are rules with a margin and are not fitted.");

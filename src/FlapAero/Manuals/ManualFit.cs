@@ -122,7 +122,9 @@ public sealed class ManualFit
         double measure = use.IsShare ? error / Math.Abs(value) : error;
         UseVerdict verdict = left >= Undetermined || measure >= use.Weak ? UseVerdict.No : measure >= use.Good ? UseVerdict.Weakly : UseVerdict.Yes;
         string typical = left >= Undetermined ? "; this is what is typical, no number of the manual determines it" : "";
-        return new(use.Use, verdict, string.Create(CultureInfo.InvariantCulture, $"{use.Number.Name} {value:0.#} ± {error:0.#} {use.Number.Unit}{typical}"));
+        string form = error < 0.1 ? "0.##" : "0.#";
+        string known = $"{value.ToString(form, CultureInfo.InvariantCulture)} ± {error.ToString(form, CultureInfo.InvariantCulture)}";
+        return new(use.Use, verdict, $"{use.Number.Name} {known} {use.Number.Unit}{typical}");
     }
 
     /// <summary>The aeroplane and how well it is known.</summary>
