@@ -32,6 +32,8 @@ public sealed class AeroplaneCommandTests : IDisposable
         Assert.StartsWith("<!DOCTYPE html>", page, StringComparison.Ordinal);
         Assert.Contains("no for attitude", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", page, StringComparison.Ordinal);
+        Assert.Contains("<svg", page, StringComparison.Ordinal);
+        Assert.Contains("numbers 46 are within one step of the manual's rounding, 0 are further away.", page.Replace("&#39;", "'", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Equal(2, Directory.GetFiles(_root).Length);
     }
 

@@ -9,12 +9,22 @@ public static class ManualPage
 {
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'";
 
+    /// <summary>Words and tables of words: one below the other, from the left.</summary>
+    private const string Style = """
+        .briefing { display: block; }
+        .briefing > * { margin-block: .9rem; }
+        th:nth-last-child(n), td:nth-last-child(n) { text-align: left; }
+        figure { margin: 1.4rem 0; }
+        figure svg { width: 100%; height: auto; max-width: 52rem; }
+        """;
+
     /// <summary>The page.</summary>
     /// <param name="sheet">The report.</param>
     /// <returns>A whole HTML page, the same bytes for the same report.</returns>
     public static string ToHtml(ManualSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
+        Figure differences = sheet.Differences;
         string html = $"""
             <!DOCTYPE html>
             <html lang="en">
@@ -27,11 +37,16 @@ public static class ManualPage
             <style>
             {Assets.Typeface.Trim()}
             {Assets.BriefingStyle.Trim()}
+            {Style}
             </style>
             </head>
             <body>
             <main>
             {sheet.ToHtmlFragment(headingLevel: 1)}
+            <figure>
+            {differences.ToSvg()}
+            <figcaption>{HtmlText.Escape(differences.CaptionText)} {HtmlText.Escape(differences.FindingText)}</figcaption>
+            </figure>
             </main>
             </body>
             </html>

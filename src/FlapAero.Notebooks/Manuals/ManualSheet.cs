@@ -1,4 +1,5 @@
 using System.Globalization;
+using FlapAero.Charts;
 
 namespace FlapAero.Notebooks;
 
@@ -21,7 +22,24 @@ public sealed class ManualSheet : LessonResult
     public ManualFit Fit { get; }
 
     /// <summary>The heading.</summary>
-    public string Title => $"{Fit.Aeroplane.Name}: the aeroplane from its manual";
+    public string Title => $"{Fit.Aeroplane.Name}: what the numbers determine";
+
+    /// <summary>How far the model is from each number of the manual, in steps of its rounding; a number that it cannot have at all is left out.</summary>
+    public Figure Differences
+    {
+        get
+        {
+            (double At, double Steps)[] bars = [.. Fit.Numbers.Select((number, at) => (at + 1.0, (number.Model - number.Given) / number.Rounding))
+                .Where(bar => bar.Item2 is { } steps && double.IsFinite(steps)).Select(bar => (bar.Item1, bar.Item2!.Value))];
+            int beyond = bars.Count(bar => Math.Abs(bar.Steps) > 1);
+            return new Figure("The model against the manual", Axis.Of("row of the table"), Axis.Of("model less manual, in steps of the rounding"))
+                .Bars("difference", bars.Select(bar => bar.At), bars.Select(bar => bar.Steps))
+                .Level("one step more", 1.0)
+                .Level("one step less", -1)
+                .Caption("Each bar is one number of the manual, in the order of the table; between the two levels the model has it within a step.")
+                .Finding($"Of {bars.Length} numbers {bars.Length - beyond} are within one step of the manual's rounding, {beyond} are further away.");
+        }
+    }
 
     /// <summary>A fit as a sheet.</summary>
     /// <param name="fit">The fit.</param>
@@ -91,10 +109,10 @@ public sealed class ManualSheet : LessonResult
         ])]);
 
     private TablePart Numbers() => new(
-        "numbers-of-the-manual", "The manual's numbers beside the model's", ["Number", "Manual", "Compared", "Model", "Within a step"],
-        [.. Fit.Numbers.Select(number => (IReadOnlyList<string>)
+        "numbers-of-the-manual", "The manual's numbers beside the model's", ["Number", "Row", "Manual", "Compared", "Model", "Within a step"],
+        [.. Fit.Numbers.Select((number, at) => (IReadOnlyList<string>)
         [
-            number.What, number.Written, Amount(number.Given, number), number.Model is { } model ? Amount(model, number) : "none",
+            number.What, (at + 1).ToString(CultureInfo.InvariantCulture), number.Written, Amount(number.Given, number), number.Model is { } model ? Amount(model, number) : "none",
             (number.IsReached ? "yes" : "no") + (number.IsCompared ? ", compared only" : ""),
         ])]);
 
