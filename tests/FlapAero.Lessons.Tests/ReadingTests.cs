@@ -82,7 +82,7 @@ public sealed partial class ReadingTests
         AnswerKey[] keys = [.. run.Lesson.Cells.Where(cell => cell.Role == CellRole.Check).SelectMany(cell => RanLesson.KeysIn(run.Results[cell.Id].Outputs))];
         Assert.NotEmpty(keys);
 
-        Assert.Empty(LeakSearch.InText("a reading", string.Join('\n', readings), new Secrets(keys, [], string.Join('\n', told))));
+        Assert.Empty(LeakSearch.InText("a reading", string.Join('\n', readings), new Secrets(keys, [], string.Join('\n', told), "")));
     }
 
     private static async Task<List<IElement>> FiguresAsync(string slug)

@@ -28,12 +28,14 @@ internal static partial class LeakSearch
         string normal = ArtefactText.Normal(text);
         leaks.AddRange(secrets.Words.Where(words => normal.Contains(words, StringComparison.Ordinal)).Select(words => $"{name} says \"{words}\""));
         var numbers = new WrittenNumbers(text);
-        var toldNumbers = new Lazy<WrittenNumbers>(() => new WrittenNumbers(secrets.Told));
+        Lazy<WrittenNumbers> toldNumbers = new(() => new(secrets.Told)), tried = new(() => new(secrets.Tried));
         foreach (AnswerKey key in secrets.Keys.Where(k => k.Value is not null))
         {
             IReadOnlyList<UnitSpelling> units = UnitsOf(key);
             string[] written = [.. Written(numbers, key, units).Distinct()];
             HashSet<string> told = written.Length == 0 ? [] : [.. Written(toldNumbers.Value, key, units)];
+            if (written.Length > 0 && key.Question.Length > 0)
+                told.UnionWith(Written(tried.Value, key, units));
             leaks.AddRange(written.Where(n => !told.Contains(n)).Select(n => $"{name} has the answer of \"{key.What}\": {n}"));
         }
         return leaks;

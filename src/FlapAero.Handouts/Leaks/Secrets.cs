@@ -9,7 +9,8 @@ namespace FlapAero.Handouts.Leaks;
 /// <param name="Keys">The answers of its checks and of the problems of one seed.</param>
 /// <param name="Words">Sentences and lines of code that students do not get, normal and long enough to be told from others.</param>
 /// <param name="Told">All that the lesson itself says: cells that teach, questions, hints, options, labels.</param>
-internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyList<string> Words, string Told)
+/// <param name="Tried">What its cells say with the other numbers that a page offers: content to a problem, whose numbers come from a seed, but not to a check.</param>
+internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyList<string> Words, string Told, string Tried)
 {
     /// <summary>Of a lesson with the problems of its own seed.</summary>
     public static Secrets Of(RanLesson lesson) => Of(lesson, lesson.OutputsOf);
@@ -33,7 +34,7 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
             if (cell.Role is not (CellRole.Answer or CellRole.Check or CellRole.Problem or CellRole.Instructor))
             {
                 told.Add(cell.Source);
-                told.AddRange(outputs(cell).Select(o => o.IsHtml ? ArtefactText.Of(o.Read) : o.Text));
+                told.AddRange(outputs(cell).Select(TextOf));
                 continue;
             }
             kept.Add(cell.Source);
@@ -48,8 +49,11 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
             .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal))
             // The statement that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
             .Concat(answers.Select(ArtefactText.Normal)).Distinct()];
-        return new Secrets(keys, words, string.Join('\n', told));
+        IEnumerable<string> tried = lesson.Changes.Values.SelectMany(values => values.Values).SelectMany(outputs => outputs).Select(TextOf);
+        return new Secrets(keys, words, string.Join('\n', told), string.Join('\n', tried));
     }
+
+    private static string TextOf(CellOutput output) => output.IsHtml ? ArtefactText.Of(output.Read) : output.Text;
 
     private static string WithoutMaths(AngleSharp.Dom.IElement element)
     {

@@ -173,6 +173,18 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson)
             Assert.Empty(LeakSearch.InText("lesson", secrets.Told, secrets with { Keys = [key], Told = "" }));
     }
 
+    /// <summary>What a page says with another number is content to a problem, whose numbers a seed drew, and a leak to a check.</summary>
+    [Fact]
+    public void InText_NumberThatOnlyAChangeSays_IsALeakToAChecksKeyAlone()
+    {
+        Secrets secrets = Secrets.Of(lesson.Lesson);
+        AnswerKey check = Number(secrets), problem = secrets.Keys.First(k => k.Question.Length > 0 && k.Value is not null);
+
+        Assert.Single(LeakSearch.InText("a page", check.Answer, new Secrets([check], [], "", check.Answer)));
+        Assert.Single(LeakSearch.InText("a page", problem.Answer, new Secrets([problem], [], "", "")));
+        Assert.Empty(LeakSearch.InText("a page", problem.Answer, new Secrets([problem], [], "", problem.Answer)));
+    }
+
     private static AnswerKey Number(Secrets secrets) => secrets.Keys.Single(k => k.What == "Approach speed, flaps up");
 
     private static string Filled(string text, AnswerKey number, AnswerKey choice)
