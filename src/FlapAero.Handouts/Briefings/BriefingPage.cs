@@ -1,4 +1,3 @@
-using FlapAero.Charts;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
@@ -8,8 +7,6 @@ namespace FlapAero.Handouts.Briefings;
 /// <summary>A briefing sheet as a page of its own: one sheet of paper, no script, nothing fetched.</summary>
 public static class BriefingPage
 {
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'";
-
     /// <summary>The page.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="paper">The paper that it is printed on.</param>
@@ -34,29 +31,6 @@ public static class BriefingPage
     {
         string title = $"{sheet}, {briefing.Request.Aeroplane.Name}, runway {briefing.Request.Runway.Name}";
         string size = paper == Paper.A4 ? "@page { size: A4 }" : "@page { size: Letter }";
-        string html = $"""
-            <!DOCTYPE html>
-            <html lang="en">
-            <head>
-            <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{Policy}">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{HtmlText.Escape(title)}</title>
-            <link rel="icon" href="data:,">
-            <style>
-            {size}
-            {Assets.Typeface.Trim()}
-            {Assets.BriefingStyle.Trim()}
-            </style>
-            </head>
-            <body>
-            <main>
-            {fragment}
-            </main>
-            </body>
-            </html>
-
-            """;
-        return html.Replace("\r\n", "\n", StringComparison.Ordinal);
+        return SheetShell.Of(title, [size, Assets.Typeface, Assets.BriefingStyle], fragment);
     }
 }

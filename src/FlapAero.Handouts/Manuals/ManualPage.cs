@@ -7,8 +7,6 @@ namespace FlapAero.Handouts.Manuals;
 /// <summary>The report on a manual's numbers as a page of its own: no script, nothing fetched.</summary>
 public static class ManualPage
 {
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'";
-
     /// <summary>Words and tables of words: one below the other, from the left.</summary>
     private const string Style = """
         .briefing { display: block; }
@@ -25,33 +23,13 @@ public static class ManualPage
     {
         ArgumentNullException.ThrowIfNull(sheet);
         Figure differences = sheet.Differences;
-        string html = $"""
-            <!DOCTYPE html>
-            <html lang="en">
-            <head>
-            <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{Policy}">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{HtmlText.Escape(sheet.Title)}</title>
-            <link rel="icon" href="data:,">
-            <style>
-            {Assets.Typeface.Trim()}
-            {Assets.BriefingStyle.Trim()}
-            {Style}
-            </style>
-            </head>
-            <body>
-            <main>
+        string main = $"""
             {sheet.ToHtmlFragment(headingLevel: 1)}
             <figure>
             {differences.ToSvg()}
             <figcaption>{HtmlText.Escape(differences.CaptionText)} {HtmlText.Escape(differences.FindingText)}</figcaption>
             </figure>
-            </main>
-            </body>
-            </html>
-
             """;
-        return html.Replace("\r\n", "\n", StringComparison.Ordinal);
+        return SheetShell.Of(sheet.Title, [Assets.Typeface, Assets.BriefingStyle, Style], main);
     }
 }
