@@ -16,6 +16,8 @@ internal static class ExpectedReadings
         [
             new("one-number-on-two-needles", "marked in miles an hour meets stall", 0,
                 "up.StallSpeed(air).Calibrated.MilesPerHour"),
+            new("how-far-off", "five times", 0,
+                "40, 100 * (5 * 60 * 0.3048 / 1852 / Math.Tan(3 * Math.PI / 180) - 1), 120, 100 * (5 * 60 * 0.3048 / 1852 / Math.Tan(3 * Math.PI / 180) - 1)"),
             new("down-the-path", "exact", 1,
                 "40, 40 * 1852 / 0.3048 / 60 * Math.Tan(3 * Math.PI / 180), 120, 120 * 1852 / 0.3048 / 60 * Math.Tan(3 * Math.PI / 180)"),
         ],

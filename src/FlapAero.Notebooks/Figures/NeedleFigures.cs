@@ -40,6 +40,21 @@ public static class NeedleFigures
                     + $"{Speed.FromFeetPerMinute(Exact(ground.Knots, degrees)):ft/min 0}; five times gives {rule:ft/min 0}."));
     }
 
+    /// <summary>How far the rule of five times lies from the exact rate of descent on three degrees, at every ground speed.</summary>
+    /// <param name="ground">The ground speed that is marked.</param>
+    /// <returns>The figure.</returns>
+    public static Figure HowFarOff(Speed ground)
+    {
+        IReadOnlyList<double> speeds = Samples.Between(40, 120, 5);
+        double off = Off(ground.Knots);
+        return new Figure("How far off", Axis.Of("ground speed", "V_g", "kt"), Axis.Of("five times, against exact", "", "%").Including(-10).Including(10))
+            .Line("five times", speeds, Off).Line("exact", speeds, _ => 0).Mark("flaps up", ground.Knots, off)
+            .Caption($"On a path of three degrees, from a slow aeroplane to a fast one.")
+            .Finding($"On three degrees five times the ground speed is off by {Ratio.FromPercent(off):0.0}, at {ground} and at every other speed.");
+    }
+
+    private static double Off(double knots) => 100 * (5 * knots / Exact(knots, 3) - 1);
+
     private static double Exact(double knots, double degrees) =>
         Speed.FromKnots(knots).FeetPerMinute * Math.Tan(Angle.FromDegrees(degrees).Radians);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -10,8 +11,11 @@ public static class RollFigures
 
     /// <summary>The shares of the touchdown's energy along the roll; the reader moves how long the nose is held off.</summary>
     /// <param name="still">The landing, in a calm.</param>
+    /// <param name="guess">The reader's prediction, the share of the roll before the brakes, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static MovingFigure WhereTheEnergyGoes(LandingSetup still)
+    public static MovingFigure WhereTheEnergyGoes(
+        LandingSetup still, Ratio guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(still);
         IEnumerable<(double, double)> Share(LandingResult r, Func<RollEnergyPoint, double> of) =>
@@ -19,6 +23,7 @@ public static class RollFigures
         return new Figure(
                 "Where the energy goes", Axis.Of("distance since the touchdown", "", "ft"),
                 Axis.Of("share of the energy at the touchdown", "", "%").Including(0))
+            .PredictedAcross(guess, times: still.Flown().GroundRoll.Feet / 100, prediction: prediction)
             .Caption($"Runway 24, flaps up, no wind. Until the mark the nose is up and no brake is used.")
             .Moving(Axis.Of("nose held off down to", "", "% of touchdown speed"), Samples.Between(50, 95, 5), start: 85, (figure, share) =>
             {
@@ -36,18 +41,24 @@ public static class RollFigures
     /// <summary>The ground speed from the threshold to the stop; the reader moves the wind.</summary>
     /// <param name="still">The landing, in a calm.</param>
     /// <param name="runway">The runway.</param>
+    /// <param name="guess">The reader's prediction, how much longer ten knots from behind make the roll: marked where the aeroplane would stop.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static MovingFigure AlongTheRunway(LandingSetup still, Runway runway)
+    public static MovingFigure AlongTheRunway(
+        LandingSetup still, Runway runway, Ratio guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(still);
         ArgumentNullException.ThrowIfNull(runway);
         // So flat a path is as good as level.
         IEnumerable<(double, double)> Along(LandingResult r, double ahead) =>
             r.Trajectory.Select(p => (Math.Round(p.Distance.Feet), Math.Max(0, p.Airspeed.Knots - ahead)));
+        LandingResult calm = still.Flown(), behind = (still with { Headwind = Speed.FromKnots(-10) }).Flown();
         double[] upright = [0, still.Technique.ThresholdSpeed.Knots + 15];
         double end = runway.LengthAvailable.Feet, third = runway.EndOfFirstThird.Feet;
         return new Figure("Along runway 24", Axis.Of("distance from the threshold", "x", "ft"), Axis.Of("speed over the ground", "", "kt"))
             .Line("calm", Along(still.Flown(Often), 0)).Line("runway ends", [end, end], upright).Line("first third", [third, third], upright)
+            .PredictedAcross(
+                guess, from: (behind.TouchdownDistance + calm.GroundRoll).Feet, times: calm.GroundRoll.Feet / 100, prediction: prediction)
             .Caption($"Flaps up, Friday's air, from the threshold to the stop. The bend marks the brakes. Move the wind.")
             .Moving(Axis.Of("headwind, minus from behind", "w", "kt"), Samples.Between(-10, 20, 2), start: -10, (figure, ahead) =>
             {
@@ -62,11 +73,13 @@ public static class RollFigures
     /// <summary>Where each day of a week's landing touches and stops.</summary>
     /// <param name="week">The landings, from Monday on.</param>
     /// <param name="runway">The runway of all of them.</param>
+    /// <param name="otherEnd">Friday's landing from the other end.</param>
     /// <returns>The figure.</returns>
-    public static Figure AWeekOnRunway24(IReadOnlyList<LandingResult> week, Runway runway)
+    public static Figure AWeekOnRunway24(IReadOnlyList<LandingResult> week, Runway runway, LandingResult otherEnd)
     {
         ArgumentNullException.ThrowIfNull(week);
         ArgumentNullException.ThrowIfNull(runway);
+        ArgumentNullException.ThrowIfNull(otherEnd);
         double[] numbers = [.. Enumerable.Range(1, week.Count)];
         LandingResult friday = week[4];
         return new Figure("A week on runway 24", Axis.Of("day, Monday is 1"), Axis.Of("distance from the threshold", "x", "ft").Including(0))
@@ -74,12 +87,13 @@ public static class RollFigures
             .Line(
                 "touchdown", numbers.SelectMany(day => new[] { day - 0.5, day + 0.5 }),
                 week.SelectMany(r => new[] { r.TouchdownDistance.Feet, r.TouchdownDistance.Feet }))
-            .Mark("Friday", 5, friday.StopDistance.Feet)
+            .Mark("Friday", 5, friday.StopDistance.Feet).Mark("Friday, on 06", 5, otherEnd.StopDistance.Feet)
             .Level("runway ends", runway.LengthAvailable.Feet).Level("first third", runway.EndOfFirstThird.Feet)
             .Caption($"Flaps up, maximum weight, each day's own air and wind. Wednesday is gusty and flown faster.")
             .Finding($"Of {week.Count} days the aeroplane stops before the end of runway 24 on "
                 + $"{week.Count(r => r.StopDistance <= runway.LengthAvailable)}, and touches in its first third on "
                 + $"{week.Count(r => r.TouchdownDistance <= runway.EndOfFirstThird)}. On Friday it stops "
-                + $"{LandingWords.Spare(runway.LengthAvailable - friday.StopDistance)}.");
+                + $"{LandingWords.Spare(runway.LengthAvailable - friday.StopDistance)}; from the other end, on 06, it takes "
+                + $"{friday.StopDistance - otherEnd.StopDistance} less.");
     }
 }

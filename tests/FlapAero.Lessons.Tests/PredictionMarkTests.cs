@@ -1,0 +1,60 @@
+using System.Text.Json;
+using AngleSharp.Dom;
+using FlapAero.Handouts.Lessons;
+using FlapAero.Tests;
+
+namespace FlapAero.Lessons.Tests;
+
+/// <summary>What a reader predicts is drawn on the figure that answers it, and a right prediction lies on the answer.</summary>
+[Trait("Speed", "slow")]
+public sealed class PredictionMarkTests
+{
+    [Fact]
+    public async Task Lesson_Predictions_AreMarkedOnAFigureOfTheLesson()
+    {
+        var without = new List<string>();
+        foreach (LessonNotebook lesson in LessonCopies.All)
+        {
+            IReadOnlyList<IElement> said = await SaidAsync(lesson.Slug);
+            var marked = Plots(said).SelectMany(Marks).Select(mark => mark.GetProperty("name").GetString()).ToHashSet();
+            without.AddRange(Compared(said).Keys.Where(name => !marked.Contains(name)).Select(name => $"{lesson.Slug}: {name}"));
+        }
+
+        Assert.True(without.Count == 0, string.Join('\n', without));
+    }
+
+    [Theory]
+    [InlineData("start-here", "marginGuess", "flown")]
+    [InlineData("start-here", "ruleGuess", "flaps up")]
+    [InlineData("the-landing-roll", "beforeGuess", "nose down")]
+    [InlineData("the-landing-roll", "tenGuess", "stop")]
+    [InlineData("the-landing-roll", "endGuess", "Friday, on 06")]
+    public async Task RightPrediction_OnItsFigure_LiesOnTheAnswersMark(string slug, string prediction, string answer)
+    {
+        IReadOnlyList<IElement> said = await SaidAsync(slug);
+        JsonElement plot = Plots(said).Single(p => Marks(p).Any(mark => mark.GetProperty("name").GetString() == prediction));
+        JsonElement own = Marks(plot).Single();
+        JsonElement marks = plot.GetProperty("data").EnumerateArray().Single(trace => trace.GetProperty("name").GetString() == "marks");
+        int place = marks.GetProperty("text").EnumerateArray().Select(text => text.GetString()).ToList().IndexOf(answer);
+        double wanted = marks.GetProperty(own.GetProperty("axis").GetString()!)[place].GetDouble();
+
+        double at = own.GetProperty("from").GetDouble() + (own.GetProperty("times").GetDouble() * Compared(said)[prediction]);
+
+        Assert.Equal(wanted, at, 0.002 * Math.Max(1, Math.Abs(wanted)));
+    }
+
+    private static async Task<IReadOnlyList<IElement>> SaidAsync(string slug) =>
+        [.. (await LessonRun.OfAsync(slug)).Results.Values.SelectMany(r => r.Outputs).Where(o => o.IsHtml).Select(o => o.Read)];
+
+    /// <summary>The model's value of each prediction that the lesson compares.</summary>
+    private static Dictionary<string, double> Compared(IEnumerable<IElement> said) =>
+        said.SelectMany(html => html.QuerySelectorAll(".compared"))
+            .Select(compared => JsonDocument.Parse(compared.GetAttribute("data-facts")!).RootElement)
+            .ToDictionary(facts => facts.GetProperty("prediction").GetString()!, facts => facts.GetProperty("model").GetDouble());
+
+    private static IEnumerable<JsonElement> Plots(IEnumerable<IElement> said) =>
+        said.SelectMany(html => html.QuerySelectorAll("script.plot-data")).Select(plot => JsonDocument.Parse(plot.TextContent).RootElement);
+
+    private static IEnumerable<JsonElement> Marks(JsonElement plot) =>
+        plot.TryGetProperty("predictions", out JsonElement marks) ? marks.EnumerateArray() : [];
+}
