@@ -26,16 +26,26 @@ public sealed class PredictionMarkTests
     [Theory]
     [InlineData("start-here", "marginGuess", "flown")]
     [InlineData("start-here", "ruleGuess", "flaps up")]
+    [InlineData("lift-and-where-it-ends", "gainGuess", "flying, full")]
+    [InlineData("what-flaps-change", "leftGuess", "1.3, full")]
+    [InlineData("what-flaps-change", "shareGuess", "four fifths")]
+    [InlineData("drag-and-the-angle-of-descent", "steeperGuess", "faster")]
+    [InlineData("approach-speed", "fasterGuess", "1.3, up")]
+    [InlineData("power-on-the-approach", "shareGuess", "1.1")]
+    [InlineData("round-out-and-float", "groundGuess", "touch")]
+    [InlineData("the-circuit-without-flaps", "highGuess", "final begins")]
     [InlineData("the-landing-roll", "beforeGuess", "nose down")]
     [InlineData("the-landing-roll", "tenGuess", "stop")]
     [InlineData("the-landing-roll", "endGuess", "Friday, on 06")]
+    [InlineData("when-the-flaps-stay-up", "leftGuess", "runway 33")]
+    [InlineData("how-much-landings-vary", "alikeGuess", "round-out")]
     public async Task RightPrediction_OnItsFigure_LiesOnTheAnswersMark(string slug, string prediction, string answer)
     {
         IReadOnlyList<IElement> said = await SaidAsync(slug);
         JsonElement plot = Plots(said).Single(p => Marks(p).Any(mark => mark.GetProperty("name").GetString() == prediction));
-        JsonElement own = Marks(plot).Single();
+        JsonElement own = Marks(plot).Single(mark => mark.GetProperty("name").GetString() == prediction);
         JsonElement marks = plot.GetProperty("data").EnumerateArray().Single(trace => trace.GetProperty("name").GetString() == "marks");
-        int place = marks.GetProperty("text").EnumerateArray().Select(text => text.GetString()).ToList().IndexOf(answer);
+        int place = marks.GetProperty("text").EnumerateArray().Select(text => text.GetString()).ToList().LastIndexOf(answer);
         double wanted = marks.GetProperty(own.GetProperty("axis").GetString()!)[place].GetDouble();
 
         double at = own.GetProperty("from").GetDouble() + (own.GetProperty("times").GetDouble() * Compared(said)[prediction]);

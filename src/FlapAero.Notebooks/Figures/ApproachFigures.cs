@@ -20,10 +20,13 @@ public static class ApproachFigures
         Speed stallUp = up.StallSpeed(air).Calibrated, stallFull = full.StallSpeed(air).Calibrated;
         double most = up.Flaps.Lift.MaximumLiftCoefficient, mostFull = full.Flaps.Lift.MaximumLiftCoefficient;
         IReadOnlyList<double> speeds = Samples.Between(Math.Floor(stallFull.Knots) - 1, 1.5 * stallUp.Knots, 1);
+        double Needed(double knots) => up.RequiredLiftCoefficient(air.CalibratedKnots(knots));
+        double Reference(Configuration c) => c.ReferenceSpeed(air).Calibrated.Knots;
         return new Figure("Lift needed, lift there is", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("lift coefficient", "C_L", ""))
-            .Line("needed", speeds, knots => up.RequiredLiftCoefficient(air.CalibratedKnots(knots)))
+            .Line("needed", speeds, Needed)
             .Level("most, flaps up", most).Level("most, full flap", mostFull)
             .Mark("stall, up", stallUp.Knots, most).Mark("stall, full", stallFull.Knots, mostFull)
+            .Mark("1.3, up", Reference(up), Needed(Reference(up))).Mark("1.3, full", Reference(full), Needed(Reference(full)))
             .Caption($"Slower flight needs a greater lift coefficient. Where the curve meets the ceiling, the wing stalls.")
             .Finding($"The lift coefficient needed rises as speed falls. It meets the flaps-up ceiling at {stallUp} CAS "
                 + $"and the full-flap ceiling at {stallFull} CAS.");

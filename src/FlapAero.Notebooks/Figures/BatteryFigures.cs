@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -57,19 +58,41 @@ public static class BatteryFigures
             });
     }
 
+    /// <summary>What is left over of each runway with the margin kept; less than nothing where it is too short.</summary>
+    /// <param name="runways">The runways by their names.</param>
+    /// <param name="left">What is left over of a runway.</param>
+    /// <returns>The figure.</returns>
+    public static Figure LeftOverOfEachRunway(IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, Length> left)
+    {
+        ArgumentNullException.ThrowIfNull(runways);
+        ArgumentNullException.ThrowIfNull(left);
+        double[] numbers = [.. Enumerable.Range(1, runways.Count)];
+        Figure figure = new Figure("Left over of each runway", Axis.Of("runway"), Axis.Of("left over, margin kept", "", "ft").Including(0))
+            .Bars("left over", numbers, n => left(runways[(int)n - 1].Runway).Feet)
+            .Caption($"Flaps up, now. A bar that hangs down shows how much is missing.")
+            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Name}: {LandingWords.Stands(left(r.Runway))}"))}.");
+        foreach (double n in numbers)
+            figure = figure.Mark(runways[(int)n - 1].Name, n, left(runways[(int)n - 1].Runway).Feet);
+        return figure;
+    }
+
     /// <summary>What is left over of each runway while the aeroplane burns fuel; the reader moves the wind.</summary>
     /// <param name="runways">The runways by their names.</param>
     /// <param name="left">What is left over of a runway after hours of waiting in a wind.</param>
     /// <param name="wind">The wind, whose direction stays.</param>
+    /// <param name="guess">The reader's prediction, how much an hour gains on the first runway in that wind, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
     public static MovingFigure LeftOverWhileOneWaits(
-        IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, double, Wind, Length> left, Wind wind)
+        IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, double, Wind, Length> left, Wind wind,
+        Length guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(runways);
         ArgumentNullException.ThrowIfNull(left);
         ArgumentNullException.ThrowIfNull(wind);
         return new Figure("Left over, while one waits", Axis.Of("hours of waiting", "", "h"), Axis.Of("left over, margin kept", "", "ft"))
             .Level("just fits", 0)
+            .PredictedUp(guess, from: left(runways[0].Runway, 0, wind).Feet, prediction: prediction)
             .Caption($"Above the level the runway is long enough with its margin. The wind is from {wind.From:0}.")
             .Moving(Axis.Of("wind speed", "", "kt"), Samples.Between(0, 24, 2), start: 14, (figure, knots) =>
             {

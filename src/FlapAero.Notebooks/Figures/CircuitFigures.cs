@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -9,8 +10,11 @@ public static class CircuitFigures
     /// <summary>Heights from abeam on, with flaps and with flaps up.</summary>
     /// <param name="usual">The circuit with flaps.</param>
     /// <param name="flown">What is flown with flaps up at the same engine speed.</param>
+    /// <param name="guess">The reader's prediction, how high above the final path the turn ends with flaps up, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static Figure HeightsAlongTheTrack(Circuit usual, FlownCircuit flown)
+    public static Figure HeightsAlongTheTrack(
+        Circuit usual, FlownCircuit flown, Length guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(usual);
         ArgumentNullException.ThrowIfNull(flown);
@@ -24,6 +28,7 @@ public static class CircuitFigures
             .Line("flaps up, as always", Heights(flown.Legs)).As(Palette.FlapsUp)
             .Mark("final begins", Heights(usual.Legs)[4].Item1, usual.Final.Begin.Height.Feet)
             .Mark("final begins", Heights(flown.Legs)[4].Item1, flown.Legs[5].Begin.Height.Feet)
+            .PredictedUp(guess, from: (flown.Legs[5].Begin.Height - flown.AbovePath).Feet, prediction: prediction)
             .Caption($"The usual engine speed from abeam on, the usual place for base. Final is drawn as if nobody put it right.")
             .Reading("held, flaps up meets the runway", $"{flown.MeetsGroundAt:ft 0} past the threshold")
             .Reading("held, with flaps", $"{usual.Plan.AimingPoint:ft 0} past it")

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -60,15 +61,21 @@ public static class DescentFigures
     /// <param name="up">The glide with flaps up.</param>
     /// <param name="full">The glide with full flap.</param>
     /// <param name="headwind">The headwind that is shown first.</param>
+    /// <param name="guess">The reader's prediction, by how much that wind steepens the glide with flaps up, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static MovingFigure LinesDownToTheAimingPoint(SteadyFlight up, SteadyFlight full, Speed headwind)
+    public static MovingFigure LinesDownToTheAimingPoint(
+        SteadyFlight up, SteadyFlight full, Speed headwind, Angle guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(full);
         IReadOnlyList<double> along = Samples.Between(0, 6000, 500);
         double Height(Angle down, double feet) => feet * Math.Tan(down.Radians);
+        // Where the line of the predicted angle would begin; so small a change of an angle goes with the tangent's slope.
+        double calm = Height(up.GlideAngle, along[^1]), perDegree = along[^1] * Math.PI / 180 / Math.Pow(Math.Cos(up.GlideAngle.Radians), 2);
         return new Figure("Lines down to the aiming point", Axis.Of("distance to the aiming point", "x", "ft"), Axis.Of("height", "h", "ft"))
             .Line("three degrees", along, feet => Height(Angle.FromDegrees(3), feet))
+            .PredictedUp(guess, from: calm, times: perDegree, prediction: prediction)
             .Caption($"Throttle closed all the way, each setting at its approach speed. "
                 + $"Above its line, the aeroplane arrives too high.")
             .Moving(Axis.Of("headwind", "w", "kt"), Samples.Between(-10, 24, 2), start: headwind.Knots, (figure, knots) =>
@@ -80,6 +87,30 @@ public static class DescentFigures
                     .Finding($"In a headwind of {wind:0} the closed throttle brings the aeroplane down over the ground "
                         + $"at {flat} with flaps up and at {steep} with full flap.");
             });
+    }
+
+    /// <summary>The angle of descent with the throttle closed near the approach speed, flaps up, with a slower and a faster flight.</summary>
+    /// <param name="slower">The slower flight.</param>
+    /// <param name="approach">The flight at the approach speed.</param>
+    /// <param name="faster">The faster flight.</param>
+    /// <param name="air">The air.</param>
+    /// <returns>The figure.</returns>
+    public static Figure SlowerAndFaster(SteadyFlight slower, SteadyFlight approach, SteadyFlight faster, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(slower);
+        ArgumentNullException.ThrowIfNull(approach);
+        ArgumentNullException.ThrowIfNull(faster);
+        ArgumentNullException.ThrowIfNull(air);
+        Configuration up = approach.Configuration;
+        double Down(double knots) => up.ThrottleClosed(air.CalibratedKnots(knots)).GlideAngle.Degrees;
+        double Knots(SteadyFlight flight) => flight.Airspeed.Calibrated.Knots;
+        return new Figure("Slower and faster", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("angle of descent", "γ", "°"))
+            .Line("flaps up", Samples.Between(Knots(slower) - 3, Knots(faster) + 3, 1), Down)
+            .Mark("slower", Knots(slower), slower.GlideAngle.Degrees).Mark("approach", Knots(approach), approach.GlideAngle.Degrees)
+            .Mark("faster", Knots(faster), faster.GlideAngle.Degrees)
+            .Caption($"Throttle closed, still air. The scale begins above zero: the whole figure is a small part of the angle.")
+            .Finding($"At the approach speed the aeroplane comes down at {approach.GlideAngle:0.0}, slower at {slower.GlideAngle:0.0}, "
+                + $"faster at {faster.GlideAngle:0.0}.");
     }
 
     private static IReadOnlyList<double> Speeds(Configuration c, Air air, double fastest) =>

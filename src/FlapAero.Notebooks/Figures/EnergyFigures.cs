@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -70,14 +71,18 @@ public static class EnergyFigures
     /// <param name="full">The same with full flap.</param>
     /// <param name="air">The air.</param>
     /// <param name="from">Where short final begins, before the threshold.</param>
+    /// <param name="guess">The reader's prediction, how much further along the wheels touch with flaps up, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static MovingFigure WhereItComesOut(Configuration up, Configuration full, Air air, Length from)
+    public static MovingFigure WhereItComesOut(
+        Configuration up, Configuration full, Air air, Length from, Length guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         FlownFinal Flown(Configuration c, Length above) => FlownFinal.Of(c, air, from, above);
         return new Figure(
                 "Where it comes out", Axis.Of("distance past the threshold", "x", "ft"), Axis.Of("energy height still to lose", "h_e", "ft"))
             .Line("as meant, up", Flown(up, Length.Zero).EnergyStillToLose())
             .Line("as meant, full", Flown(full, Length.Zero).EnergyStillToLose())
+            .PredictedAcross(guess, from: Flown(up, Length.Zero).Landing.TouchdownDistance.Feet, prediction: prediction)
             .Caption($"From short final, left, to the touchdown, where a line meets zero. Before it the throttle is closed where the line "
                 + $"is too steep to hold the speed; past it power holds the speed to the round-out.")
             .Moving(Axis.Of("too high on short final by", "Δh", "ft"), Samples.Between(0, 150, 10), start: 100, (figure, feet) =>

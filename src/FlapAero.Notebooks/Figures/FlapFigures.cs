@@ -7,14 +7,20 @@ namespace FlapAero.Notebooks;
 /// <summary>Figures of what flaps change: lift along the wing, where the stall begins, and what is seen over the nose.</summary>
 public static class FlapFigures
 {
+    private const double FourFifths = 0.8;
+
     private static readonly IReadOnlyList<double> Stations = Samples.Between(0, 0.99, 0.01);
 
     /// <summary>Lift per span from the centreline to the tip, flaps up and down; the reader moves the flap.</summary>
     /// <param name="wing">The wing with its flap at an angle in degrees.</param>
     /// <param name="liftCoefficient">The wing's lift coefficient, the same for all.</param>
     /// <param name="start">The angle of the flap that is shown first, in degrees.</param>
+    /// <param name="guess">The reader's prediction, the share of its former lift that the wing still carries at four fifths, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static MovingFigure LiftAlongTheWing(Func<double, LiftingLine> wing, double liftCoefficient, double start)
+    public static MovingFigure LiftAlongTheWing(
+        Func<double, LiftingLine> wing, double liftCoefficient, double start, Ratio guess,
+        [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(wing);
         LiftingLine clean = wing(0);
@@ -24,14 +30,15 @@ public static class FlapFigures
                 "Lift along the wing", Axis.Of("share of the half span", "2y/b", "").Including(1),
                 Axis.Of("lift per span, mean = 1", "", "").Including(0))
             .Line("flaps up", Stations, s => PerSpan(clean, s))
+            .PredictedUp(guess, times: PerSpan(clean, FourFifths) / 100, prediction: prediction)
             .Caption($"From the centreline to the tip, at one speed and weight: whatever the flaps do, the mean stays 1.")
             .Moving(Axis.Of("flap deflection", "δ", "°"), Samples.Between(5, 40, 5), start: Math.Max(5, start), (figure, degrees) =>
             {
                 LiftingLine flapped = wing(degrees);
-                return figure.Line("flaps down", Stations, s => PerSpan(flapped, s))
+                return figure.Line("flaps down", Stations, s => PerSpan(flapped, s)).Mark("four fifths", FourFifths, PerSpan(flapped, FourFifths))
                     .Finding($"With {degrees:0}° of flap the lift per span at the centreline is {PerSpan(flapped, 0):0.00} times the mean "
-                        + $"instead of {PerSpan(clean, 0):0.00}; at four fifths of the half span {PerSpan(flapped, 0.8):0.00} instead of "
-                        + $"{PerSpan(clean, 0.8):0.00}.");
+                        + $"instead of {PerSpan(clean, 0):0.00}; at four fifths of the half span {PerSpan(flapped, FourFifths):0.00} instead of "
+                        + $"{PerSpan(clean, FourFifths):0.00}.");
             });
     }
 

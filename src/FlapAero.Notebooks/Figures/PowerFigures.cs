@@ -61,11 +61,15 @@ public static class PowerFigures
                 + $"Down {path:0} they take {Turns(up, path)} and {Turns(full, path)}.");
     }
 
-    /// <summary>Drag in level flight and its two parts, in pounds of force.</summary>
+    /// <summary>Drag in level flight and its two parts, and the thrust that a path takes, in pounds of force.</summary>
     /// <param name="up">The aeroplane, flaps up.</param>
     /// <param name="air">The air.</param>
+    /// <param name="path">The angle of descent, positive down.</param>
+    /// <param name="guess">The reader's prediction, the share of the thrust that the slower flight takes, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
-    public static Figure TwoDrags(Configuration up, Air air)
+    public static Figure TwoDrags(
+        Configuration up, Air air, Angle path, Ratio guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(air);
@@ -74,16 +78,20 @@ public static class PowerFigures
         Speed slow = up.ReferenceSpeed(air, 1.1).Calibrated, reference = up.ReferenceSpeed(air).Calibrated;
         SteadyFlight Level(double knots) => up.OnPath(air.CalibratedKnots(knots), Angle.Zero);
         double Drag(double knots) => Level(knots).Thrust.PoundsForce;
+        double Thrust(double knots) => up.OnPath(air.CalibratedKnots(knots), -path).Thrust.PoundsForce;
         double ZeroLift(double knots) => Drag(knots) * up.Flaps.Drag.ZeroLiftDragCoefficient / Level(knots).DragCoefficient;
         return new Figure("Two drags, flaps up", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("drag", "D", "lbf").Including(0))
             .Line("together", speeds, Drag)
             .Line("zero-lift", speeds, ZeroLift)
             .Line("induced", speeds, knots => Drag(knots) - ZeroLift(knots))
-            .Mark("1.1", slow.Knots, Drag(slow.Knots)).Mark("1.3", reference.Knots, Drag(reference.Knots))
+            .Line("thrust on the path", speeds, Thrust)
+            .Mark("1.1", slow.Knots, Thrust(slow.Knots)).Mark("1.3", reference.Knots, Thrust(reference.Knots))
+            .PredictedUp(guess, times: Thrust(reference.Knots) / 100, prediction: prediction)
             .Caption($"Level flight. Zero-lift drag grows with speed, induced drag, the price of lift, shrinks; their sum is least where "
                 + $"the two are equal. Down a path the thrust is this sum less the weight's part.")
             .Finding($"Drag is least, {Force.FromPoundsForce(Drag(bottom.Knots)):lbf 0}, at {bottom} CAS. "
-                + $"The reference speed is {reference}.");
+                + $"The reference speed is {reference}; down the path it takes {Force.FromPoundsForce(Thrust(reference.Knots)):lbf 0} of thrust, "
+                + $"1.1 times the stall {Force.FromPoundsForce(Thrust(slow.Knots)):lbf 0}.");
     }
 
     /// <summary>The engine speed that a path takes at every speed; the reader moves the angle.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlapAero.Charts;
 using UnitsNet;
 
@@ -12,9 +13,12 @@ public static class ScatterFigures
     /// <param name="up">Landings with flaps up, by the tolerance of the speed in knots.</param>
     /// <param name="full">The same with full flap.</param>
     /// <param name="runway">The runway's length.</param>
+    /// <param name="guess">The reader's prediction, the stretch that holds nineteen of twenty touchdowns with flaps up: where that would end, which is marked.</param>
+    /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
     public static MovingFigure WhereTheWheelsTouch(
-        Func<double, LandingScatterResult> up, Func<double, LandingScatterResult> full, Length runway)
+        Func<double, LandingScatterResult> up, Func<double, LandingScatterResult> full, Length runway, Length guess,
+        [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(full);
@@ -35,6 +39,7 @@ public static class ScatterFigures
         return new Figure(
                 "Where the wheels touch", Axis.Of("distance from the threshold", "x", "ft").Including(0), Axis.Of("share of the landings", "", "%"))
             .Line("first third ends", [(third.Feet, 0), (third.Feet, highest)])
+            .PredictedAcross(guess, from: held[5].Up.TouchdownDistance.Quantile(0.025).Feet, prediction: prediction)
             .Caption($"A thousand landings with each flap setting, counted in steps of {Length.FromFeet(Bin)}. "
                 + $"Move the tolerance on the speed at the threshold; all else stays.")
             .Moving(Axis.Of("speed held within ±", "", "kt"), held.Keys, start: 5, (figure, knots) =>
@@ -80,6 +85,22 @@ public static class ScatterFigures
             .Finding($"Through their spreads the speed moves the touchdown by a standard deviation of "
                 + $"{Deviation(LandingVariable.ThresholdSpeed)}, the sharpness of the round-out by "
                 + $"{Deviation(LandingVariable.FlareTimeConstant)}.");
+    }
+
+    /// <summary>The stretch of runway that holds nineteen of twenty touchdowns, were one thing the same in every landing.</summary>
+    /// <param name="landings">What is the same in every landing, and the landings.</param>
+    /// <returns>The figure.</returns>
+    public static Figure StretchWereItAlike(params (string Alike, LandingScatterResult Landings)[] landings)
+    {
+        (string Alike, Length Stretch)[] each = [.. landings.Select(one => (one.Alike, one.Landings.NineteenOfTwenty()))];
+        double[] numbers = [.. Enumerable.Range(1, each.Length)];
+        Figure figure = new Figure("The stretch, were it alike", Axis.Of("what is alike in every landing"), Axis.Of("stretch", "", "ft").Including(0))
+            .Bars("nineteen of twenty on", numbers, n => each[(int)n - 1].Stretch.Feet)
+            .Caption($"Flaps up. The lower a bar, the more is gained where that alone is the same in every landing.")
+            .Finding($"{string.Join("; ", each.Select(one => $"{one.Alike}: {one.Stretch}"))}.");
+        foreach (double n in numbers)
+            figure = figure.Mark(each[(int)n - 1].Alike, n, each[(int)n - 1].Stretch.Feet);
+        return figure;
     }
 
     /// <summary>Between which shares the true one lies, by how many landings are counted.</summary>
