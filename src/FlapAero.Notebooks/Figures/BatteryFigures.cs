@@ -58,21 +58,22 @@ public static class BatteryFigures
             });
     }
 
-    /// <summary>What is left over of each runway with the margin kept; less than nothing where it is too short.</summary>
+    /// <summary>How long each runway is, and how long it must be.</summary>
     /// <param name="runways">The runways by their names.</param>
-    /// <param name="left">What is left over of a runway.</param>
+    /// <param name="must">The length that a runway must have.</param>
     /// <returns>The figure.</returns>
-    public static Figure LeftOverOfEachRunway(IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, Length> left)
+    public static Figure LengthsThereAndNeeded(IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, Length> must)
     {
         ArgumentNullException.ThrowIfNull(runways);
-        ArgumentNullException.ThrowIfNull(left);
+        ArgumentNullException.ThrowIfNull(must);
         double[] numbers = [.. Enumerable.Range(1, runways.Count)];
-        Figure figure = new Figure("Left over of each runway", Axis.Of("runway"), Axis.Of("left over, margin kept", "", "ft").Including(0))
-            .Bars("left over", numbers, n => left(runways[(int)n - 1].Runway).Feet)
-            .Caption($"Flaps up, now. A bar that hangs down shows how much is missing.")
-            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Name}: {LandingWords.Stands(left(r.Runway))}"))}.");
+        Length Left((string Name, Runway Runway) r) => Length.FromFeet((r.Runway.LengthAvailable - must(r.Runway)).Feet);
+        Figure figure = new Figure("Lengths there and needed", Axis.Of("runway"), Axis.Of("length", "", "ft").Including(0))
+            .Bars("there", numbers, n => runways[(int)n - 1].Runway.LengthAvailable.Feet)
+            .Caption($"Flaps up, now. A bar is the runway, its mark the length that it must have with the margin.")
+            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Name}: {LandingWords.Stands(Left(r))}"))}.");
         foreach (double n in numbers)
-            figure = figure.Mark(runways[(int)n - 1].Name, n, left(runways[(int)n - 1].Runway).Feet);
+            figure = figure.Mark(runways[(int)n - 1].Name, n, must(runways[(int)n - 1].Runway).Feet);
         return figure;
     }
 
