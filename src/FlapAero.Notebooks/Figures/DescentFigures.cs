@@ -104,11 +104,13 @@ public static class DescentFigures
         Configuration up = approach.Configuration;
         double Down(double knots) => up.ThrottleClosed(air.CalibratedKnots(knots)).GlideAngle.Degrees;
         double Knots(SteadyFlight flight) => flight.Airspeed.Calibrated.Knots;
-        return new Figure("Slower and faster", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("angle of descent", "γ", "°"))
+        // Room for a prediction of two degrees.
+        Axis angle = Axis.Of("angle of descent", "γ", "°").Including(Math.Ceiling(approach.GlideAngle.Degrees + 2));
+        return new Figure("Slower and faster", Axis.Of("airspeed", "V", "kt CAS"), angle)
             .Line("flaps up", Samples.Between(Knots(slower) - 3, Knots(faster) + 3, 1), Down)
             .Mark("slower", Knots(slower), slower.GlideAngle.Degrees).Mark("approach", Knots(approach), approach.GlideAngle.Degrees)
             .Mark("faster", Knots(faster), faster.GlideAngle.Degrees)
-            .Caption($"Throttle closed, still air. The scale begins above zero: the whole figure is a small part of the angle.")
+            .Caption($"Throttle closed, still air. The scale does not begin at zero.")
             .Finding($"At the approach speed the aeroplane comes down at {approach.GlideAngle:0.0}, slower at {slower.GlideAngle:0.0}, "
                 + $"faster at {faster.GlideAngle:0.0}.");
     }

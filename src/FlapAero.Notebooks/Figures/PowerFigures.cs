@@ -80,7 +80,7 @@ public static class PowerFigures
         double Drag(double knots) => Level(knots).Thrust.PoundsForce;
         double Thrust(double knots) => up.OnPath(air.CalibratedKnots(knots), -path).Thrust.PoundsForce;
         double ZeroLift(double knots) => Drag(knots) * up.Flaps.Drag.ZeroLiftDragCoefficient / Level(knots).DragCoefficient;
-        return new Figure("Two drags, flaps up", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("drag", "D", "lbf").Including(0))
+        return new Figure("Two drags, flaps up", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("force", "", "lbf").Including(0))
             .Line("together", speeds, Drag)
             .Line("zero-lift", speeds, ZeroLift)
             .Line("induced", speeds, knots => Drag(knots) - ZeroLift(knots))
