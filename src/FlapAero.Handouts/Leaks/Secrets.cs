@@ -9,7 +9,7 @@ namespace FlapAero.Handouts.Leaks;
 /// <param name="Keys">The answers of its checks and of the problems of one seed.</param>
 /// <param name="Words">Sentences and lines of code that students do not get, normal and long enough to be told from others.</param>
 /// <param name="Told">All that the lesson itself says: cells that teach, questions, hints, options, labels.</param>
-/// <param name="Tried">What its cells say with the other numbers that a page offers: content to a problem, whose numbers come from a seed, but not to a check.</param>
+/// <param name="Tried">What its cells say with the other numbers that a page offers: content to a problem, whose numbers come from a seed; to a check only where two digits agree.</param>
 internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyList<string> Words, string Told, string Tried)
 {
     /// <summary>Of a lesson with the problems of its own seed.</summary>

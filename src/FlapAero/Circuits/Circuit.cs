@@ -110,7 +110,7 @@ public sealed class Circuit
 
     /// <summary>Flies this circuit forwards with a pilot who is early or late.</summary>
     /// <remarks>
-    /// Formula: the same legs at the same speeds, thrusts and banks, begun at other times. Range: two minutes either way,
+    /// Formula: the same legs at the same speeds, thrusts and banks, begun at other times. Range: ten minutes either way,
     /// but each leg begins after the one before. Source: [phak] for the turns; the pilot is this model's own.
     /// </remarks>
     /// <param name="timing">How early or late.</param>

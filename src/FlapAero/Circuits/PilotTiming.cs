@@ -5,7 +5,7 @@ namespace FlapAero;
 /// <summary>How late a pilot is; early where negative. Immutable.</summary>
 public sealed class PilotTiming
 {
-    private static readonly Duration Most = Duration.FromMinutes(2);
+    private static readonly Duration Most = Duration.FromMinutes(10);
 
     /// <summary>A pilot's timing; what is not given is on time.</summary>
     /// <param name="power">Power is reduced this much later than planned.</param>
@@ -14,7 +14,7 @@ public sealed class PilotTiming
     /// The turn to final begins this much later than at the planned distance from the centreline: a late base turn alone
     /// moves the whole base leg out, and does not count here.
     /// </param>
-    /// <exception cref="RefusedInputException">More than two minutes either way.</exception>
+    /// <exception cref="RefusedInputException">More than ten minutes either way.</exception>
     public PilotTiming(Duration? power = null, Duration? baseTurn = null, Duration? finalTurn = null)
     {
         Power = InRange(power, nameof(power));

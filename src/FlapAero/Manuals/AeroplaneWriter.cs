@@ -30,7 +30,8 @@ internal static class AeroplaneWriter
         };
         if (manual.CrosswindLimit is { } crosswind) root["crosswindLimit"] = Value(crosswind.Value.Value.Knots, "kt", Printed(crosswind.Written));
         root["tailLimitAttitude"] = Value(
-            aeroplane.TailLimitAttitude!.Value.Degrees, "deg", manual.TailLimit is { } tail ? Printed(tail.Written) : Assumed(Typical.Why + ": measure it on the apron"));
+            aeroplane.TailLimitAttitude!.Value.Degrees, "deg", manual.TailLimit is { } tail ? Printed(tail.Written) : Assumed(
+                Typical.Why + ", and enough for three quarters of the greatest lift: measure it on the apron"));
         root["propeller"] = PropellerOf(fit, manual, aeroplane);
         root["flapSettings"] = new JsonArray([.. aeroplane.FlapSettings.Select((setting, i) => SettingOf(fit, manual, setting, i))]);
         return root.ToJsonString(Readable).ReplaceLineEndings("\n") + "\n";

@@ -14,7 +14,12 @@ internal static class Typical
     /// <summary>Of the clean wing, reference chord against the fuselage.</summary>
     public const double IncidenceDegrees = 1.5;
 
-    public const double TailDegrees = 9;
+    /// <summary>
+    /// The attitude at which the tail meets the runway: nine degrees, or more where the wing, flaps up, needs more for three quarters of its
+    /// greatest lift. With less an aeroplane would have no room to round out.
+    /// </summary>
+    public static Angle TailLimit(LiftCurve up) => Angle.FromDegrees(
+        Math.Max(9, up.AngleOfAttack(0.75 * up.MaximumLiftCoefficient).Degrees - IncidenceDegrees));
 
     public const double StallRoundingDegrees = 4;
 

@@ -102,7 +102,7 @@ internal sealed class Unknowns
             _manual.Name, _manual.Description, Area, MinimumMass, _manual.MaximumMass.Value,
             new Propeller(diameter, Typical.WithPitch(Value(_pitch)), highest),
             new ClosedThrottleEngine(Torque.FromNewtonMeters(Value(_closed)), RotationalSpeed.FromRevolutionsPerMinute(Value(_free))),
-            settings, _manual.CrosswindLimit?.Value.Value, _manual.TailLimit?.Value ?? Angle.FromDegrees(Typical.TailDegrees),
+            settings, _manual.CrosswindLimit?.Value.Value, _manual.TailLimit?.Value ?? Typical.TailLimit(settings[0].Lift),
             new FullThrottleEngine(Torque.FromNewtonMeters(Value(_torque))));
         return new Trial(
             _manual, aeroplane, _calibrations, Value(_stopped),

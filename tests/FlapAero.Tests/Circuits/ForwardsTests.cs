@@ -154,7 +154,7 @@ public sealed class ForwardsTests
             () => circuit.Forwards(new PilotTiming(baseTurn: Seconds(-60))));
         Assert.Contains("lateness of the base turn: -60", thrown.Message, StringComparison.Ordinal);
         Assert.Throws<RefusedInputException>(() => circuit.Forwards(new PilotTiming(finalTurn: Seconds(-60))));
-        Assert.Throws<RefusedInputException>(() => new PilotTiming(Seconds(121)));
+        Assert.Throws<RefusedInputException>(() => new PilotTiming(Seconds(601)));
         Assert.Throws<RefusedInputException>(
             () => Solve(Plain(downwind: Descent.Level)).Forwards(new PilotTiming(power: Seconds(3))));
     }
