@@ -90,7 +90,10 @@ public static class ApproachFigures
         ArgumentNullException.ThrowIfNull(air);
         Speed stall = up.StallSpeed(air).Calibrated, needleStall = up.Indicated(up.StallSpeed(air)), ruled = needleStall * 1.3;
         Speed meant = up.AtIndicated(ruled, air).Calibrated;
-        var rows = up.Flaps.Calibration.Rows.Where(row => row.Indicated.Knots <= 90).ToList();
+        var rows = up.Flaps.Calibration.Rows.Where(row => row.Indicated.Knots < 90).ToList();
+        // A table of few rows reaches past the figure in one step.
+        if (up.Flaps.Calibration.Rows[^1].Indicated.Knots >= 90)
+            rows.Add((Speed.FromKnots(90), up.Flaps.Calibration.Calibrated(Speed.FromKnots(90))));
         List<double> needle = [.. rows.Select(row => row.Indicated.Knots)];
         return new Figure("What the needle hides, flaps up", Axis.Of("indicated airspeed", "", "kt"), Axis.Of("calibrated airspeed", "", "kt"))
             .Line("this aeroplane", needle, rows.Select(row => row.Calibrated.Knots))
