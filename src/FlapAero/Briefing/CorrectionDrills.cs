@@ -99,7 +99,8 @@ public sealed class CorrectionDrills
         double Slows(double speed) => -Gains(speed, Idle) is > 0 and var slows
             ? slows : throw new NotToday("With the throttle closed it does not slow down on the path.");
         Duration time = Lasts(_approach, fast, Slows);
-        double metres = GaussLegendreRule.Integrate(v => (v - _headwind.MetersPerSecond) / Slows(v), _approach.SiTrue, fast.SiTrue, QuadraturePoints);
+        double Ground(double speed) => OnPath(AtTrue(speed)).GroundSpeed(_headwind).MetersPerSecond;
+        double metres = GaussLegendreRule.Integrate(v => Ground(v) / Slows(v), _approach.SiTrue, fast.SiTrue, QuadraturePoints);
         LandingResult landing = Landed(Over(fast));
         Speed? most = null;
         for (int knots = 0; knots <= BriefingTechnique.FastBy.Knots && InFirstThird(Landed(Over(By(Speed.FromKnots(knots))))); knots++)
@@ -207,10 +208,12 @@ public sealed class CorrectionDrills
 
     private Airspeed By(Speed change) => Airspeed.FromCalibrated(_approach.Calibrated + change, _approach.Air);
 
+    private Airspeed AtTrue(double speed) => Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), _approach.Air);
+
     /// <summary>(T − T_needed)/m on the path: at idle below zero, at full throttle above.</summary>
     private double Gains(double speed, Func<Airspeed, Force> thrust)
     {
-        Airspeed at = Airspeed.FromTrue(Speed.FromMetersPerSecond(speed), _approach.Air);
+        Airspeed at = AtTrue(speed);
         return (thrust(at) - OnPath(at).Thrust).Newtons / _up.Mass.Kilograms;
     }
 
