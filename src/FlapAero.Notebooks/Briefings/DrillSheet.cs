@@ -13,7 +13,7 @@ public sealed class DrillSheet : LessonResult
     {
         Briefing = briefing;
         Drills = CorrectionDrills.For(briefing);
-        SheetPart[] drills = [DrillWords.Of(Drills), DrillWords.GoArounds(Drills), DrillWords.Always(Drills), DrillWords.Origin];
+        SheetPart[] drills = [DrillWords.Of(Drills), DrillWords.GoArounds(Drills), DrillWords.Note(Drills)];
         // A runway that this landing does not fit is still one to approach and to go around from.
         _parts = briefing.Fits
             ? [BriefingFacts.Flight(briefing), .. drills]
