@@ -18,7 +18,7 @@ internal static class DrillWords
 
     public static TablePart GoArounds(CorrectionDrills drills) => new("go-arounds",
         "Go around from the closed throttle: full power, level, then climb; at this flap setting and speed",
-        ["", "height lost", "rate of climb", "gradient", "climbs up to, density altitude"],
+        ["day and flaps", "height lost", "rate of climb", "gradient", "climbs up to, density altitude"],
         [.. drills.GoArounds.Select((flown, i) => Row(flown, today: i < drills.GoArounds.Count / 2))]);
 
     public static NotePart Note(CorrectionDrills drills)
