@@ -40,7 +40,9 @@ internal static class DrillWords
             "A little back pressure until the speed is back, then power off to go on down. Never dive, never force it on.",
             Said(drills.TooFast, fast => $"{by} too fast are worth about {Height(fast.WorthInHeight)} of height. Throttle closed on the path, they take {Metres(fast.FinalNeeded)} of final, {Seconds(fast.TimeNeeded)}. Over the threshold they move the touchdown {Metres(fast.TouchdownFurther)} further, to {Metres(fast.TouchdownDistance)}."),
             drills.TooFast is { Happened: true, Value.MostOverThreshold: { } most }
-                ? most >= BriefingTechnique.FastBy ? $"Over the threshold at most {by} too fast." : $"Over the threshold at most {QuantityText.Of(most, "kt 0")} too fast: more misses the first third."
+                ? most >= BriefingTechnique.FastBy ? $"Over the threshold at most {by} too fast."
+                    : most < Speed.FromKnots(1) ? "Over the threshold not a knot too fast: more misses the first third."
+                    : $"Over the threshold at most {QuantityText.Of(most, "kt 0")} too fast: more misses the first third."
                 : "Over the threshold no knot too fast: the first third is missed as it is.",
             $"More than {by} too fast below {Height(BriefingTechnique.StabilisedBy)}; or wheels not down by {MetresAvailable(drills.Briefing.Request.Runway.EndOfFirstThird)}, the first third.");
     }
