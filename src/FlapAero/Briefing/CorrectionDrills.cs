@@ -86,7 +86,7 @@ public sealed class CorrectionDrills
     /// <param name="briefing">The flight.</param>
     /// <returns>The drills.</returns>
     /// <exception cref="ArgumentNullException">No briefing.</exception>
-    /// <example><code>CorrectionDrills.For(Briefing.For(DemoBriefings.Flight).Value).TooFast.Value.WorthInHeight.Feet // 73</code></example>
+    /// <example><code>CorrectionDrills.For(Briefing.For(DemoBriefings.Flight).Value).TooFast.Value.WorthInHeight.Feet // 70.6</code></example>
     public static CorrectionDrills For(Briefing briefing)
     {
         ArgumentNullException.ThrowIfNull(briefing);
