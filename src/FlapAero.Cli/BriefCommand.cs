@@ -43,6 +43,7 @@ internal sealed class BriefCommand
         "--crosswind-limit", "SPEED", "The instructor's own limit, such as \"12 kt\"; the lower of it and the aeroplane's file counts.");
 
     private readonly Option<bool> _steps = new("--steps") { Description = "The exercise step by step, in place of the sheet." };
+    private readonly Option<bool> _drills = new("--drills") { Description = "The drills for too fast, too high, a bounce and the like, in place of the sheet." };
     private readonly Option<string?> _out = Given("--out", "FILE.html", "Writes the sheet as a page.");
     private readonly Option<string?> _pdf = Given("--pdf", "FILE.pdf", "Writes the sheet as a PDF; needs an installed Chromium, Chrome or Edge.");
     private readonly Option<string> _paper = new Option<string>("--paper") { Description = "The paper of page and PDF.", DefaultValueFactory = _ => "a4" }.AcceptOnlyFromAmong("a4", "letter");
@@ -65,9 +66,14 @@ internal sealed class BriefCommand
             + "1: a file could not be written. A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
         {
             _aeroplane, _weight, _runway, _length, _surface, _slope, _elevation, _qnh, _pressureAltitude, _temperature, _wind,
-            _overThreshold, _lowestOverThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _steps, _out, _pdf, _paper,
+            _overThreshold, _lowestOverThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _steps, _drills, _out, _pdf, _paper,
         };
         PathText.NotEmpty(_aeroplane, _out, _pdf);
+        command.Validators.Add(parsed =>
+        {
+            if (parsed.GetValue(_steps) && parsed.GetValue(_drills))
+                parsed.AddError("--steps, --drills: one of them; each is a page of its own in place of the sheet.");
+        });
         command.SetAction(RunAsync);
         return command;
     }
@@ -87,7 +93,7 @@ internal sealed class BriefCommand
         }
 
         Paper paper = parsed.GetValue(_paper) == "letter" ? Paper.Letter : Paper.A4;
-        (string text, string html) = Sheet(outcome.Value, parsed.GetValue(_steps), paper);
+        (string text, string html) = Sheet(parsed, outcome.Value, paper);
         try
         {
             List<(string Path, byte[] Bytes)> files = [];
@@ -115,9 +121,15 @@ internal sealed class BriefCommand
         }
     }
 
-    private static (string Text, string Html) Sheet(Briefing briefing, bool steps, Paper paper)
+    private (string Text, string Html) Sheet(ParseResult parsed, Briefing briefing, Paper paper)
     {
-        if (steps)
+        if (parsed.GetValue(_drills))
+        {
+            DrillSheet drills = DrillSheet.Of(briefing);
+            return (drills.ToString(), BriefingPage.ToHtml(drills, paper));
+        }
+
+        if (parsed.GetValue(_steps))
         {
             ExerciseSheet exercise = ExerciseSheet.Of(briefing);
             return (exercise.ToString(), BriefingPage.ToHtml(exercise, paper));

@@ -163,4 +163,33 @@ public static class LessonFlights
         return Speed.FromKnots(speeds.MinBy(knots =>
             Math.Abs(configuration.OnPath(air.CalibratedKnots(knots), -down).PitchAttitude.Degrees - nose.Degrees)));
     }
+
+    /// <summary>The lesson's aeroplane, or the demo trainer where its file gives no full throttle to go around with.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <returns>An aeroplane that has a full throttle.</returns>
+    public static Aeroplane Climbing(this Lesson lesson)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        return lesson.Aeroplane.FullThrottle is null ? DemoAeroplanes.TrainerH4 : lesson.Aeroplane;
+    }
+
+    /// <summary>The go-around from idle, at the reference speed.</summary>
+    /// <param name="configuration">An aeroplane that has a full throttle, as it flies.</param>
+    /// <param name="air">The air.</param>
+    /// <returns>The go-around.</returns>
+    public static GoAround GoAroundFromIdle(this Configuration configuration, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        return GoAround.From(configuration.ThrottleClosed(configuration.ReferenceSpeed(air))).Value;
+    }
+
+    /// <summary>What full throttle makes of a go-around: its rate of climb, or the sink that is left.</summary>
+    /// <param name="around">The go-around.</param>
+    /// <returns>Words for a sentence.</returns>
+    public static Charts.Words ClimbOrSink(this GoAround around)
+    {
+        ArgumentNullException.ThrowIfNull(around);
+        return around.HeightLost is null
+            ? (Charts.Words)$"sinks at {-around.RateOfClimb:ft/min 0}, however long you wait" : $"climbs at {around.RateOfClimb:ft/min 0}";
+    }
 }

@@ -129,4 +129,45 @@ public static class LessonTables
             ("wheels touch", r => r.Landing.TouchdownDistance, ""),
             ("first third", r => r.Runway.EndOfFirstThird, ""));
     }
+
+    /// <summary>Go-arounds from idle at maximum mass, flaps up and full flap, in each air.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="aeroplane">An aeroplane that has a full throttle.</param>
+    /// <param name="airs">The airs.</param>
+    /// <returns>The table.</returns>
+    public static Table GoArounds(this Lesson lesson, Aeroplane aeroplane, params Air[] airs)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(aeroplane);
+        Configuration[] configurations = [.. aeroplane.FlapSettings.Count > 1 ? [aeroplane.WithFlapsUp(), aeroplane.WithFullFlap()] : new[] { aeroplane.WithFlapsUp() }];
+        IEnumerable<GoAround> rows = airs.SelectMany(air => configurations.Select(c => c.GoAroundFromIdle(air)));
+        return lesson.Table($"{aeroplane.Name} goes around from idle, maximum weight", rows,
+            ("flaps", r => r.Descent.Configuration.Flaps.Name, ""),
+            ("density altitude", r => r.Descent.Airspeed.Air.DensityAltitude, "ft 0"),
+            ("height lost", r => r.HeightLost is { } lost ? lost : "never climbs", ""),
+            ("rate of climb", r => r.RateOfClimb, "ft/min 0"),
+            ("gradient", r => Ratio.FromDecimalFractions(Math.Tan(r.Climb.PathAngle.Radians)), "0.0"));
+    }
+
+    /// <summary>A forward slip beside full flap: glide without, with the least and the most that a slip adds, and with full flap.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="up">The glide with flaps up.</param>
+    /// <param name="full">The glide with full flap.</param>
+    /// <param name="sideslip">The angle between the nose and the path.</param>
+    /// <returns>The table.</returns>
+    public static Table SlipBesideFlap(this Lesson lesson, SteadyFlight up, SteadyFlight full, Angle sideslip)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(full);
+        (Angle least, Angle most) = ForwardSlip.Steepens(up, sideslip);
+        (string Name, SteadyFlight Flight, Angle Down)[] rows =
+        [
+            ("flaps up", up, up.GlideAngle), ("flaps up, slip, at least", up, up.GlideAngle + least),
+            ("flaps up, slip, at most", up, up.GlideAngle + most), ("full flap", full, full.GlideAngle),
+        ];
+        return lesson.Table($"Throttle closed, still air; a slip of {QuantityText.Of(sideslip, "0")}", rows,
+            ("glide", r => r.Name, ""), ("speed, CAS", r => r.Flight.Airspeed.Calibrated, ""), ("angle", r => r.Down, "0.0"),
+            ("sink", r => r.Flight.Airspeed.True * Math.Sin(r.Down.Radians), "ft/min 0"),
+            ("stall, CAS", r => r.Flight.Configuration.StallSpeed(r.Flight.Airspeed.Air).Calibrated, ""));
+    }
 }

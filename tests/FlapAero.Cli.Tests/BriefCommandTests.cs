@@ -33,6 +33,25 @@ public sealed class BriefCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Brief_Drills_PrintsAndWritesThemInPlaceOfTheSheet()
+    {
+        string page = Path.Combine(_root, "drills.html");
+
+        Assert.Equal(0, await RunAsync([.. Demo, "--drills", "--out", page]));
+
+        Assert.Equal(DrillSheet.Of(Briefing.For(DemoBriefings.Flight).Value) + $"Written: {page}\n", _output.ToString());
+        Assert.Contains("<h1 class=\"sheet-title\">Landing without flaps: correction drills</h1>", await File.ReadAllTextAsync(page, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Brief_StepsAndDrills_AreRefusedTogether()
+    {
+        Assert.Equal(2, await RunAsync([.. Demo, "--steps", "--drills"]));
+        Assert.Contains("--steps, --drills: one of them", _error.ToString(), StringComparison.Ordinal);
+        Assert.Equal("", _output.ToString());
+    }
+
+    [Fact]
     public async Task Brief_DemoFlight_PrintsTheSheet()
     {
         Assert.Equal(0, await RunAsync(Demo));

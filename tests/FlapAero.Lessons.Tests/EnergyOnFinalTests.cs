@@ -51,6 +51,20 @@ public sealed class EnergyOnFinalTests
         Assert.Contains(Said("what-the-threshold-inherits", "ft"), value => Math.Abs(value - furtherFull) < 12);
     }
 
+    // By hand, H4: 35.64 m/s down 0.1066 a foot is a sink of 3.78 m/s; two seconds of it are 7.56 m, and half its square over a tenth of g 7.29 m: 48.7 ft.
+    // L2: 32.71 m/s down 0.1005 is 3.27 m/s: 6.54 m and 5.45 m, 39.3 ft.
+    [Theory]
+    [InlineData("TrainerH4", 48.7, "There is not always a go-around"), InlineData("TrainerL2", 39.3, "That clears no obstacle")]
+    public async Task GoAround_FromIdle_LosesWhatTheHandSays(string aeroplane, double lost, string words)
+    {
+        IReadOnlyDictionary<string, CellResult> results = (await LessonRun.OfAsync(Slug, aeroplane)).Results;
+        string Text(string id) => string.Concat(results[id].Outputs.Select(output => output.Text));
+
+        Assert.Contains(KeyProblems.Numbers(Text("the-go-around-tested"), "\u00a0?ft"), value => Math.Abs(value - lost) < 1);
+        Assert.Equal(aeroplane == "TrainerH4", Text("from-idle-to-a-climb").Contains("never climbs", StringComparison.Ordinal));
+        Assert.Contains(words, Text("what-a-go-around-needs"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Lesson_OneFlapSetting_SaysSoAndRuns()
     {

@@ -24,6 +24,7 @@ public sealed class PredictionTests
         ("gainGuess", "what-one-speed-can-carry", "the angle flown at one of the figure's speeds"),
         ("endGuess", "where-the-extra-speed-goes", "how much sooner a closed throttle lands"),
         ("tenGuess", "margin-left-in-the-turn", "the margin over the stall"),
+        ("lostGuess", "what-the-threshold-inherits", "energy height that short final takes off"),
         ("hourGuess", "one-excess-three-ways", "energy height half-way down"),
     ];
 

@@ -31,6 +31,42 @@ public sealed class LessonFlightsTests
         Assert.Equal(up.ReferenceSpeed(Air).True.Knots + expected, crossed, 6);
     }
 
+    // By hand as in the model's own test: twice the sink, and half its square over a tenth of g.
+    [Fact]
+    public void GoAroundFromIdle_FlapsUp_LosesWhatTheSinkSays()
+    {
+        GoAround around = Aeroplane.WithFlapsUp().GoAroundFromIdle(Air);
+        double sink = around.Descent.SinkRate.MetersPerSecond;
+
+        Assert.Equal(2 * sink + (sink * sink / (0.2 * 9.80665)), around.HeightLost!.Value.Meters, 1e-6);
+        Assert.Contains("climbs at", around.ClimbOrSink().ToString(), StringComparison.Ordinal);
+        Assert.Contains("sinks at", Aeroplane.WithFullFlap().GoAroundFromIdle(CorrectionDrills.HotAndHigh).ClimbOrSink().ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Climbing_AeroplaneWithoutFullThrottle_IsTheDemoTrainer()
+    {
+        Aeroplane l2 = DemoAeroplanes.TrainerL2;
+        Aeroplane without = new(l2.Name, l2.Description, l2.Wing, l2.MinimumMass, l2.MaximumMass, l2.Propeller, l2.Engine, l2.FlapSettings);
+
+        Assert.Same(without, Lesson.Begin(aeroplane: without).Aeroplane);
+        Assert.Equal(DemoAeroplanes.TrainerH4.Name, Lesson.Begin(aeroplane: without).Climbing().Name);
+        Assert.Same(l2, Lesson.Begin(aeroplane: l2).Climbing());
+    }
+
+    [Fact]
+    public void SlipBesideFlap_Glides_AddsTheBandAndKeepsTheStall()
+    {
+        (Configuration up, Configuration full) = (Aeroplane.WithFlapsUp(), Aeroplane.WithFullFlap());
+        SteadyFlight glideUp = up.ThrottleClosed(up.ReferenceSpeed(Air)), glideFull = full.ThrottleClosed(full.ReferenceSpeed(Air));
+        string table = Lesson.Begin(aeroplane: Aeroplane).SlipBesideFlap(glideUp, glideFull, Angle.FromDegrees(15)).ToString();
+        (Angle least, Angle most) = ForwardSlip.Steepens(glideUp, Angle.FromDegrees(15));
+
+        Assert.Contains($"{(glideUp.GlideAngle + least).Degrees:0.0}°", table, StringComparison.Ordinal);
+        Assert.Contains($"{(glideUp.GlideAngle + most).Degrees:0.0}°", table, StringComparison.Ordinal);
+        Assert.Contains($"{glideFull.GlideAngle.Degrees:0.0}°", table, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void EngineSpeed_PathSteeperThanTheClosedThrottle_IsTheIdlingPropellers()
     {

@@ -27,6 +27,16 @@ public static class BriefingPage
         return ToHtml(ExerciseSheet.Title, sheet.Briefing, sheet.ToHtmlFragment(headingLevel: 1), paper);
     }
 
+    /// <summary>The same for the correction drills.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="paper">The paper that it is printed on.</param>
+    /// <returns>A whole HTML page, the same bytes for the same sheet.</returns>
+    public static string ToHtml(DrillSheet sheet, Paper paper)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return ToHtml(DrillSheet.Title, sheet.Briefing, sheet.ToHtmlFragment(headingLevel: 1), paper);
+    }
+
     private static string ToHtml(string sheet, Briefing briefing, string fragment, Paper paper)
     {
         string title = $"{sheet}, {briefing.Request.Aeroplane.Name}, runway {briefing.Request.Runway.Name}";

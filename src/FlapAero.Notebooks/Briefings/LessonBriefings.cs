@@ -26,4 +26,15 @@ public static class LessonBriefings
         return outcome is { Happened: true } ? ExerciseSheet.Of(outcome.Value)
             : lesson.Say($"Where there is no sheet, there are no steps to fly by it.");
     }
+
+    /// <summary>The drills for what goes wrong on the way to the wheels.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="outcome">The briefing; none where the aeroplane has no flaps to lose.</param>
+    /// <returns>The drills or the sentence.</returns>
+    public static LessonResult DrillsOrWhyNot(this Lesson lesson, Outcome<Briefing, IReadOnlyList<string>>? outcome)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        return outcome is { Happened: true } ? DrillSheet.Of(outcome.Value)
+            : lesson.Say($"Where there is no sheet, there are no drills by its numbers.");
+    }
 }

@@ -42,6 +42,9 @@ internal static class SheetHtml
             case StepsPart steps:
                 html.Append("<ol>").AppendJoin("", steps.Steps.Select(step => Item(step, level + 1))).Append("</ol>");
                 break;
+            case DrillsPart drills:
+                html.Append("<ol>").AppendJoin("", drills.Drills.Select(drill => Item(drill, level + 1))).Append("</ol>");
+                break;
             case NotePart note:
                 html.Append(CultureInfo.InvariantCulture, $"<p>{HtmlText.Escape(note.Text)}</p>");
                 break;
@@ -59,5 +62,16 @@ internal static class SheetHtml
         return string.Create(CultureInfo.InvariantCulture, $"""
             <li><h{level}>{HtmlText.Escape(step.Name)}</h{level}> <p>{HtmlText.Escape(step.Do)}{numbers}</p> <p class="error"><em>Often wrong:</em> {HtmlText.Escape(step.Error)}</p> <p class="why">Lesson {step.Lesson}</p></li>
             """);
+    }
+
+    private static string Item(Drill drill, int level)
+    {
+        (string Label, string Text, string Class)[] said =
+        [
+            ("Cue", drill.Cue, "cue"), ("Action", drill.Action, "action"), ("Numbers", drill.Numbers, "numbers"),
+            ("Limit", drill.Limit, "limit"), ("Go around", drill.GoAround, "around"),
+        ];
+        return $"<li><h{level}>{HtmlText.Escape(drill.Name)}</h{level}>"
+            + string.Concat(said.Select(part => $" <p class=\"{part.Class}\"><b>{part.Label}.</b> {HtmlText.Escape(part.Text)}</p>")) + "</li>";
     }
 }

@@ -30,5 +30,11 @@ internal sealed record StepsPart(string Name, string Heading, IReadOnlyList<Step
 /// <summary>One step of an exercise; without numbers where it has none.</summary>
 internal sealed record Step(string Name, string Do, string Numbers, string Error, int Lesson);
 
+/// <summary>Errors and what is done about them.</summary>
+internal sealed record DrillsPart(string Name, string Heading, IReadOnlyList<Drill> Drills) : SheetPart(Name, Heading);
+
+/// <summary>One drill: how it is noticed, what is done, in which numbers, how far, and when to go around.</summary>
+internal sealed record Drill(string Name, string Cue, string Action, string Numbers, string Limit, string GoAround);
+
 /// <summary>Lines to write on.</summary>
 internal sealed record BlanksPart(string Name, IReadOnlyList<string> Labels) : SheetPart(Name, null);

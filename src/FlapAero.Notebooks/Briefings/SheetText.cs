@@ -53,6 +53,19 @@ internal static class SheetText
                 }
 
                 break;
+            case DrillsPart drills:
+                int drilled = 0;
+                foreach (Drill drill in drills.Drills)
+                {
+                    text.Append(++drilled).Append(". ").Append(drill.Name).Append('\n');
+                    Wrapped(text, $"   Cue: {drill.Cue}", "   ");
+                    Wrapped(text, $"   Action: {drill.Action}", "   ");
+                    Wrapped(text, $"   Numbers: {drill.Numbers}", "   ");
+                    Wrapped(text, $"   Limit: {drill.Limit}", "   ");
+                    Wrapped(text, $"   Go around: {drill.GoAround}", "   ");
+                }
+
+                break;
             case NotePart note:
                 Wrapped(text, note.Text, "");
                 break;

@@ -105,6 +105,32 @@ public sealed class BriefingPageTests(Browser browser)
         File.Delete(path);
     }
 
+    [Theory]
+    [InlineData(Paper.A4, 1600), InlineData(Paper.A4, 900), InlineData(Paper.Letter, 1600), InlineData(Paper.Letter, 900)]
+    public async Task Drills_Printed_AreOneSheetOfLettersThatCanBeRead(Paper paper, double metres)
+    {
+        byte[] bytes = await PrintAsync(BriefingPage.ToHtml(DrillSheet.Of(Exercise(metres).Briefing), paper), paper);
+
+        using PdfDocument pdf = PdfDocument.Open(bytes);
+        Page page = pdf.GetPage(1);
+        Assert.Equal(1, pdf.NumberOfPages);
+        Assert.All(page.Letters, letter => Assert.InRange(letter.EndBaseLine.X, 20, page.Width - 20));
+        Assert.Equal(9, page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).Min(letter => letter.PointSize), 0.05);
+    }
+
+    [Theory, InlineData(1280), InlineData(390), InlineData(320)]
+    public async Task Drills_Opened_PassAxeAndDoNotScrollSideways(int width)
+    {
+        string path = Path.Combine(Directory.CreateTempSubdirectory("flapaero-brief-").FullName, "drills.html");
+        await File.WriteAllTextAsync(path, BriefingPage.ToHtml(DrillSheet.Of(Exercise(1600).Briefing), Paper.A4), TestContext.Current.CancellationToken);
+        await using Tab tab = await browser.OpenAsync(new Uri(path).AbsoluteUri, width);
+
+        Assert.Empty(await tab.AxeViolationsAsync());
+        Assert.Empty(tab.Complaints);
+        Assert.Equal(width, await tab.AskAsync<int>("document.documentElement.scrollWidth"));
+        File.Delete(path);
+    }
+
     [Fact]
     public async Task Page_PrintedTwice_GivesTheSameBytes()
     {
