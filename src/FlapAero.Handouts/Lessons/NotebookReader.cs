@@ -68,6 +68,7 @@ internal sealed partial class NotebookReader
         {
             Fault(null, "has no cells; a lesson starts with an opening and a setup.");
         }
+        FindTimeFaults(facts, cells);
         FindOrderFaults(cells);
         FindHeadingFaults(cells, facts.Title);
         return new LessonNotebook(_fileName, facts, cells);
@@ -89,7 +90,17 @@ internal sealed partial class NotebookReader
             Fault(null, "has a name that pages cannot take; allowed is NN-slug.ipynb with two digits, then small letters, digits and single hyphens.");
         else if (int.Parse(name.Groups["number"].ValueSpan, CultureInfo.InvariantCulture) != number)
             Fault(null, string.Create(CultureInfo.InvariantCulture, $"says it is lesson {number} in its metadata; its file name says {name.Groups["number"].Value}."));
-        return new LessonFacts(number, Words(ours, "title"), Words(ours, "summary"), Number(ours, "minutes", 1, 600));
+        return new LessonFacts(number, Words(ours, "title"), Words(ours, "summary"), Child(ours, "minutes") is null ? null : Number(ours, "minutes", 1, 600));
+    }
+
+    /// <summary>A lesson's minutes are those of its sections; a copy, which has none, says them for the whole.</summary>
+    private void FindTimeFaults(LessonFacts facts, List<LessonCell> cells)
+    {
+        bool isTimed = cells.Any(cell => cell.Minutes > 0);
+        if (facts.Minutes is null && !isTimed)
+            Fault(null, "has no \"minutes\"; needed are those of each section, in the metadata of the cell that begins it.");
+        else if (facts.Minutes is not null && isTimed)
+            Fault(null, "has \"minutes\" of its own beside those of its cells; the lesson's are the sum of the cells': take out its own.");
     }
 
     private void FindOrderFaults(List<LessonCell> cells)

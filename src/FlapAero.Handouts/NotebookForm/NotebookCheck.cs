@@ -99,7 +99,7 @@ public sealed class NotebookCheck
     {
         var faults = new List<string>();
         if (NotebookReader.Read(fileName, better, faults) is { } lesson)
-            faults.AddRange(SeenCode.Faults(lesson));
+            faults.AddRange(SeenCode.Faults(lesson).Concat(TeachingPlan.Faults(lesson)));
         return faults.Select(words => new NotebookFault(words, CanBePutRight: false));
     }
 }

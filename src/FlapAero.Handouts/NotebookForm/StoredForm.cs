@@ -22,7 +22,7 @@ internal static class StoredForm
 
     private static readonly string[] CellMetadata = ["flapaero"];
 
-    private static readonly string[] Role = ["role", "title", "student", "label", "unit"];
+    private static readonly string[] Role = ["role", "title", "student", "label", "unit", "minutes", "note", "cells"];
 
     public static void Arrange(JsonObject notebook)
     {
