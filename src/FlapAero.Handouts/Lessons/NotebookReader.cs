@@ -26,9 +26,12 @@ internal sealed partial class NotebookReader
     public static LessonNotebook? Read(string fileName, string json, List<string> faults)
     {
         int before = faults.Count;
-        LessonNotebook? notebook = new NotebookReader(fileName, faults).Read(json);
+        LessonNotebook? notebook = ReadWithFaults(fileName, json, faults);
         return faults.Count > before ? null : notebook;
     }
+
+    /// <summary>The notebook as far as it can be read, whatever faults were added: other rules can be told at once. Null where it is no notebook.</summary>
+    public static LessonNotebook? ReadWithFaults(string fileName, string json, List<string> faults) => new NotebookReader(fileName, faults).Read(json);
 
     private LessonNotebook? Read(string json)
     {
