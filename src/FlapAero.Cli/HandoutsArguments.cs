@@ -38,7 +38,7 @@ internal sealed class HandoutsArguments
 
     public Option<int> Sheets { get; } = new("--sheets")
     {
-        Description = "How many different problem sheets of each lesson, with a key each. The first has the problems of the lesson's page.",
+        Description = "How many different problem sheets of each lesson, with a key each. None has the problems of the lesson's page.",
         HelpName = "N",
         DefaultValueFactory = _ => 1,
     };

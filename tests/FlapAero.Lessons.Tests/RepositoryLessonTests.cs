@@ -82,13 +82,13 @@ public sealed class RepositoryLessonTests
         Assert.All(lesson.Cells.Where(cell => cell.Role == CellRole.Change), cell => Assert.True(cell.Values.Count >= 4, $"{cell} has no values to try on the page"));
         Assert.Equal(1, Count(CellRole.Sources));
         Assert.Contains("> **Caution.** " + Caution.Text, lesson.Cells[0].Source, StringComparison.Ordinal);
-        string notes = string.Concat(lesson.Cells.Where(cell => cell.Role == CellRole.Instructor).Select(cell => cell.Source));
-        string[] plan = ["Objective", "Content", "Schedule", "Equipment", "Instructor's actions", "Students' actions", "Completion standards"];
+        string notes = string.Concat(lesson.Cells.Where(cell => cell.Note == InstructorNote.Plan).Select(cell => cell.Source));
+        string[] plan = ["Objective", "Content", "Equipment", "Instructor's actions", "Students' actions", "Completion standards"];
         Assert.All(plan, element => Assert.Contains($"**{element}.**", notes, StringComparison.Ordinal));
         Assert.All(
             lesson.Cells.Where(cell => cell.Role is CellRole.Problem or CellRole.Check),
             cell => Assert.True(cell.Source.Split('\n').Length <= 12, $"{cell} has more than 12 lines"));
-        Assert.Empty(SeenCode.Faults(lesson));
+        Assert.Empty(SeenCode.Faults(lesson).Concat(TeachingPlan.Faults(lesson)));
     }
 
     [Theory, MemberData(nameof(Lessons)), Trait("Speed", "slow")]
@@ -150,11 +150,15 @@ public sealed class RepositoryLessonTests
         IEnumerable<string> said = run.Results.Values.SelectMany(result => result.Outputs)
             .SelectMany(output => new HtmlParser().ParseDocument(output.Text).QuerySelectorAll(".said"))
             .Select(prose => prose.TextContent);
-        IEnumerable<string> written = run.Lesson.Cells.Where(cell => !cell.IsCode).Select(cell => cell.Source);
+        IEnumerable<string> written = run.Lesson.Cells.Where(cell => !cell.IsCode && cell.Role != CellRole.Instructor).Select(cell => cell.Source);
 
         int words = written.Concat(said).Sum(text => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)));
 
         Assert.InRange(words, 100, 900);
+        // What an instructor reads before the class, and beside it.
+        int notes = run.Lesson.Cells.Where(cell => cell.Role == CellRole.Instructor)
+            .Sum(note => note.Source.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetter)));
+        Assert.InRange(notes, 300, 750);
     }
 
     [Fact]
