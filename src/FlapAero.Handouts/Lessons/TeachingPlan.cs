@@ -45,6 +45,9 @@ internal static class TeachingPlan
 
     private static IEnumerable<string> TimeFaults(LessonNotebook lesson)
     {
+        // Where none has any, the reader of notebooks says so once.
+        if (lesson.Cells.All(cell => cell.Minutes == 0))
+            yield break;
         foreach (LessonCell cell in lesson.Cells.Where((cell, at) => Begins(lesson, cell, at) && cell.Minutes == 0))
             yield return $", {cell} begins a section and has no \"minutes\" in its flapaero metadata; needed are whole minutes.";
         if (lesson.Minutes > MostMinutes)

@@ -15,6 +15,8 @@ internal sealed class PartsOfALesson : ILessonRule
         (CellRole.Answer, 1), (CellRole.Check, 1), (CellRole.Problem, FewestProblems),
     ];
 
+    private static readonly string[] PlanElements = ["Objective", "Content", "Equipment", "Instructor's actions", "Students' actions", "Completion standards"];
+
     public IEnumerable<LessonFault> Faults(LessonNotebook lesson)
     {
         if (!LessonRules.AsksSomething(lesson))
@@ -26,6 +28,9 @@ internal sealed class PartsOfALesson : ILessonRule
             yield return Fault(lesson, $"has {Count(lesson, CellRole.Sources)} cells of the role sources", $"needed is exactly 1, with a key of docs/references.md for each source, and what is common practice");
         if (lesson.Cells.FirstOrDefault() is { Role: CellRole.Opening } opening && !opening.Source.Contains(Caution.Text, StringComparison.Ordinal))
             yield return new LessonFault(lesson.FileName, opening, "does not hold the caution", $"needed is, as a quotation: \"**Caution.** {Caution.Text}\"");
+        foreach (LessonCell plan in lesson.Cells.Where(cell => cell.Note == InstructorNote.Plan))
+            if (PlanElements.Where(element => !plan.Source.Contains($"**{element}.**", StringComparison.Ordinal)).ToArray() is { Length: > 0 } missing)
+                yield return new LessonFault(lesson.FileName, plan, $"is a lesson plan without {string.Join(", ", missing)}", $"needed are, each as **Name.**: {string.Join(", ", PlanElements)}");
     }
 
     private static int Count(LessonNotebook lesson, CellRole role) => lesson.Cells.Count(cell => cell.Role == role);
