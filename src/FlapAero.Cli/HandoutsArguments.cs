@@ -79,6 +79,11 @@ internal sealed class HandoutsArguments
         HelpName = "DIR",
     };
 
+    public Option<bool> Watch { get; } = new("--watch")
+    {
+        Description = "Stay, and make the pages of a lesson anew whenever its notebook is saved; an open page then loads itself anew. Ctrl+C ends it.",
+    };
+
     public Option<bool> Fresh { get; } = new("--fresh")
     {
         Description = "Run every lesson and print every page anew, also where nothing has changed. The files are the same.",
@@ -118,8 +123,13 @@ internal sealed class HandoutsArguments
 
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Engine, Out, Fresh, Notebooks, TimeLimit, Processes })
+        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Engine, Out, Fresh, Watch, Notebooks, TimeLimit, Processes })
             command.Add(option);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(Watch) && (result.GetValue(Pdf) || result.GetValue(Engine) || result.GetValue(Fresh)))
+                result.AddError("--watch is given with --pdf, --engine or --fresh; allowed is it without them: a page is to be there at once.");
+        });
     }
 
     public HashSet<Edition> EditionsIn(ParseResult parsed)
