@@ -20,18 +20,25 @@ internal static class CheckCommand
             Description = "Puts right what can be without losing anything a person wrote: clears outputs, counts and editors' metadata, "
                 + "gives cells ids from their titles, and lays the file out as notebooks are stored.",
         };
+        var run = new Option<bool>("--run")
+        {
+            Description = "Also runs the lessons, and those before them in their folders, for the rules that need a run: a mistake that passes as the answer, "
+                + "an answer above its own box, a prediction that is given away. Unchanged lessons are not run again.",
+        };
         var command = new Command("check",
             "Refuses notebooks that are not fit to be stored: outputs, execution counts, unstable ids, paths and addresses of a machine, "
-            + "editors' metadata, broken rules of a lesson. Lists all faults at once, those that --fix puts right in one line a notebook. Exit code 0: none is left; 1: some are; 2: there is no such notebook.")
+            + "editors' metadata, broken rules of a lesson (docs/authoring.md gives each with its reason). Lists all faults at once, those that --fix puts right in one line a notebook. Exit code 0: none is left; 1: some are; 2: there is no such notebook.")
         {
-            paths, fix,
+            paths, fix, run,
         };
         PathText.NotEmpty(paths);
-        command.SetAction(parsed => Run(parsed.GetValue(paths) ?? [], parsed.GetValue(fix), output, error, workingFolder));
+        command.SetAction((parsed, cancellationToken) =>
+            RunAsync(parsed.GetValue(paths) ?? [], parsed.GetValue(fix), parsed.GetValue(run), output, error, workingFolder, cancellationToken));
         return command;
     }
 
-    private static int Run(string[] paths, bool isFixing, TextWriter output, TextWriter error, string workingFolder)
+    private static async Task<int> RunAsync(
+        string[] paths, bool isFixing, bool isRunning, TextWriter output, TextWriter error, string workingFolder, CancellationToken cancellationToken)
     {
         var files = new List<string>();
         try
@@ -72,6 +79,8 @@ internal static class CheckCommand
                 left += check.Faults.Count(fault => !(isFixed && fault.CanBePutRight));
                 fixable += check.Faults.Count(fault => !isFixed && fault.CanBePutRight);
             }
+            if (isRunning)
+                left += await LessonsOfACheck.RunAsync(files, output, error, workingFolder, cancellationToken);
             output.WriteLine(Summary(files.Count, left, fixable));
             return left == 0 ? ExitCode.Done : ExitCode.Failed;
         }

@@ -23,6 +23,7 @@ internal static class CommandLine
             LandingsCommand.Create(output, error, workingFolder),
             JupyterCommand.Create(output, error, workingFolder),
             CheckCommand.Create(output, error, workingFolder),
+            NewCommand.Create(output, error, workingFolder),
             ExportCommand.Create(output, error, workingFolder),
             BriefCommand.Create(output, error, workingFolder),
             AeroplaneCommand.Create(output, error, workingFolder),

@@ -38,7 +38,7 @@ internal sealed class HandoutsArguments
 
     public Option<int> Sheets { get; } = new("--sheets")
     {
-        Description = "How many different problem sheets of each lesson, with a key each. The first has the problems of the lesson's page.",
+        Description = "How many different problem sheets of each lesson, with a key each. None has the problems of the lesson's page.",
         HelpName = "N",
         DefaultValueFactory = _ => 1,
     };
@@ -77,6 +77,11 @@ internal sealed class HandoutsArguments
     {
         Description = "The folder for the pages. Without it: artifacts/handouts in the repository.",
         HelpName = "DIR",
+    };
+
+    public Option<bool> Watch { get; } = new("--watch")
+    {
+        Description = "Stay, and make the pages of a lesson anew whenever its notebook is saved; an open page then loads itself anew. Ctrl+C ends it.",
     };
 
     public Option<bool> Fresh { get; } = new("--fresh")
@@ -118,8 +123,13 @@ internal sealed class HandoutsArguments
 
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Engine, Out, Fresh, Notebooks, TimeLimit, Processes })
+        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Engine, Out, Fresh, Watch, Notebooks, TimeLimit, Processes })
             command.Add(option);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(Watch) && (result.GetValue(Pdf) || result.GetValue(Engine) || result.GetValue(Fresh)))
+                result.AddError("--watch is given with --pdf, --engine or --fresh; allowed is it without them: a page is to be there at once.");
+        });
     }
 
     public HashSet<Edition> EditionsIn(ParseResult parsed)

@@ -33,6 +33,8 @@ internal static class HandoutsCommand
             HandoutOptions wanted = Read(options, parsed, workingFolder);
             var limits = new KernelLimits(TimeSpan.FromSeconds(parsed.GetValue(options.TimeLimit)), KernelLimits.StandardCellOutput);
             using var builder = new HandoutBuilder(LessonKernelCommand.ToCall(), limits, parsed.GetValue(options.Processes));
+            if (wanted.IsWatched)
+                return await WatchedHandouts.RunAsync(builder, wanted, output, error, cancellationToken);
             HandoutReport report = await ProgressLines.ForAsync(output, progress => builder.BuildAsync(wanted, progress, cancellationToken));
             await TellAsync(report, wanted.OutputFolder, output);
             if (parsed.GetValue(options.Engine))
@@ -77,6 +79,7 @@ internal static class HandoutsCommand
             Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
             Pdf = parsed.GetValue(options.Pdf),
             HasEngine = parsed.GetValue(options.Engine),
+            IsWatched = parsed.GetValue(options.Watch),
             Fresh = parsed.GetValue(options.Fresh),
             CacheFolder = RepositoryFolder.Cache(workingFolder),
         };

@@ -40,7 +40,7 @@ internal sealed class BuildPlan
         {
             // A hash, for the browser's folder has no business in a folder that is handed on.
             return new ContentKey("choice").With(string.Join(' ', options.Editions.Order())).With(input.Sheets)
-                .With(options.Pdf ? InstalledBrowser.Identity() : "").With(options.HasEngine ? "engine" : "").ToString();
+                .With(options.Pdf ? InstalledBrowser.Identity() : "").With(options.HasEngine ? "engine" : "").With(options.IsWatched ? "watched" : "").ToString();
         }
         catch (BrowserMissingException)
         {

@@ -5,6 +5,7 @@ using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
 using FlapAero.Handouts.Publishing;
+using FlapAero.Handouts.Watching;
 
 namespace FlapAero.Handouts;
 
@@ -16,6 +17,7 @@ public sealed class HandoutBuilder : IDisposable
     private readonly Func<ILessonKernel> _newKernel;
     private readonly int _sideBySide;
     private readonly KernelProcessPool? _pool;
+    private readonly WatchedPages _watched = new();
 
     /// <summary>Makes a builder that runs lessons in this process, one after the other; a cell that never ends cannot be stopped there.</summary>
     public HandoutBuilder()
@@ -49,6 +51,23 @@ public sealed class HandoutBuilder : IDisposable
     /// <summary>Ends the processes.</summary>
     public void Dispose() => _pool?.Dispose();
 
+    /// <summary>Runs a lesson for nothing but its process, which then runs the next one sooner.</summary>
+    /// <param name="options">The lessons, of which the first that is wanted is run.</param>
+    /// <param name="cancellationToken">Stops it.</param>
+    public async Task WarmAsync(HandoutOptions options, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        try
+        {
+            LessonNotebook first = LessonChoice.Of(LessonNotebook.ReadFolder(options.NotebooksFolder), options.Lessons)[0];
+            await LessonRunner.RunAsync(first, LessonInput.Standard, _newKernel, (_, _) => { }, cancellationToken).ConfigureAwait(false);
+        }
+        catch (HandoutException)
+        {
+            // The next build says what is wrong with the lesson.
+        }
+    }
+
     /// <summary>Builds what is wanted of the wanted lessons, and the index of all.</summary>
     /// <param name="options">Where from, where to, what of which.</param>
     /// <param name="progress">Told of each cell; calls come one at a time, from any thread.</param>
@@ -75,6 +94,8 @@ public sealed class HandoutBuilder : IDisposable
             plan.ToMake, input, new ArtefactChoice(options.Editions, options.Paper, options.HasEngine), cancellationToken).ConfigureAwait(false);
         string? notPrinted = options.Pdf ? await PdfFiles.AddAsync(made, options, cache, progress, cancellationToken).ConfigureAwait(false) : null;
 
+        foreach (MadeLesson lesson in made.Where(_ => options.IsWatched))
+            _watched.AddTo(lesson.Files);
         var set = new PageSetBuilder(output.Present);
         foreach (MadeLesson lesson in made)
             set.Add(lesson.Notebook.Stem, plan.Inputs[lesson.Notebook], notPrinted is null ? plan.Choice : "", lesson.Files);
@@ -82,6 +103,8 @@ public sealed class HandoutBuilder : IDisposable
         cancellationToken.ThrowIfCancellationRequested();
         output.Write(set.Files, set.Outdated, set.ToSet());
         cache.Tidy();
+        if (options.IsWatched)
+            _watched.WriteList(options.OutputFolder);
         return new HandoutReport(
             [.. wanted.SelectMany(n => plan.Unchanged.GetValueOrDefault(n) ?? [.. made.Single(m => m.Notebook == n).Files.Keys]), PageSetBuilder.Index],
             set.Outdated, runs.CellsRun, notPrinted);

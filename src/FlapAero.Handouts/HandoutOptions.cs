@@ -72,6 +72,9 @@ public sealed class HandoutOptions
     /// <summary>Whether the folder with pages in which cells run is made beside, see <see cref="InPage.EngineFolder"/>: students' pages lead there.</summary>
     public bool HasEngine { get; init; }
 
+    /// <summary>Whether pages load themselves anew when they have been made anew, for an author who watches one.</summary>
+    public bool IsWatched { get; init; }
+
     /// <summary>Whether everything is computed anew, whatever the cache holds; the files are the same.</summary>
     public bool Fresh { get; init; }
 

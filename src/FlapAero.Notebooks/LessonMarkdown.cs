@@ -20,10 +20,14 @@ internal static class LessonMarkdown
 
     /// <summary>Its headings in their order, each with its words alone.</summary>
     public static IEnumerable<(int Level, string Text)> Headings(string markdown) =>
-        Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().Select(h => (h.Level, TextOf(h)));
+        Markdown.Parse(markdown, Pipeline).Descendants<HeadingBlock>().Select(h => (h.Level, TextOf(h.Inline)));
 
-    private static string TextOf(HeadingBlock heading) => heading.Inline is null ? "" : string.Concat(
-        heading.Inline.Descendants().Select(i => i switch
+    /// <summary>Its links to a place in the same text, in their order: the words, and the place without its mark.</summary>
+    public static IEnumerable<(string Text, string Place)> LinksWithin(string markdown) =>
+        Markdown.Parse(markdown, Pipeline).Descendants<LinkInline>().Where(link => link.Url is ['#', ..]).Select(link => (TextOf(link), link.Url![1..]));
+
+    private static string TextOf(ContainerInline? words) => words is null ? "" : string.Concat(
+        words.Descendants().Select(i => i switch
         {
             LiteralInline literal => literal.Content.ToString(),
             CodeInline code => code.Content,

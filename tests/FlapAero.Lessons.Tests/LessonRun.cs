@@ -25,6 +25,9 @@ internal sealed partial class LessonRun
     public static Task<LessonRun> OfAsync(string slug, string aeroplane = Usual) =>
         Runs.GetOrAdd((slug, aeroplane), _ => new(() => StartAsync(slug, aeroplane))).Value;
 
+    /// <summary>The run as handouts are made of it.</summary>
+    public RanLesson ToRan() => new(Lesson, Results.ToDictionary(result => result.Key, result => result.Value.Outputs));
+
     /// <summary>All that a cell said, whatever lines its prose stands in.</summary>
     public string Said(string cell) => string.Concat(Results[cell].Outputs.Select(output => output.ForInstructor)).Replace('\n', ' ');
 

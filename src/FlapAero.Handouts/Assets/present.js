@@ -14,7 +14,7 @@
     const lead = [];
     const parts = [];
     for (const piece of cell.children) {
-      if (piece.matches("details.code")) continue;
+      if (piece.matches("details.code, .minutes")) continue;
       if (parts.length === 0 && piece.matches(HEADING + ", .tag")) {
         lead.push(piece);
         continue;

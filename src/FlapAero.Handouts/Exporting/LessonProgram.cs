@@ -77,12 +77,13 @@ internal sealed class LessonProgram
         return _faults.Count > 0 ? null : lines.ToString();
     }
 
-    private static void WriteCell(ProgramLines lines, LessonCell cell, CellCode? code, bool isBlock)
+    private void WriteCell(ProgramLines lines, LessonCell cell, CellCode? code, bool isBlock)
     {
         if (code is null)
         {
-            string quotes = new('"', Math.Max(3, LongestRun(cell.Source, '"') + 1));
-            string text = Terminal.Prose(cell.Source, Terminal.Columns).Replace("\n", "\n    ", StringComparison.Ordinal);
+            string prose = NoteText.Of(_notebook, cell);
+            string quotes = new('"', Math.Max(3, LongestRun(prose, '"') + 1));
+            string text = Terminal.Prose(prose, Terminal.Columns).Replace("\n", "\n    ", StringComparison.Ordinal);
             lines.AddOf(cell, $"\n// {cell.Title}\nTerminal.Say({quotes}\n    {text}\n    {quotes});");
         }
         else if (code.Statements.Length > 0)

@@ -38,6 +38,8 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
                 continue;
             }
             kept.Add(cell.Source);
+            if (cell.Role == CellRole.Instructor)
+                kept.AddRange(outputs(cell).Select(TextOf));
             if (cell.Role == CellRole.Answer && CellNames.Of(cell.StudentSource).LastVariable is { } variable)
                 answers.AddRange(CellNames.Of(cell.Source).StatementsOf(variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))

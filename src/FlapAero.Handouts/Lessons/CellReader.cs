@@ -41,6 +41,9 @@ internal sealed partial class CellReader(Action<string?, string> fault)
             Label = NotebookReader.Text(ours, "label") ?? "",
             Unit = NotebookReader.Text(ours, "unit") ?? "",
             Values = NotebookReader.Text(ours, "values") is { Length: > 0 } values && CellRules.Choices(known).Contains("values") ? ChangedNumber.All(source, values, Fault) : [],
+            Minutes = NoteReader.Minutes(ours, Fault),
+            Note = NoteReader.Note(ours, Fault),
+            Names = NoteReader.Cells(ours, Fault),
             StudentSource = NotebookReader.Child(ours, "student") is { } student ? Source(student, "student", Fault) : "",
         };
     }
@@ -66,7 +69,7 @@ internal sealed partial class CellReader(Action<string?, string> fault)
         IReadOnlyList<string> needed = CellRules.Extras(role), choices = CellRules.Choices(role);
         string[] given = [.. NotebookReader.NamesOf(ours)];
         IReadOnlyList<string> extras = choices.Any(given.Contains) ? [.. needed, .. choices] : needed;
-        string[] allowed = ["role", "title", .. needed, .. choices];
+        string[] allowed = ["role", "title", .. needed, .. choices, .. CellRules.ForInstructor(role)];
         foreach (string name in given.Except(allowed, StringComparer.Ordinal))
             fault($"has \"{name}\" in its flapaero metadata; the role {CellRules.Name(role)} allows {string.Join(", ", allowed)}.");
         foreach (string name in extras)

@@ -36,4 +36,12 @@ internal static class CellRules
 
     /// <summary>The metadata a role may have, all together or none: the values that a page lets its reader try.</summary>
     public static IReadOnlyList<string> Choices(CellRole role) => role is CellRole.Change ? ["label", "unit", "values"] : [];
+
+    /// <summary>What else the metadata may hold, for the instructor: the minutes of a section that begins here, or what a note is for.</summary>
+    public static IReadOnlyList<string> ForInstructor(CellRole role) => role switch
+    {
+        CellRole.Scenario or CellRole.Explain or CellRole.Predict or CellRole.Compute or CellRole.Change or CellRole.Problem => ["minutes"],
+        CellRole.Instructor => ["note", "cells"],
+        _ => [],
+    };
 }

@@ -36,6 +36,15 @@ public sealed class LessonCell
     /// <summary>The text of an answer cell in the student's copy, or empty.</summary>
     public string StudentSource { get; internal init; } = "";
 
+    /// <summary>The minutes of the section that the cell begins, or 0.</summary>
+    public int Minutes { get; internal init; }
+
+    /// <summary>What an instructor's cell is for, or null.</summary>
+    public InstructorNote? Note { get; internal init; }
+
+    /// <summary>The cells that a note names, in its order, with their minutes there.</summary>
+    internal IReadOnlyList<TimedCell> Names { get; init; } = [];
+
     /// <summary>The cell with each of the values that a page lets its reader try; none where it has none.</summary>
     internal IReadOnlyList<ChangedNumber> Values { get; init; } = [];
 

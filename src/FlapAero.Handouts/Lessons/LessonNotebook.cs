@@ -20,7 +20,7 @@ public sealed class LessonNotebook
         Number = facts.Number;
         Title = facts.Title;
         Summary = facts.Summary;
-        Minutes = facts.Minutes;
+        Minutes = facts.Minutes ?? cells.Sum(cell => cell.Minutes);
         Cells = cells;
     }
 
@@ -42,7 +42,7 @@ public sealed class LessonNotebook
     /// <summary>One line about the lesson, for the index.</summary>
     public string Summary { get; }
 
-    /// <summary>How long the lesson takes, in minutes.</summary>
+    /// <summary>How long the lesson takes, in minutes: the sum of its sections, or what a copy without them says.</summary>
     public int Minutes { get; }
 
     /// <summary>The cells in their order.</summary>

@@ -26,9 +26,12 @@ internal sealed partial class NotebookReader
     public static LessonNotebook? Read(string fileName, string json, List<string> faults)
     {
         int before = faults.Count;
-        LessonNotebook? notebook = new NotebookReader(fileName, faults).Read(json);
+        LessonNotebook? notebook = ReadWithFaults(fileName, json, faults);
         return faults.Count > before ? null : notebook;
     }
+
+    /// <summary>The notebook as far as it can be read, whatever faults were added: other rules can be told at once. Null where it is no notebook.</summary>
+    public static LessonNotebook? ReadWithFaults(string fileName, string json, List<string> faults) => new NotebookReader(fileName, faults).Read(json);
 
     private LessonNotebook? Read(string json)
     {
@@ -68,6 +71,7 @@ internal sealed partial class NotebookReader
         {
             Fault(null, "has no cells; a lesson starts with an opening and a setup.");
         }
+        FindTimeFaults(facts, cells);
         FindOrderFaults(cells);
         FindHeadingFaults(cells, facts.Title);
         return new LessonNotebook(_fileName, facts, cells);
@@ -89,7 +93,17 @@ internal sealed partial class NotebookReader
             Fault(null, "has a name that pages cannot take; allowed is NN-slug.ipynb with two digits, then small letters, digits and single hyphens.");
         else if (int.Parse(name.Groups["number"].ValueSpan, CultureInfo.InvariantCulture) != number)
             Fault(null, string.Create(CultureInfo.InvariantCulture, $"says it is lesson {number} in its metadata; its file name says {name.Groups["number"].Value}."));
-        return new LessonFacts(number, Words(ours, "title"), Words(ours, "summary"), Number(ours, "minutes", 1, 600));
+        return new LessonFacts(number, Words(ours, "title"), Words(ours, "summary"), Child(ours, "minutes") is null ? null : Number(ours, "minutes", 1, 600));
+    }
+
+    /// <summary>A lesson's minutes are those of its sections; a copy, which has none, says them for the whole.</summary>
+    private void FindTimeFaults(LessonFacts facts, List<LessonCell> cells)
+    {
+        bool isTimed = cells.Any(cell => cell.Minutes > 0);
+        if (facts.Minutes is null && !isTimed)
+            Fault(null, "has no \"minutes\"; needed are those of each section, in the metadata of the cell that begins it.");
+        else if (facts.Minutes is not null && isTimed)
+            Fault(null, "has \"minutes\" of its own beside those of its cells; the lesson's are the sum of the cells': take out its own.");
     }
 
     private void FindOrderFaults(List<LessonCell> cells)

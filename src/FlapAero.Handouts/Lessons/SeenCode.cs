@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace FlapAero.Handouts.Lessons;
@@ -10,12 +9,6 @@ namespace FlapAero.Handouts.Lessons;
 /// </summary>
 internal static class SeenCode
 {
-    /// <summary>A student reads no more lines at a time.</summary>
-    public const int MostLines = 8;
-
-    /// <summary>A line is no longer.</summary>
-    public const int MostColumns = 100;
-
     /// <summary>What is seen of each cell's code; nothing of a cell that is left out.</summary>
     public static IReadOnlyDictionary<LessonCell, string> Of(LessonNotebook notebook)
     {
@@ -42,26 +35,10 @@ internal static class SeenCode
             Statement: ExpressionStatementSyntax { Expression: InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Say" } } },
         };
 
-    /// <summary>Each cell of which a student sees more than a person reads at a time.</summary>
-    public static IEnumerable<string> Faults(LessonNotebook notebook)
-    {
-        IReadOnlyDictionary<LessonCell, string> seen = Of(notebook);
-        foreach (LessonCell cell in notebook.Cells.Where(seen.ContainsKey))
-        {
-            string[] lines = seen[cell].Split('\n');
-            if (lines.Length > MostLines)
-                yield return Invariant($"{notebook.FileName}, {cell} shows a student {lines.Length} lines of code; allowed are {MostLines}: what lessons need again and again belongs in the library.");
-            foreach ((int at, string line) in lines.Index().Where(line => line.Item.Length > MostColumns))
-                yield return Invariant($"{notebook.FileName}, {cell} shows a student a line of {line.Length} columns, line {at + 1}; allowed are {MostColumns}: break it, or name a part of it.");
-        }
-    }
-
     /// <summary>What comes before the prose, where a later cell takes a name from it.</summary>
     private static string Numbers(LessonCell cell, HashSet<string> needed)
     {
         string before = cell.Source[..CellNames.Parsed(cell.Source).Members[^1].SpanStart].TrimEnd();
         return CellNames.Of(before).Declared.Any(needed.Contains) ? before : "";
     }
-
-    private static string Invariant(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
 }

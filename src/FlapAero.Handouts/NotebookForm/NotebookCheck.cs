@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Rules;
 
 namespace FlapAero.Handouts.NotebookForm;
 
@@ -91,15 +92,12 @@ public sealed class NotebookCheck
             : "is laid out otherwise than notebooks are stored here: one space a level, names in a fixed order, sources by lines, one line end at the end.";
     }
 
-    /// <summary>
-    /// What the reader of lessons still refuses once the file is put right, else code that is too much for a student to read: no one
-    /// but the author can mend that.
-    /// </summary>
+    /// <summary>What the reader of lessons still refuses once the file is put right, and every rule of a lesson: no one but the author can mend that.</summary>
     private static IEnumerable<NotebookFault> LessonFaults(string fileName, string better)
     {
         var faults = new List<string>();
-        if (NotebookReader.Read(fileName, better, faults) is { } lesson)
-            faults.AddRange(SeenCode.Faults(lesson));
+        if (NotebookReader.ReadWithFaults(fileName, better, faults) is { } lesson)
+            faults.AddRange(LessonRules.Faults(lesson).Select(fault => fault.Words).Concat(TeachingPlan.Faults(lesson)));
         return faults.Select(words => new NotebookFault(words, CanBePutRight: false));
     }
 }

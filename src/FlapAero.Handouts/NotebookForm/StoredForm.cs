@@ -22,7 +22,9 @@ internal static class StoredForm
 
     private static readonly string[] CellMetadata = ["flapaero"];
 
-    private static readonly string[] Role = ["role", "title", "student", "label", "unit"];
+    private static readonly string[] Role = ["role", "title", "student", "label", "unit", "minutes", "note", "cells"];
+
+    private static readonly string[] Named = ["cell", "minutes"];
 
     public static void Arrange(JsonObject notebook)
     {
@@ -38,7 +40,11 @@ internal static class StoredForm
         {
             Order(cell, Cell);
             Order(cell["metadata"], CellMetadata);
-            Order((cell["metadata"] as JsonObject)?["flapaero"], Role);
+            JsonNode? ours = (cell["metadata"] as JsonObject)?["flapaero"];
+            Order(ours, Role);
+            if ((ours as JsonObject)?["cells"] is JsonArray named)
+                foreach (JsonNode? one in named)
+                    Order(one, Named);
             if (TextOf(cell["source"]) is { } source)
                 cell["source"] = Lines(source);
         }

@@ -41,6 +41,9 @@ internal static class Assets
     /// <summary>The page in which a lesson's cells run.</summary>
     public static string EngineRun => Read(typeof(Assets).Assembly, "assets/engine/run.js");
 
+    /// <summary>Loads a page anew when it has been made anew; in pages of a watch alone.</summary>
+    public static string Watch => Read(typeof(Assets).Assembly, "assets/watch.js");
+
     public static string Script => Read(typeof(Assets).Assembly, "assets/page.js");
 
     private static string Read(Assembly assembly, string name)

@@ -78,7 +78,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
     private void Write(LessonCell cell, LessonCell? before)
     {
         // A prediction is one box with its question, and a check one with its answer.
-        bool joins = (cell.Role, before?.Role) is (CellRole.Commit, CellRole.Predict) or (CellRole.Check, CellRole.Answer);
+        bool joins = (cell.Role, before?.Role) is (CellRole.Commit, CellRole.Predict) or (CellRole.Check, CellRole.Answer)
+            || InstructorPart.Joins(cell, before);
         if (!joins)
         {
             if (before is not null)
@@ -87,7 +88,10 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
                 Unfold();
             else if (before?.Role == CellRole.Commit)
                 FoldResult();
-            _body.Add($"<div class=\"cell {CssClass(cell.Role)}\">\n");
+            string place = ForInstructor ? $" id=\"{_body.ClaimId(InstructorPart.PlaceOf(cell))}\"" : "";
+            _body.Add($"<div class=\"cell {CssClass(cell.Role)}\"{place}>\n");
+            if (ForInstructor)
+                _body.Add(InstructorPart.MinutesOf(cell));
             Tag(cell);
         }
         switch (cell.Role)
@@ -104,6 +108,9 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
                 break;
             case CellRole.Problem:
                 WriteProblem(cell);
+                break;
+            case CellRole.Instructor:
+                new InstructorPart(lesson, _body).Write(cell, before);
                 break;
             default:
                 WriteContent(cell);

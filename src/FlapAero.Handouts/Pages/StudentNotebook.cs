@@ -28,7 +28,7 @@ internal sealed class StudentNotebook
     {
         var copy = new StudentNotebook(lesson);
         LessonCell? answer = null;
-        foreach (LessonCell cell in lesson.Notebook.Cells)
+        foreach (LessonCell cell in lesson.Notebook.Cells.Where(cell => cell.Role != CellRole.Instructor))
         {
             copy.Add(cell, answer);
             answer = cell.Role == CellRole.Answer ? cell : null;
@@ -55,8 +55,6 @@ internal sealed class StudentNotebook
         _tellsResult = cell.Role == CellRole.Commit || (_tellsResult && LessonPage.TeachesResult(cell.Role));
         switch (cell.Role)
         {
-            case CellRole.Instructor:
-                break;
             case CellRole.Answer:
                 AddAnswer(cell.Id, cell.Title, cell.StudentSource, cell.Label, cell.Unit);
                 break;
@@ -74,13 +72,21 @@ internal sealed class StudentNotebook
                 _cells.Add(Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, false, $"## {cell.Title}\n\n{Folded(prose)}"));
                 break;
             default:
-                string source = cell.Role == CellRole.Setup ? Setup(cell) : cell.Source;
+                string source = cell.Role switch { CellRole.Setup => Setup(cell), CellRole.Opening => Opening(cell), _ => cell.Source };
                 JsonObject copy = Cell(cell.Id, CellRules.Name(cell.Role), cell.Title, cell.IsCode, source);
                 if (cell.Role == CellRole.Commit)
                     Label(copy, cell.Label, cell.Unit);
                 _cells.Add(copy);
                 break;
         }
+    }
+
+    /// <summary>The opening says how long the lesson takes, right under its title.</summary>
+    private string Opening(LessonCell cell)
+    {
+        int end = cell.Source.IndexOf('\n', StringComparison.Ordinal);
+        string takes = $"\n\n**It takes** about {PageShell.Minutes(_lesson.Notebook)}.";
+        return end < 0 ? cell.Source + takes : cell.Source[..end] + takes + cell.Source[end..];
     }
 
     /// <summary>A student's copy lies anywhere: no path leads from there to the project.</summary>

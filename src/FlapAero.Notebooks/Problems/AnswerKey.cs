@@ -39,6 +39,9 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
     /// <summary>A value or an option, and what is said of it.</summary>
     internal sealed record Line(string Text, string Because, bool IsRight = false)
     {
+        /// <summary>What a mistake leads to, as a number in the wanted unit; null of an option.</summary>
+        public double? Value { get; init; }
+
         /// <summary>Whether an option is accepted although another is the right one.</summary>
         public bool IsSafe { get; init; }
     }
@@ -55,7 +58,7 @@ internal sealed record AnswerKey(string What, string Answer, string Seal)
             Tolerance = margin,
             Sign = QuantityText.Abbreviation(unit),
             Blank = BlankOf(tolerance),
-            Mistakes = [.. mistakes.Select(m => new Line(QuantityText.InOwnUnit(Quantity.From(m.Value.As(unit), unit), pattern), m.Words))],
+            Mistakes = [.. mistakes.Select(m => new Line(QuantityText.InOwnUnit(Quantity.From(m.Value.As(unit), unit), pattern), m.Words) { Value = m.Value.As(unit) })],
             Question = question,
         };
     }

@@ -37,6 +37,10 @@ internal sealed partial class WrittenNumbers
     public IEnumerable<string> WithUnit(double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
         In(units).Where(n => n.HasUnit && n.Says(value, tolerance)).Select(n => n.Text);
 
+    /// <summary>The writings of a number with a unit that a student could type, and pass.</summary>
+    public IEnumerable<string> PassingWithUnit(double value, double tolerance, IReadOnlyList<UnitSpelling> units) =>
+        In(units).Where(n => n.HasUnit && Math.Abs(n.Value - value) <= tolerance).Select(n => n.Text);
+
     private IEnumerable<Written> In(IReadOnlyList<UnitSpelling> units)
     {
         foreach ((string text, string number, double value, double half, string written) in _found)

@@ -6,6 +6,7 @@ using FlapAero.Handouts.Leaks;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Rules;
 using FlapAero.Notebooks;
 using FlapAero.Tests;
 
@@ -123,8 +124,8 @@ public sealed class ArtefactTests(ApproachSpeedArtefacts lesson)
         LessonCell Cell(string id) => copy.Cells.Single(c => c.Id == id);
         IEnumerable<LessonCell> code = copy.Cells.Where(c => c.IsCode && c.Role is not (CellRole.Setup or CellRole.Check));
 
-        Assert.All(code.SelectMany(c => c.Source.Split('\n')), line => Assert.InRange(line.Length, 0, SeenCode.MostColumns));
-        Assert.All(code, c => Assert.InRange(c.Source.Split('\n').Length, 1, SeenCode.MostLines));
+        Assert.All(code.SelectMany(c => c.Source.Split('\n')), line => Assert.InRange(line.Length, 0, CodeThatIsSeen.MostColumns));
+        Assert.All(code, c => Assert.InRange(c.Source.Split('\n').Length, 1, CodeThatIsSeen.MostLines));
         // What tells a prediction's answer stays folded; the numbers in it are the run's, and its code is gone.
         Assert.False(Cell("flaps-lift-and-knots").IsCode);
         Assert.Matches(@"(?s)^## Flaps, lift and knots\n\n<details><summary>I have written.*\$\\sqrt\{ 1\.\d\d \}.*</details>$", Cell("flaps-lift-and-knots").Source);

@@ -1,5 +1,6 @@
 using FlapAero.Handouts.Exporting;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.Exporting;
 
@@ -35,6 +36,22 @@ public sealed class LessonProgramTests
         Assert.Contains("Terminal.Say(\"\"\"\"\n    ## Why\n\n    It says \"\"\"so\"\"\" {here} and \\there, word", program, StringComparison.Ordinal);
         Assert.Contains("\n\n    - one\n    - two\n    \"\"\"\");", program, StringComparison.Ordinal);
         Assert.All(program.Split('\n').Where(line => line.StartsWith("    ", StringComparison.Ordinal)), line => Assert.InRange(line.Length, 0, 84));
+    }
+
+    /// <summary>In a terminal no link leads anywhere, and no page prints the minutes.</summary>
+    [Fact]
+    public void Of_NotesOfALesson_NameCellsAndMinutesInWords()
+    {
+        LessonNotebook lesson = LessonCopies.Named("what-flaps-change");
+
+        string program = LessonProgram.Of(lesson, LibraryReference.Project("../x.csproj"), _faults)!;
+
+        Assert.Empty(_faults);
+        Assert.DoesNotContain("](#", program, StringComparison.Ordinal);
+        Assert.Contains("1. The aeroplane on its path (4 min): ", program, StringComparison.Ordinal);
+        Assert.Contains("- Degrees in hand: 8 min\n", program, StringComparison.Ordinal);
+        Assert.Contains($"- **Together: {lesson.Minutes} min**\n", program, StringComparison.Ordinal);
+        Assert.Contains($"**It takes** about {lesson.Minutes} minutes.", program, StringComparison.Ordinal);
     }
 
     [Fact]
