@@ -88,6 +88,8 @@ internal static class ExpectedReadings
         [
             new("lines-of-one-store", "too fast", 0,
                 "Math.Sqrt(Math.Pow(upSpeed.True.MetersPerSecond, 2) + 2 * 9.80665 * 30.48) / 0.514444"),
+            new("height-after-the-decision", "lowest, up", 0,
+                "double.NaN, -climber.WithFlapsUp().GoAroundFromIdle(air).HeightLost!.Value.Feet"),
             new("one-excess-three-ways", "too high, up", 0,
                 "0, 100, Final(ours, hundred).Feet, 0"),
             new("where-it-comes-out", "the wheels touch, up", 1,

@@ -32,6 +32,7 @@ public sealed class PredictionMarkTests
     [InlineData("drag-and-the-angle-of-descent", "steeperGuess", "faster")]
     [InlineData("approach-speed", "fasterGuess", "1.3, up")]
     [InlineData("power-on-the-approach", "shareGuess", "1.1")]
+    [InlineData("energy-on-final", "lostGuess", "lowest, up")]
     [InlineData("round-out-and-float", "groundGuess", "touch")]
     [InlineData("the-circuit-without-flaps", "highGuess", "final begins")]
     [InlineData("the-landing-roll", "beforeGuess", "nose down")]

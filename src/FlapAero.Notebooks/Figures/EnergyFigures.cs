@@ -96,6 +96,32 @@ public static class EnergyFigures
             });
     }
 
+    /// <summary>The height after the decision to go around with the throttle closed, flaps up and full, on two days.</summary>
+    /// <param name="climber">An aeroplane whose file gives its full throttle.</param>
+    /// <param name="today">Today's air.</param>
+    /// <param name="hot">The air of a hot day at a high aerodrome.</param>
+    /// <returns>The figure.</returns>
+    public static Figure HeightAfterTheDecision(Aeroplane climber, Air today, Air hot)
+    {
+        ArgumentNullException.ThrowIfNull(climber);
+        IReadOnlyList<double> seconds = Samples.Between(0, 15, 0.25);
+        double Height(GoAround around, double time) => around.HeightAfter(Duration.FromSeconds(time)).Feet;
+        (Configuration up, Configuration full) = (climber.WithFlapsUp(), climber.WithFullFlap());
+        GoAround upToday = up.GoAroundFromIdle(today), fullToday = full.GoAroundFromIdle(today);
+        GoAround upHot = up.GoAroundFromIdle(hot), fullHot = full.GoAroundFromIdle(hot);
+        double lowest = seconds.MinBy(time => Height(upToday, time));
+        return new Figure("Height after the decision", Axis.Of("time since the decision", "t", "s"), Axis.Of("height gained", "", "ft"))
+            .Line("flaps up", seconds, time => Height(upToday, time)).As(Palette.FlapsUp)
+            .Line("full flap", seconds, time => Height(fullToday, time)).As(Palette.FullFlap)
+            .Line("up, hot and high", seconds, time => Height(upHot, time))
+            .Line("full, hot and high", seconds, time => Height(fullHot, time))
+            .Level("decided here", 0).Mark("lowest, up", lowest, -upToday.HeightLost?.Feet ?? Height(upToday, lowest))
+            .Caption($"Throttle closed until {GoAround.Decision} after the decision, then full, and a gentle pull. Maximum weight.")
+            .Finding($"Today, flaps up, {upToday.HeightLost ?? Length.Zero} are lost; {Length.FromFeet(Height(upToday, 15)):+0} after 15 s. "
+                + $"Full flap {Length.FromFeet(Height(fullToday, 15)):+0}; hot and high {Length.FromFeet(Height(upHot, 15)):+0} "
+                + $"and {Length.FromFeet(Height(fullHot, 15)):+0}.");
+    }
+
     private static Length OnPath(Length away) => Threshold + away * Math.Tan(Path.Radians);
 
     /// <summary>The final that a glide needs to work off an excess of height.</summary>
