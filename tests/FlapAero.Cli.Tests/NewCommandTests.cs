@@ -1,5 +1,3 @@
-using FlapAero.Tests;
-
 namespace FlapAero.Cli.Tests;
 
 public sealed class NewCommandTests : IDisposable

@@ -85,7 +85,7 @@ public sealed class RepositoryLessonTests
     {
         RanLesson lesson = (await LessonRun.OfAsync(slug)).ToRan();
 
-        Assert.NotEmpty(lesson.Notebook.Cells.SelectMany(lesson.KeysOf).Where(key => key.Value is not null));
+        Assert.Contains(lesson.Notebook.Cells.SelectMany(lesson.KeysOf), key => key.Value is not null);
         Assert.Empty(RunRules.Faults(lesson, []).Select(fault => fault.Words));
     }
 
