@@ -36,7 +36,7 @@ public class ProblemTests
         Assert.Equal("Speed.FromKnots(0)", key.Blank);
         Assert.Equal("At 30°?", key.Question);
         Assert.Equal(["First *this*.", "Then $1/\\cos\\varphi$."], key.Hints);
-        Assert.Equal(new AnswerKey.Line("53\u00A0kt", "No bank."), Assert.Single(key.Mistakes));
+        Assert.Equal(new AnswerKey.Line("53\u00A0kt", "No bank.") { Value = 53 }, Assert.Single(key.Mistakes));
         Assert.Equal(CheckOutcome.Passed, TheLesson.CheckSealed(Speed.FromKnots(57), key.Seal).Outcome);
     }
 

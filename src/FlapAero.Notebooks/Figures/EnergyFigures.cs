@@ -85,7 +85,7 @@ public static class EnergyFigures
             .PredictedAcross(guess, from: Flown(up, Length.Zero).Landing.TouchdownDistance.Feet, prediction: prediction)
             .Caption($"From short final, left, to the touchdown, where a line meets zero. Before it the throttle is closed where the line "
                 + $"is too steep to hold the speed; past it power holds the speed to the round-out.")
-            .Moving(Axis.Of("too high on short final by", "Δh", "ft"), Samples.Between(0, 150, 10), start: 100, (figure, feet) =>
+            .Moving(Axis.Of("too high on short final by", "Δh", "ft"), Samples.Between(0, 150, 25), start: 100, (figure, feet) =>
             {
                 FlownFinal high = Flown(up, Length.FromFeet(feet)), highFull = Flown(full, Length.FromFeet(feet));
                 return figure.Line("too high, up", high.EnergyStillToLose()).Line("too high, full", highFull.EnergyStillToLose())
@@ -104,7 +104,7 @@ public static class EnergyFigures
     public static Figure HeightAfterTheDecision(Aeroplane climber, Air today, Air hot)
     {
         ArgumentNullException.ThrowIfNull(climber);
-        IReadOnlyList<double> seconds = Samples.Between(0, 15, 0.25);
+        IReadOnlyList<double> seconds = Samples.Between(0, 15, 0.5);
         double Height(GoAround around, double time) => around.HeightAfter(Duration.FromSeconds(time)).Feet;
         (Configuration up, Configuration full) = (climber.WithFlapsUp(), climber.WithFullFlap());
         GoAround upToday = up.GoAroundFromIdle(today), fullToday = full.GoAroundFromIdle(today);
