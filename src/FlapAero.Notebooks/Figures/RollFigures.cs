@@ -7,7 +7,7 @@ namespace FlapAero.Notebooks;
 /// <summary>Figures of the landing roll: where its energy goes, what the wind does to it, and a week of it.</summary>
 public static class RollFigures
 {
-    private static readonly Duration Often = Duration.FromSeconds(0.25);
+    private static readonly Duration Often = Duration.FromSeconds(0.4);
 
     /// <summary>The shares of the touchdown's energy along the roll; the reader moves how long the nose is held off.</summary>
     /// <param name="still">The landing, in a calm.</param>
