@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
+using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Pages;
 
 namespace FlapAero.Handouts.Leaks;
@@ -29,6 +30,9 @@ internal static partial class ArtefactText
         Walk(node, text);
         return WithDecoded(text.ToString());
     }
+
+    /// <summary>What an output says.</summary>
+    public static string Of(CellOutput output) => output.IsHtml ? Of(output.Read) : output.Text;
 
     /// <summary>What a fragment of HTML says.</summary>
     public static string OfHtml(string html) => Of(new HtmlParser().ParseDocument("<body>" + html).Body!);

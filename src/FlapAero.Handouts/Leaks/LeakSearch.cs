@@ -34,8 +34,7 @@ internal static partial class LeakSearch
             IReadOnlyList<UnitSpelling> units = UnitsOf(key);
             string[] written = [.. Written(numbers, key, units).Distinct()];
             HashSet<string> told = written.Length == 0 ? [] : [.. Written(toldNumbers.Value, key, units)];
-            // Of a check, whose answer is the aeroplane's own, two digits agree with a number tried by chance.
-            if (written.Length > 0)
+            if (written.Length > 0 && (key.Question.Length > 0 || secrets.HasOwnAeroplane))
                 told.UnionWith(Written(tried.Value, key, units).Where(n => key.Question.Length > 0 || n.Count(char.IsAsciiDigit) <= 2));
             leaks.AddRange(written.Where(n => !told.Contains(n)).Select(n => $"{name} has the answer of \"{key.What}\": {n}"));
         }

@@ -9,9 +9,12 @@ namespace FlapAero.Handouts.Leaks;
 /// <param name="Keys">The answers of its checks and of the problems of one seed.</param>
 /// <param name="Words">Sentences and lines of code that students do not get, normal and long enough to be told from others.</param>
 /// <param name="Told">All that the lesson itself says: cells that teach, questions, hints, options, labels.</param>
-/// <param name="Tried">What its cells say with the other numbers that a page offers: content to a problem, whose numbers come from a seed; to a check only where two digits agree.</param>
+/// <param name="Tried">What its cells say with the other numbers that a page offers: content to a problem, whose numbers come from a seed, but to a check only of an own aeroplane and where two digits agree.</param>
 internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyList<string> Words, string Told, string Tried)
 {
+    /// <summary>Whether the lesson is about an aeroplane of its user's: the author never saw its numbers, and some agree by chance.</summary>
+    public bool HasOwnAeroplane { get; init; }
+
     /// <summary>Of a lesson with the problems of its own seed.</summary>
     public static Secrets Of(RanLesson lesson) => Of(lesson, lesson.OutputsOf);
 
@@ -34,12 +37,12 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
             if (cell.Role is not (CellRole.Answer or CellRole.Check or CellRole.Problem or CellRole.Instructor))
             {
                 told.Add(cell.Source);
-                told.AddRange(outputs(cell).Select(TextOf));
+                told.AddRange(outputs(cell).Select(ArtefactText.Of));
                 continue;
             }
             kept.Add(cell.Source);
             if (cell.Role == CellRole.Instructor)
-                kept.AddRange(outputs(cell).Select(TextOf));
+                kept.AddRange(outputs(cell).Select(ArtefactText.Of));
             if (cell.Role == CellRole.Answer && CellNames.Of(cell.StudentSource).LastVariable is { } variable)
                 answers.AddRange(CellNames.Of(cell.Source).StatementsOf(variable));
             foreach (CellOutput output in outputs(cell).Where(o => o.IsHtml))
@@ -51,11 +54,9 @@ internal sealed partial record Secrets(IReadOnlyList<AnswerKey> Keys, IReadOnlyL
             .Where(s => s.Length >= 16 && s.Count(c => c == ' ') >= 2 && !all.Contains(s, StringComparison.Ordinal))
             // The statement that sets the answer is kept whatever the student's text says: that text may have been forgotten to blank.
             .Concat(answers.Select(ArtefactText.Normal)).Distinct()];
-        IEnumerable<string> tried = lesson.Changes.Values.SelectMany(values => values.Values).SelectMany(outputs => outputs).Select(TextOf);
-        return new Secrets(keys, words, string.Join('\n', told), string.Join('\n', tried));
+        IEnumerable<string> tried = lesson.Changes.Values.SelectMany(values => values.Values).SelectMany(outputs => outputs).Select(ArtefactText.Of);
+        return new Secrets(keys, words, string.Join('\n', told), string.Join('\n', tried)) { HasOwnAeroplane = lesson.Input.Aeroplane is not null };
     }
-
-    private static string TextOf(CellOutput output) => output.IsHtml ? ArtefactText.Of(output.Read) : output.Text;
 
     private static string WithoutMaths(AngleSharp.Dom.IElement element)
     {

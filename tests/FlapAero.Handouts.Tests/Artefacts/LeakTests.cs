@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using FlapAero.Handouts.Leaks;
 using FlapAero.Handouts.Lessons;
@@ -183,6 +184,19 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson)
         Assert.Single(LeakSearch.InText("a page", check.Answer, new Secrets([check], [], "", check.Answer)));
         Assert.Single(LeakSearch.InText("a page", problem.Answer, new Secrets([problem], [], "", "")));
         Assert.Empty(LeakSearch.InText("a page", problem.Answer, new Secrets([problem], [], "", problem.Answer)));
+    }
+
+    /// <summary>The author never saw the numbers of a user's aeroplane: there two digits agree by chance, three do not.</summary>
+    [Theory]
+    [InlineData("39", false, 1)]
+    [InlineData("39", true, 0)]
+    [InlineData("39.2", true, 1)]
+    public void InText_NumberThatOnlyAChangeSays_IsContentToACheckOfAnOwnAeroplaneWhereTwoDigitsAgree(string number, bool isOwn, int leaks)
+    {
+        AnswerKey check = Number(Secrets.Of(lesson.Lesson)) with { Value = double.Parse(number, CultureInfo.InvariantCulture) };
+        string written = $"{number} kt";
+
+        Assert.Equal(leaks, LeakSearch.InText("a page", written, new Secrets([check], [], "", written) { HasOwnAeroplane = isOwn }).Count);
     }
 
     private static AnswerKey Number(Secrets secrets) => secrets.Keys.Single(k => k.What == "Approach speed, flaps up");

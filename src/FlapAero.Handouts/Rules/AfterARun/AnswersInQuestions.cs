@@ -17,7 +17,7 @@ internal sealed class AnswersInQuestions : IRunRule
                 question = cell;
             if (cell.Role != CellRole.Answer || question is null || lesson.KeyBehind(cell) is not { Value: { } value, Tolerance: { } tolerance } key)
                 continue;
-            string said = question.IsCode ? string.Join('\n', lesson.OutputsOf(question).Select(output => output.IsHtml ? ArtefactText.Of(output.Read) : output.Text)) : question.Source;
+            string said = question.IsCode ? string.Join('\n', lesson.OutputsOf(question).Select(ArtefactText.Of)) : question.Source;
             foreach (string number in new WrittenNumbers(said).PassingWithUnit(value, tolerance, NumberSeal.Parse(key.Seal).Units).Distinct())
                 yield return new LessonFault(lesson.Notebook.FileName, question,
                     $"says \"{number}\" above the box of {cell}, and that passes as its answer {key.Answer}", "the question gives what the answer is worked from, never the answer");
