@@ -46,7 +46,7 @@ internal static class LessonsOfACheck
     {
         try
         {
-            return LessonNotebook.Parse(Path.GetFileName(file), System.Text.Encoding.UTF8.GetString(NotebookFiles.Read(file)).TrimStart('\uFEFF'));
+            return LessonNotebook.Parse(Path.GetFileName(file), LessonNotebook.ReadText(file));
         }
         catch (HandoutException)
         {

@@ -35,9 +35,7 @@ public static class LessonLandings
     public static ForcedTouchdown ForcedOn(this Configuration configuration, Air air, Speed early)
     {
         LandingSetup landing = LandingSetup.For(configuration, air: air).FasterBy(Speed.FromKnots(10));
-        Speed end = landing.Flown().HoldOffEndAirspeed;
-        double heldOff = landing.Aeroplane.NoseHighLiftCoefficient / landing.Aeroplane.MaximumLiftCoefficient;
-        return Landing.ForceOn(landing, heldOff * Math.Pow(end / (end + early), 2));
+        return Landing.ForceOnEarly(landing, landing.Flown().HoldOffEndAirspeed, early);
     }
 
     /// <summary>The same landing with another speed over the threshold.</summary>

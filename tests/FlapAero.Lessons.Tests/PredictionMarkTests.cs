@@ -1,6 +1,6 @@
 using System.Text.Json;
-using AngleSharp.Dom;
 using FlapAero.Handouts.Lessons;
+using FlapAero.Handouts.Rules.AfterARun;
 using FlapAero.Tests;
 
 namespace FlapAero.Lessons.Tests;
@@ -15,9 +15,9 @@ public sealed class PredictionMarkTests
         var without = new List<string>();
         foreach (LessonNotebook lesson in LessonCopies.All)
         {
-            IReadOnlyList<IElement> said = await SaidAsync(lesson.Slug);
-            var marked = Plots(said).SelectMany(Marks).Select(mark => mark.GetProperty("name").GetString()).ToHashSet();
-            without.AddRange(Compared(said).Keys.Where(name => !marked.Contains(name)).Select(name => $"{lesson.Slug}: {name}"));
+            RanLesson ran = await RanAsync(lesson.Slug);
+            var marked = Plots(ran).SelectMany(Marks).Select(mark => mark.GetProperty("name").GetString()).ToHashSet();
+            without.AddRange(PredictionsGivenAway.Compared(ran).Select(one => one.Name).Where(name => !marked.Contains(name)).Select(name => $"{lesson.Slug}: {name}"));
         }
 
         Assert.True(without.Count == 0, string.Join('\n', without));
@@ -42,29 +42,23 @@ public sealed class PredictionMarkTests
     [InlineData("how-much-landings-vary", "alikeGuess", "round-out")]
     public async Task RightPrediction_OnItsFigure_LiesOnTheAnswersMark(string slug, string prediction, string answer)
     {
-        IReadOnlyList<IElement> said = await SaidAsync(slug);
-        JsonElement plot = Plots(said).Single(p => Marks(p).Any(mark => mark.GetProperty("name").GetString() == prediction));
+        RanLesson ran = await RanAsync(slug);
+        JsonElement plot = Plots(ran).Single(p => Marks(p).Any(mark => mark.GetProperty("name").GetString() == prediction));
         JsonElement own = Marks(plot).Single(mark => mark.GetProperty("name").GetString() == prediction);
         JsonElement marks = plot.GetProperty("data").EnumerateArray().Single(trace => trace.GetProperty("name").GetString() == "marks");
         int place = marks.GetProperty("text").EnumerateArray().Select(text => text.GetString()).ToList().LastIndexOf(answer);
         double wanted = marks.GetProperty(own.GetProperty("axis").GetString()!)[place].GetDouble();
 
-        double at = own.GetProperty("from").GetDouble() + (own.GetProperty("times").GetDouble() * Compared(said)[prediction]);
+        double model = PredictionsGivenAway.Compared(ran).Single(one => one.Name == prediction).Facts.GetProperty("model").GetDouble();
+        double at = own.GetProperty("from").GetDouble() + (own.GetProperty("times").GetDouble() * model);
 
         Assert.Equal(wanted, at, 0.002 * Math.Max(1, Math.Abs(wanted)));
     }
 
-    private static async Task<IReadOnlyList<IElement>> SaidAsync(string slug) =>
-        [.. (await LessonRun.OfAsync(slug)).Results.Values.SelectMany(r => r.Outputs).Where(o => o.IsHtml).Select(o => o.Read)];
+    private static async Task<RanLesson> RanAsync(string slug) => (await LessonRun.OfAsync(slug)).ToRan();
 
-    /// <summary>The model's value of each prediction that the lesson compares.</summary>
-    private static Dictionary<string, double> Compared(IEnumerable<IElement> said) =>
-        said.SelectMany(html => html.QuerySelectorAll(".compared"))
-            .Select(compared => JsonDocument.Parse(compared.GetAttribute("data-facts")!).RootElement)
-            .ToDictionary(facts => facts.GetProperty("prediction").GetString()!, facts => facts.GetProperty("model").GetDouble());
-
-    private static IEnumerable<JsonElement> Plots(IEnumerable<IElement> said) =>
-        said.SelectMany(html => html.QuerySelectorAll("script.plot-data")).Select(plot => JsonDocument.Parse(plot.TextContent).RootElement);
+    private static IEnumerable<JsonElement> Plots(RanLesson ran) => ran.Outputs.Values.SelectMany(outputs => outputs).Where(output => output.IsHtml)
+        .SelectMany(output => output.Read.QuerySelectorAll("script.plot-data")).Select(plot => JsonDocument.Parse(plot.TextContent).RootElement);
 
     private static IEnumerable<JsonElement> Marks(JsonElement plot) =>
         plot.TryGetProperty("predictions", out JsonElement marks) ? marks.EnumerateArray() : [];

@@ -1,6 +1,6 @@
-using System.Globalization;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Notebooks;
+using static System.FormattableString;
 
 namespace FlapAero.Handouts.Exporting;
 
@@ -169,6 +169,4 @@ internal sealed class LessonProgram
             longest = Math.Max(longest, run = c == of ? run + 1 : 0);
         return longest;
     }
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Notebooks;
+using static System.FormattableString;
 
 namespace FlapAero.Handouts.Exporting;
 
@@ -26,6 +26,4 @@ internal static class NoteText
     private static string Sections(LessonNotebook lesson) => string.Join('\n', TeachingPlan.Sections(lesson)
         .Select(section => Invariant($"- {TeachingPlan.NameOf(section)}: {section.Minutes} min"))
         .Append(Invariant($"- **Together: {lesson.Minutes} min**")));
-
-    private static string Invariant(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
 }

@@ -79,7 +79,9 @@ public sealed class LessonNotebook
         return faults.Count > 0 ? throw Refusal(faults) : notebooks;
     }
 
-    private static string ReadText(string file)
+    /// <summary>The text of a notebook's file.</summary>
+    /// <exception cref="HandoutException">It cannot be read.</exception>
+    internal static string ReadText(string file)
     {
         try
         {

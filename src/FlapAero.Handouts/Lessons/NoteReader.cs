@@ -1,6 +1,6 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using static System.FormattableString;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -60,6 +60,4 @@ internal static class NoteReader
 
     private static int? Whole(JsonElement? parent) =>
         NotebookReader.Child(parent, "minutes") is { ValueKind: JsonValueKind.Number } number && number.TryGetInt32(out int value) && value is >= 1 and <= MostMinutes ? value : null;
-
-    private static string Invariant(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
-using System.Globalization;
+using FlapAero.Handouts.Rules;
 using FlapAero.Notebooks;
+using static System.FormattableString;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -36,8 +37,7 @@ internal static class TeachingPlan
     {
         if (!lesson.Cells.Any(cell => cell.Role is CellRole.Commit or CellRole.Problem || cell.Note is not null))
             return [];
-        // A student's copy has predictions too: it comes from the package, and nobody teaches from it.
-        if (lesson.Cells.Any(cell => cell.Role == CellRole.Setup && cell.Source.Contains(Lesson.PackageReference, StringComparison.Ordinal)))
+        if (LessonRules.IsStudentsCopy(lesson))
             return [];
         return TimeFaults(lesson).Concat(NoteFaults(lesson)).Concat(lesson.Cells.Where(cell => cell.Note is not null).SelectMany(note => NamesFaults(lesson, note)))
             .Select(words => $"{lesson.FileName}{words}");
@@ -136,6 +136,4 @@ internal static class TeachingPlan
     }
 
     private static string Listed(IEnumerable<string> ids) => $"[{string.Join(", ", ids)}]";
-
-    private static string Invariant(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using FlapAero.Handouts.NotebookForm;
+using static System.FormattableString;
 
 namespace FlapAero.Handouts.NewLessons;
 
@@ -70,8 +71,6 @@ internal static partial class NewLesson
     private static string TitleOfOpening(string title, JsonObject notebook) =>
         StoredForm.CellsOf(notebook).Skip(1).Any(cell => string.Equals(cell["metadata"]!["flapaero"]!["title"]!.GetValue<string>(), title, StringComparison.OrdinalIgnoreCase))
             ? "Opening" : title;
-
-    private static string Invariant(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
 
     [GeneratedRegex(@"^[A-Za-z][A-Za-z0-9 ,.:?!'()-]{1,58}[A-Za-z0-9.?!)]$", RegexOptions.CultureInvariant)]
     private static partial Regex Title();

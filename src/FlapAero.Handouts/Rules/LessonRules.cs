@@ -30,6 +30,7 @@ internal static class LessonRules
     public static bool AsksSomething(LessonNotebook lesson) =>
         lesson.Cells.Any(cell => cell.Role is CellRole.Predict or CellRole.Commit or CellRole.Problem);
 
-    private static bool IsStudentsCopy(LessonNotebook lesson) => lesson.Cells.Any(
+    /// <summary>Whether a notebook is the copy that students get: it comes from the package, and nobody writes it or teaches from it.</summary>
+    public static bool IsStudentsCopy(LessonNotebook lesson) => lesson.Cells.Any(
         cell => cell.Role == CellRole.Setup && cell.Source.Contains(Lesson.PackageReference, StringComparison.Ordinal));
 }

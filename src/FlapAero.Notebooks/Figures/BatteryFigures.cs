@@ -50,9 +50,7 @@ public static class BatteryFigures
             .Moving(Axis.Of("share left", "s", "%"), Samples.Between(30, 100, 5), start: 55, (figure, share) =>
             {
                 Duration Time(double off) => fresh.Left(share / 100).Endurance(loads.Skip((int)off));
-                foreach (double off in steps)
-                    figure = figure.Mark(Step(off), off, Time(off).Minutes);
-                return figure.Bars("minutes", steps, off => Time(off).Minutes)
+                return figure.MarkedInOrder(steps.Select(off => (Step(off), Time(off).Minutes)), first: 0).Bars("minutes", steps, off => Time(off).Minutes)
                     .Finding($"With {share:0} % left, everything on lasts {Time(0):min 0}; with three loads off, {Time(3):min 0}; "
                         + $"with five, {Time(5):min 0}.");
             });
@@ -68,13 +66,11 @@ public static class BatteryFigures
         ArgumentNullException.ThrowIfNull(must);
         double[] numbers = [.. Enumerable.Range(1, runways.Count)];
         Length Left((string Name, Runway Runway) r) => Length.FromFeet((r.Runway.LengthAvailable - must(r.Runway)).Feet);
-        Figure figure = new Figure("Lengths there and needed", Axis.Of("runway"), Axis.Of("length", "", "ft").Including(0))
+        return new Figure("Lengths there and needed", Axis.Of("runway"), Axis.Of("length", "", "ft").Including(0))
             .Bars("there", numbers, n => runways[(int)n - 1].Runway.LengthAvailable.Feet)
             .Caption($"Flaps up, now. A bar is the runway, its mark the length that it must have with the margin.")
-            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Name}: {LandingWords.Stands(Left(r))}"))}.");
-        foreach (double n in numbers)
-            figure = figure.Mark(runways[(int)n - 1].Name, n, must(runways[(int)n - 1].Runway).Feet);
-        return figure;
+            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Name}: {LandingWords.Stands(Left(r))}"))}.")
+            .MarkedInOrder(runways.Select(r => (r.Name, must(r.Runway).Feet)));
     }
 
     /// <summary>What is left over of each runway while the aeroplane burns fuel; the reader moves the wind.</summary>

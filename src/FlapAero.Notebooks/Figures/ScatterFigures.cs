@@ -94,13 +94,11 @@ public static class ScatterFigures
     {
         (string Alike, Length Stretch)[] each = [.. landings.Select(one => (one.Alike, one.Landings.NineteenOfTwenty()))];
         double[] numbers = [.. Enumerable.Range(1, each.Length)];
-        Figure figure = new Figure("The stretch, were it alike", Axis.Of("what is alike in every landing"), Axis.Of("stretch", "", "ft").Including(0))
+        return new Figure("The stretch, were it alike", Axis.Of("what is alike in every landing"), Axis.Of("stretch", "", "ft").Including(0))
             .Bars("stretch", numbers, n => each[(int)n - 1].Stretch.Feet)
             .Caption($"Flaps up. The lower a bar, the more is gained where that alone is the same in every landing.")
-            .Finding($"{string.Join("; ", each.Select(one => $"{one.Alike}: {one.Stretch}"))}.");
-        foreach (double n in numbers)
-            figure = figure.Mark(each[(int)n - 1].Alike, n, each[(int)n - 1].Stretch.Feet);
-        return figure;
+            .Finding($"{string.Join("; ", each.Select(one => $"{one.Alike}: {one.Stretch}"))}.")
+            .MarkedInOrder(each.Select(one => (one.Alike, one.Stretch.Feet)));
     }
 
     /// <summary>Between which shares the true one lies, by how many landings are counted.</summary>

@@ -161,9 +161,7 @@ public sealed class CorrectionDrills
     private BounceDrill Bounced()
     {
         LandingSetup fast = Over(By(BriefingTechnique.FastBy));
-        Speed end = Landed(fast).HoldOffEndAirspeed;
-        double heldOff = fast.Aeroplane.NoseHighLiftCoefficient / fast.Aeroplane.MaximumLiftCoefficient;
-        ForcedTouchdown forced = FlapAero.Landing.ForceOn(fast, heldOff * Math.Pow(end / (end + BriefingTechnique.FastBy), 2));
+        ForcedTouchdown forced = FlapAero.Landing.ForceOnEarly(fast, Landed(fast).HoldOffEndAirspeed, BriefingTechnique.FastBy);
         if (!forced.Outcome.Happened) throw new NotToday(forced.Explanation);
         double excess = Math.Max(0, forced.LiftAvailable - 1) * StandardConstants.Gravity;
         return new(forced.WeightCarriedNoseDown, forced.LiftAvailable, Length.FromMeters(0.5 * excess));

@@ -94,6 +94,13 @@ public static class Landing
         return new(setup, normal, Report(setup, forced, manner, outcome, seconds), outcome);
     }
 
+    /// <summary>The same where the wheels are put on so much above the airspeed at the float's end; the wing carries the weight at both.</summary>
+    internal static ForcedTouchdown ForceOnEarly(LandingSetup setup, Speed floatEnds, Speed early)
+    {
+        double heldOff = setup.Aeroplane.NoseHighLiftCoefficient / setup.Aeroplane.MaximumLiftCoefficient;
+        return ForceOn(setup, heldOff * Math.Pow(floatEnds / (floatEnds + early), 2));
+    }
+
     private static Outcome<LandingResult, LandingRefusal> Report(
         LandingSetup setup, in LandingInput input, LandingManner manner, in LandingOutcome outcome, double interval) =>
         outcome.Refusal == LandingRefusal.None
