@@ -15,6 +15,7 @@ internal static class LessonRules
         new NumbersToChange(),
         new Titles(),
         new WordsForAStudent(),
+        new MinutesOfASection(),
         new CodeThatIsSeen(),
         new CodeThatIsSealed(),
         new TypedNumbers(),

@@ -22,6 +22,7 @@ internal sealed class WordsForAStudent : ILessonRule
             string.Create(CultureInfo.InvariantCulture, $"allowed are {Most}: say less, or say it to the instructor (the longest is {longest}, {Count(longest)} words)"));
     }
 
-    private static int Count(LessonCell cell) => ProseOfACell.Texts(cell)
+    /// <summary>The words of one cell.</summary>
+    public static int Count(LessonCell cell) => ProseOfACell.Texts(cell)
         .Sum(text => text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(c => char.IsLetter(c) || c == ProseOfACell.Value)));
 }

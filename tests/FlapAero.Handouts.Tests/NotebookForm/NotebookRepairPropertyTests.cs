@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json.Nodes;
 using CsCheck;
 using FlapAero.Handouts.NotebookForm;
@@ -24,7 +25,7 @@ public sealed class NotebookRepairPropertyTests
         SavedByAnEditor.Of(committed).Sample(saved =>
         {
             NotebookCheck check = StoredNotebooks.Check(saved, name);
-            return StoredNotebooks.PutRight(saved, name) == committed
+            return Encoding.UTF8.GetString(check.PutRight) == committed
                 && check.HasBetter == (saved != committed)
                 && (check.Faults.Count > 0) == (saved != committed)
                 && check.Faults.All(fault => fault.CanBePutRight);

@@ -25,6 +25,7 @@ public sealed class AuthorsFaultTests
         ["too many functions"] = (n => Append(n, "thrust-that-the-path-takes", "\nFunc<int, int> a = x => x, b = x => x, c = x => x, d = x => x;"),
             ["\"Thrust that the path takes\"", "4 functions and lambdas", "allowed are 3"]),
         ["too long a check"] = (n => Append(n, "is-it-the-speed-of-least-thrust", new string('\n', 9)), ["\"Is it the speed of least thrust?\"", "14 lines", "are 12"]),
+        ["too few minutes"] = (n => Ours(n, "and-the-tachometer")["minutes"] = 2, ["\"And the tachometer?\"", "has 2 minutes", "needed are 4"]),
         ["no lesson plan"] = (n => Remove(n, "lesson-plan"), ["0 instructor's cells", "\"plan\"", "exactly one"]),
         ["half a lesson plan"] = (n => Replace(n, "lesson-plan", "**Content.**", "Content:"), ["\"Lesson plan\"", "without Content", "**Name.**"]),
         ["no sources"] = (n => Remove(n, "sources"), ["0 cells of the role sources", "exactly 1"]),
