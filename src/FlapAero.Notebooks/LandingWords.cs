@@ -30,8 +30,8 @@ public static class LandingWords
         left < Length.Zero ? (Words)$"is {-left} too short" : $"has {left} to spare";
 
     /// <summary>The bank that the turn to final takes from a place.</summary>
-    /// <param name="bank">The bank in degrees; none where no bank makes the centreline.</param>
+    /// <param name="turn">What is flown from that place.</param>
     /// <returns>Such as "takes 30°".</returns>
-    public static Words TakesBank(double? bank) =>
-        bank is { } degrees ? (Words)$"takes {degrees:0}°" : (Words)"cannot make the centreline with any bank that this wing has";
+    public static Words TakesBank(FlownCircuit turn) =>
+        turn?.BankForCentreline is { } bank ? (Words)$"takes {bank:0}" : (Words)"cannot make the centreline with any bank that this wing has";
 }

@@ -106,6 +106,27 @@ public sealed partial class Lesson
             [.. rows.Select(row => (IReadOnlyList<string>)[.. columns.Select(c => Words.Of(c.Value(row), c.Format.Length == 0 ? null : c.Format, Units))])]);
     }
 
+    /// <summary>A table: a row an element, whose values one function gives.</summary>
+    /// <typeparam name="T">What a row shows.</typeparam>
+    /// <param name="caption">What the table shows.</param>
+    /// <param name="rows">The elements.</param>
+    /// <param name="headings">A heading a column; after a colon the column's format, such as "length:ft 0" (see <see cref="QuantityText"/>).</param>
+    /// <param name="row">An element's values, one for each heading; the first heads the row.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="RefusedInputException">
+    /// There are no rows or no columns, a row has not a value for each column, or a format is not known.
+    /// </exception>
+    public Table Table<T>(string caption, IEnumerable<T> rows, IReadOnlyList<string> headings, Func<T, object?[]> row)
+    {
+        Require.Words(caption, "caption of the table");
+        ArgumentNullException.ThrowIfNull(rows);
+        ArgumentNullException.ThrowIfNull(headings);
+        ArgumentNullException.ThrowIfNull(row);
+        string[][] columns = [.. headings.Select(heading => heading.Split(':', 2))];
+        return new Table(caption, [.. columns.Select(column => column[0])],
+            [.. rows.Select(one => (IReadOnlyList<string>)[.. row(one).Select((value, i) => Words.Of(value, columns.ElementAtOrDefault(i)?.ElementAtOrDefault(1), Units))])]);
+    }
+
     /// <summary>A table given by its headings and its rows of values.</summary>
     /// <param name="caption">What the table shows.</param>
     /// <param name="headings">A heading a column.</param>

@@ -17,17 +17,56 @@ public static class LessonCircuits
     }
 
     /// <summary>
-    /// The engine speed, to ten revolutions, with which the turn to base begins when the touchdown point lies 45° behind the wing.
+    /// The engine speed abeam, to ten revolutions, with which the turn to base begins when the touchdown point lies 45° behind the wing,
+    /// in a calm.
     /// </summary>
-    /// <param name="plan">The plan for an engine speed.</param>
+    /// <param name="runway">The runway.</param>
+    /// <param name="legs">The aeroplane downwind, on base and on final.</param>
+    /// <param name="air">The air.</param>
     /// <returns>The engine speed.</returns>
-    public static RotationalSpeed EngineSpeedThatFits(Func<RotationalSpeed, CircuitPlan> plan)
+    public static RotationalSpeed EngineSpeedAbeam(this Runway runway, IReadOnlyList<Configuration> legs, Air air)
     {
-        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(runway);
+        ArgumentNullException.ThrowIfNull(legs);
         return Enumerable.Range(110, 110).Select(tens => RotationalSpeed.FromRevolutionsPerMinute(10 * tens))
-            .Select(turns => (Turns: turns, Flown: Circuit.Backwards(plan(turns))))
+            .Select(turns => (Turns: turns, Flown: Circuit.Backwards(Plan(runway, legs, air, turns))))
             .Where(tried => tried.Flown.Happened)
             .MinBy(tried => Math.Abs(tried.Flown.Value.AngleBehindWing.Degrees - 45)).Turns;
+    }
+
+    /// <summary>The circuit to the right in a calm, with one engine speed from abeam to final.</summary>
+    /// <param name="runway">The runway.</param>
+    /// <param name="legs">The aeroplane downwind, on base and on final.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="abeam">The engine speed.</param>
+    /// <returns>The circuit.</returns>
+    public static Circuit CircuitInACalm(this Runway runway, IReadOnlyList<Configuration> legs, Air air, RotationalSpeed abeam)
+    {
+        ArgumentNullException.ThrowIfNull(runway);
+        ArgumentNullException.ThrowIfNull(legs);
+        return Circuit.Backwards(Plan(runway, legs, air, abeam)).Value;
+    }
+
+    /// <summary>The same circuit in a calm with another engine speed from abeam to final.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="abeam">The engine speed.</param>
+    /// <returns>The circuit.</returns>
+    public static Circuit AtEngineSpeed(this Circuit circuit, RotationalSpeed abeam)
+    {
+        ArgumentNullException.ThrowIfNull(circuit);
+        return circuit.Plan.Runway.CircuitInACalm(
+            [circuit.Downwind.Configuration, circuit.Base.Configuration, circuit.Final.Configuration], circuit.Downwind.Airspeed.Air, abeam);
+    }
+
+    /// <summary>The room that a turn to final needs from the centreline in a calm, at 1.4 times the stall: its radius.</summary>
+    /// <param name="configuration">The aeroplane as it flies.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="bank">The bank in degrees.</param>
+    /// <returns>The radius V²/(g tan φ).</returns>
+    public static Length RoomInACalm(this Configuration configuration, Air air, double bank)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        return Turn.Radius(configuration.ReferenceSpeed(air, 1.4), Angle.FromDegrees(bank)).ToUnit(UnitsNet.Units.LengthUnit.Foot);
     }
 
     /// <summary>The engine speed on a leg; that of the closed throttle where the leg asks for less.</summary>
@@ -84,4 +123,7 @@ public static class LessonCircuits
         ArgumentNullException.ThrowIfNull(circuit);
         return (usual.RoomForTheTurn() - circuit.Banked(bank).RoomForTheTurn()) / circuit.Base.GroundSpeed!.Value;
     }
+
+    private static CircuitPlan Plan(Runway runway, IReadOnlyList<Configuration> legs, Air air, RotationalSpeed abeam) =>
+        DemoCircuits.PlanFor(legs[0], legs[1], legs[2], air, abeam).With(runway, new Wind(Angle.Zero, Speed.Zero), CircuitHand.Right);
 }

@@ -93,6 +93,43 @@ public static class LessonFlights
         return Airspeed.FromCalibrated(Speed.FromKnots(knots), air);
     }
 
+    /// <summary>Angles of bank from the numbers of their degrees.</summary>
+    /// <param name="degrees">The degrees.</param>
+    /// <returns>The angles, in the same order.</returns>
+    public static IReadOnlyList<Angle> Banks(params IReadOnlyList<double> degrees) => [.. degrees.Select(bank => Angle.FromDegrees(bank))];
+
+    /// <summary>The airspeed in the same air that is some calibrated airspeed faster.</summary>
+    /// <param name="speed">The airspeed.</param>
+    /// <param name="change">What is added; slower where it is negative.</param>
+    /// <returns>The changed airspeed.</returns>
+    public static Airspeed FasterBy(this Airspeed speed, Speed change)
+    {
+        ArgumentNullException.ThrowIfNull(speed);
+        return Airspeed.FromCalibrated(speed.Calibrated + change, speed.Air);
+    }
+
+    /// <summary>The steady flight at the reference speed with a thrust power: thrust is power over true airspeed.</summary>
+    /// <param name="configuration">The aeroplane as it flies.</param>
+    /// <param name="power">The thrust power.</param>
+    /// <param name="air">The air.</param>
+    /// <returns>The flight.</returns>
+    public static SteadyFlight At(this Configuration configuration, Power power, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        Airspeed speed = configuration.ReferenceSpeed(air);
+        return configuration.Glide(speed, power / speed.True);
+    }
+
+    /// <summary>The final that a glide needs to work off an excess of height: it over the difference of the glide's and the usual path's tangents.</summary>
+    /// <param name="glide">The glide.</param>
+    /// <param name="excess">How much too high.</param>
+    /// <returns>The way over the ground in a calm.</returns>
+    public static Length FinalNeeded(this SteadyFlight glide, Length excess)
+    {
+        ArgumentNullException.ThrowIfNull(glide);
+        return excess / (Math.Tan(glide.GlideAngle.Radians) - Math.Tan(LandingPilot.Usual.PathAngle.Radians));
+    }
+
     /// <summary>The glide with the throttle closed; without thrust where the aeroplane's file knows no idling balance.</summary>
     /// <param name="configuration">The aeroplane as it flies.</param>
     /// <param name="speed">The airspeed that is held.</param>

@@ -27,6 +27,56 @@ public static class LessonLandings
         return Landing.Fly(LandingSetup.For(configuration, runway, air: air, headwind: counted)).Value;
     }
 
+    /// <summary>The runway that <see cref="LandAsPlanned"/> needs with its margin: the distance to the stop over 70 %.</summary>
+    /// <param name="configuration">The aeroplane as it lands.</param>
+    /// <param name="runway">The runway.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="wind">The wind.</param>
+    /// <returns>The length.</returns>
+    public static Length RunwayNeeded(this Configuration configuration, Runway runway, Air air, Wind wind) =>
+        Length.FromFeet(configuration.LandAsPlanned(runway, air, wind).StopDistance.Feet * LandingMargin.SeventyPercent.Factor);
+
+    /// <summary>What is left over of a runway: its length less <see cref="RunwayNeeded"/>.</summary>
+    /// <param name="configuration">The aeroplane as it lands.</param>
+    /// <param name="runway">The runway.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="wind">The wind.</param>
+    /// <returns>The length; negative where the runway is too short.</returns>
+    public static Length RunwayLeft(this Configuration configuration, Runway runway, Air air, Wind wind)
+    {
+        ArgumentNullException.ThrowIfNull(runway);
+        return Length.FromFeet((runway.LengthAvailable - configuration.RunwayNeeded(runway, air, wind)).Feet);
+    }
+
+    /// <summary>The runways of Quillmere and Brackmere, by the names that a sentence gives to them.</summary>
+    public static IReadOnlyDictionary<string, Runway> RunwaysInReach { get; } = new OrderedDictionary<string, Runway>
+    {
+        ["runway 24"] = Quillmere.Runway24,
+        ["runway 06"] = Quillmere.Runway06,
+        ["runway 33"] = Quillmere.Runway33,
+        ["Brackmere"] = Brackmere.Runway30,
+    };
+
+    /// <summary>A day's landing on a runway: the usual pilot, with half the gusts on top of the reference speed.</summary>
+    /// <param name="configuration">The aeroplane as it lands.</param>
+    /// <param name="day">The day, for its air and its gusts.</param>
+    /// <param name="runway">The runway.</param>
+    /// <param name="headwind">The headwind; the day's on that runway where none is given.</param>
+    /// <returns>The landing, not yet flown.</returns>
+    public static LandingSetup LandingOn(this Configuration configuration, DemoDay day, Runway runway, Speed? headwind = null)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        LandingPilot pilot = LandingPilot.Usual.Fast(Gust.Additive(day.Wind.GustFactor));
+        return LandingSetup.For(configuration, runway, pilot, day.Air, headwind ?? day.HeadwindOn(runway));
+    }
+
+    /// <summary><see cref="LandingOn"/>, flown.</summary>
+    /// <param name="configuration">The aeroplane as it lands.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="runway">The runway.</param>
+    /// <returns>The landing.</returns>
+    public static LandingResult Land(this Configuration configuration, DemoDay day, Runway runway) => configuration.LandingOn(day, runway).Flown();
+
     /// <summary>A touchdown forced on before the float ends, after a threshold crossed ten knots too fast.</summary>
     /// <param name="configuration">The aeroplane as it lands.</param>
     /// <param name="air">The air.</param>
@@ -123,6 +173,15 @@ public static class LessonLandings
     /// <exception cref="InvalidOperationException">The landing is refused; the message says why.</exception>
     public static LandingResult Flown(this LandingSetup landing, Duration? interval = null) =>
         Landing.Fly(landing, interval: interval ?? Duration.FromSeconds(0.5)).Value;
+
+    /// <summary>The moment at which the round-out begins.</summary>
+    /// <param name="landing">The landing.</param>
+    /// <returns>The moment.</returns>
+    public static LandingPoint RoundOutBegins(this LandingResult landing)
+    {
+        ArgumentNullException.ThrowIfNull(landing);
+        return landing.Trajectory.First(p => p.Stage == LandingStage.HoldOff);
+    }
 
     /// <summary>The share of the roll that is over before the brakes come on.</summary>
     /// <param name="landing">The landing.</param>

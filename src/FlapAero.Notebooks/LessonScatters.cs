@@ -19,12 +19,17 @@ public static class LessonScatters
 
     /// <summary>A speed that is held within a tolerance, more often near its middle than at the edge.</summary>
     /// <param name="middle">The middle.</param>
-    /// <param name="knots">The tolerance in knots: twice the standard deviation, and never exceeded.</param>
+    /// <param name="most">The tolerance: twice the standard deviation, and never exceeded.</param>
     /// <returns>The distribution.</returns>
-    public static Distribution<Speed> HeldWithin(this Speed middle, double knots)
+    public static Distribution<Speed> HeldWithin(this Speed middle, Speed most) => Distribution.TruncatedNormal(middle, most / 2, middle - most, middle + most);
+
+    /// <summary>How far the touchdowns of a hand are spread.</summary>
+    /// <param name="hand">The hand.</param>
+    /// <returns>The standard deviation of a thousand touchdowns.</returns>
+    public static Length TouchdownDeviation(this GoodHand hand)
     {
-        Speed most = Speed.FromKnots(knots);
-        return Distribution.TruncatedNormal(middle, most / 2, middle - most, middle + most);
+        ArgumentNullException.ThrowIfNull(hand);
+        return hand.Fly(1000).TouchdownDistance.StandardDeviation;
     }
 
     /// <summary>The stretch on which nineteen of twenty landings touch.</summary>

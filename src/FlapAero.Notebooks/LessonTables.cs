@@ -13,12 +13,11 @@ public static class LessonTables
     public static Table FinalNeeded(this Lesson lesson, Length excess, params SteadyFlight[] glides)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        Length Needed(SteadyFlight glide) => EnergyFigures.FinalNeeded(glide, excess);
         return lesson.Table($"Throttle closed, speed held, still air: {Charts.Words.Of(excess, null, lesson.Units)} too high", glides,
             ("flaps", f => f.Configuration.Flaps.Name, ""), ("speed, CAS", f => f.Airspeed.Calibrated, ""),
             ("over the stall", f => Ratio.FromDecimalFractions(f.Configuration.StallMargin(f.Airspeed)), "0"),
-            ("comes down at", f => f.GlideAngle, "0.0"), ("final needed", f => Needed(f), ""),
-            ("time needed", f => Needed(f) / f.GroundSpeed(Speed.Zero), "0"));
+            ("comes down at", f => f.GlideAngle, "0.0"), ("final needed", f => f.FinalNeeded(excess), ""),
+            ("time needed", f => f.FinalNeeded(excess) / f.GroundSpeed(Speed.Zero), "0"));
     }
 
     /// <summary>The parts of landings crossed on speed, five and ten knots too fast.</summary>
@@ -44,18 +43,20 @@ public static class LessonTables
 
     /// <summary>The roll by when the nose comes down.</summary>
     /// <param name="lesson">The lesson.</param>
-    /// <param name="surfaces">Each surface's name and the landing on it.</param>
+    /// <param name="landings">A landing on each surface; one without brakes is named so.</param>
     /// <returns>The table.</returns>
-    public static Table RollWhenTheNoseComesDown(this Lesson lesson, params (string Name, LandingSetup Landing)[] surfaces)
+    public static Table RollWhenTheNoseComesDown(this Lesson lesson, params LandingSetup[] landings)
     {
         ArgumentNullException.ThrowIfNull(lesson);
+        string Name(LandingSetup landing) =>
+            landing.Runway.Surface.Name + (landing.Technique.BrakingShare == 0 ? ", no brakes, engine stopped" : "");
         double lowered = LandingPilot.Usual.NoseLowerSpeedFraction;
         Length Roll(LandingSetup landing, double share) => landing.NoseUpTo(share).Flown(Duration.FromSeconds(0.25)).GroundRoll;
-        return lesson.Table("The roll, level and calm, when the nose comes down …", surfaces,
-            ("surface", s => s.Name, ""),
-            ("at the touchdown", s => s.Landing.RollNoseDown(), ""),
-            ($"at {100 * lowered:0} % of its speed", s => Roll(s.Landing, lowered), ""),
-            ("at half of it", s => Roll(s.Landing, 0.5), ""));
+        return lesson.Table("The roll, level and calm, when the nose comes down …", landings,
+            ("surface", Name, ""),
+            ("at the touchdown", s => s.RollNoseDown(), ""),
+            ($"at {100 * lowered:0} % of its speed", s => Roll(s, lowered), ""),
+            ("at half of it", s => Roll(s, 0.5), ""));
     }
 
     /// <summary>Two landings part by part, with full flap and without.</summary>
@@ -105,27 +106,25 @@ public static class LessonTables
     /// <summary>What each runway has and what a landing on it takes, with its margin.</summary>
     /// <param name="lesson">The lesson.</param>
     /// <param name="runways">The runways by their names.</param>
-    /// <param name="landing">The landing on each.</param>
-    /// <param name="withMargin">The runway that a landing takes with its margin.</param>
-    /// <param name="mass">The mass of the aeroplane, for the caption.</param>
+    /// <param name="up">The aeroplane as it lands, flaps up.</param>
+    /// <param name="air">The air.</param>
     /// <param name="wind">The wind.</param>
     /// <returns>The table.</returns>
     public static Table RunwaysCompared(
-        this Lesson lesson, IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, LandingResult> landing,
-        Func<LandingResult, Length> withMargin, Mass mass, Wind wind)
+        this Lesson lesson, IReadOnlyDictionary<string, Runway> runways, Configuration up, Air air, Wind wind)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        ArgumentNullException.ThrowIfNull(landing);
-        ArgumentNullException.ThrowIfNull(withMargin);
+        ArgumentNullException.ThrowIfNull(runways);
+        ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(wind);
-        var rows = runways.Select(r => (r.Name, r.Runway, Landing: landing(r.Runway)));
-        return lesson.Table($"Flaps up, {QuantityText.Of(mass, "lb 0", lesson.Units)}, today's wind", rows,
+        var rows = runways.Select(r => (Name: r.Key, Runway: r.Value, Landing: up.LandAsPlanned(r.Value, air, wind)));
+        return lesson.Table($"Flaps up, {QuantityText.Of(up.Mass, "lb 0", lesson.Units)}, today's wind", rows,
             ("", r => r.Name, ""),
             ("crosswind", r => Speed.FromKnots(Math.Abs(wind.Crosswind(r.Runway.Direction).Knots)), "0"),
             ("there", r => r.Runway.LengthAvailable, ""),
             ("to the stop", r => r.Landing.StopDistance, ""),
-            ("with margin", r => withMargin(r.Landing), ""),
-            ("left over", r => Length.FromFeet((r.Runway.LengthAvailable - withMargin(r.Landing)).Feet), ""),
+            ("with margin", r => up.RunwayNeeded(r.Runway, air, wind), ""),
+            ("left over", r => up.RunwayLeft(r.Runway, air, wind), ""),
             ("wheels touch", r => r.Landing.TouchdownDistance, ""),
             ("first third", r => r.Runway.EndOfFirstThird, ""));
     }
@@ -169,5 +168,45 @@ public static class LessonTables
             ("glide", r => r.Name, ""), ("speed, CAS", r => r.Flight.Airspeed.Calibrated, ""), ("angle", r => r.Down, "0.0"),
             ("sink", r => r.Flight.Airspeed.True * Math.Sin(r.Down.Radians), "ft/min 0"),
             ("stall, CAS", r => r.Flight.Configuration.StallSpeed(r.Flight.Airspeed.Air).Calibrated, ""));
+    }
+
+    /// <summary>Many landings of each hand, counted.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="caption">The caption.</param>
+    /// <param name="landings">How many landings each hand flies.</param>
+    /// <param name="runway">The length of runway 24.</param>
+    /// <param name="hands">The hands, one for each flap setting.</param>
+    /// <returns>The table.</returns>
+    public static Table LandingsCounted(this Lesson lesson, string caption, int landings, Length runway, IEnumerable<GoodHand> hands)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        var rows = hands.Select(hand => (hand.Configuration.Flaps.Name, Flown: hand.Fly(landings)));
+        return lesson.Table(caption, rows,
+            ("flaps", r => r.Name, ""), ("touch at, mean", r => r.Flown.TouchdownDistance.Mean, ""),
+            ("19 of 20 on", r => r.Flown.NineteenOfTwenty(), ""),
+            ("in the first third", r => r.Flown.TouchdownInFirstThird(runway).Value, "% 0"),
+            ("stop on runway 24", r => r.Flown.StoppedWithin(runway).Value, "% 0"),
+            ("no round-out", r => 1 - r.Flown.Landed.Value, "% 0.0"));
+    }
+
+    /// <summary>How much of the touchdown's spread comes from each input that a hand does not hold exactly.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="hand">The hand, flaps up.</param>
+    /// <param name="shares">The shares of its landings' spread.</param>
+    /// <returns>The table.</returns>
+    public static Table WhereTheSpreadComesFrom(this Lesson lesson, GoodHand hand, LandingSensitivity shares)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(hand);
+        ArgumentNullException.ThrowIfNull(shares);
+        IReadOnlyDictionary<LandingVariable, string> names = LessonScatters.InputNames;
+        var rows = shares.TouchdownDistance.Where(s => names.ContainsKey(s.Inputs[0])).Select(s => (Input: s.Inputs[0], s.Total));
+        return lesson.Table("Where the touchdown's spread comes from, flaps up", rows,
+            ("input", r => names[r.Input], ""),
+            ("alone, standard deviation", r => hand.Only(r.Input).TouchdownDeviation(), ""),
+            ("share of the variance", r => r.Total.Value, "% 0.0"),
+            ("at least", r => r.Total.Low, "% 0.0"),
+            ("at most", r => r.Total.High, "% 0.0"),
+            ("19 of 20 on, were it exact", r => hand.Without(r.Input).Fly(2000).NineteenOfTwenty(), ""));
     }
 }

@@ -23,10 +23,10 @@ public sealed class EnergyOnFinalTests
     [Theory]
     [InlineData("plenty / Math.Tan(ours.GlideAngle.Radians)", "the path uses up its own part")]
     [InlineData("plenty / Math.Tan(path.Radians)", "path's angle alone")]
-    [InlineData("Final(flapped, plenty)", "with full flap")]
-    [InlineData("Final(ours, hundred)", "for the excess in the table")]
-    [InlineData("Final(ours, plenty + OnPath(shortFinal))", "Only the excess")]
-    [InlineData("Length.FromFeet(Final(ours, plenty).Meters)", "in metres")]
+    [InlineData("flapped.FinalNeeded(plenty)", "with full flap")]
+    [InlineData("ours.FinalNeeded(hundred)", "for the excess in the table")]
+    [InlineData("ours.FinalNeeded(plenty + onPath)", "Only the excess")]
+    [InlineData("Length.FromFeet(ours.FinalNeeded(plenty).Meters)", "in metres")]
     public Task Moment_WrongAnswer_SaysWhatIsWrong(string written, string words) =>
         LessonRun.RefusesAsync(Slug, "my-last-moment", $"var myFinal = {written};", "is-it-the-right-moment", words);
 

@@ -13,24 +13,24 @@ public sealed class FlapsStayUpTests
     [Theory]
     [InlineData("fresh.Left(0.70).Endurance(loads.TakeLast(6))", "before anyone looked is missing")]
     [InlineData("fresh.Endurance(loads.TakeLast(6))", "a new battery, and full")]
-    [InlineData("fresh.Left(1 - fresh.ShareTaken(Sum(loads), Duration.FromMinutes(6))).Endurance(loads.TakeLast(6))", "workshop's test is missing")]
+    [InlineData("fresh.Left(1 - fresh.ShareTaken(drawn, Duration.FromMinutes(6))).Endurance(loads.TakeLast(6))", "workshop's test is missing")]
     [InlineData("Duration.FromHours(20.0 / 7)", "That is the book")]
     [InlineData("Duration.FromHours(20.0 / 7 * 0.5406)", "holds at the rated current only")]
-    [InlineData("fresh.Left(0.70 - fresh.ShareTaken(Sum(loads), Duration.FromMinutes(6))).Endurance(loads)", "with everything on")]
+    [InlineData("fresh.Left(0.70 - fresh.ShareTaken(drawn, Duration.FromMinutes(6))).Endurance(loads)", "with everything on")]
     [InlineData("fresh.Left(0.70).Endurance(loads.TakeLast(6)) - Duration.FromMinutes(6)", "count for more than minutes now")]
     [InlineData("Duration.FromMinutes(108 * 60)", "in seconds")]
     public Task Minutes_WrongAnswer_SaysWhatIsWrong(string answer, string words) =>
         LessonRun.RefusesAsync(Slug, "my-minutes", $"var myMinutes = {answer};", "are-they-the-right-minutes", words);
 
     [Theory]
-    [InlineData("Land(Quillmere.Runway24, light, wind).StopDistance", "the margin is missing")]
-    [InlineData("Land(Quillmere.Runway24, light, wind).StopDistance * 0.7", "makes it longer")]
-    [InlineData("WithMargin(Land(Quillmere.Runway24, mass, wind))", "today's weight")]
-    [InlineData("WithMargin(Land(Quillmere.Runway33, light, wind))", "the grass")]
-    [InlineData("WithMargin(Land(Quillmere.Runway06, light, wind))", "the other end")]
-    [InlineData("WithMargin(Land(Quillmere.Runway24, light, new Wind(wind.From, Speed.FromKnots(28))))", "all of the headwind")]
-    [InlineData("WithMargin(Land(Quillmere.Runway24, light, new Wind(wind.From, Speed.Zero)))", "in calm air")]
-    [InlineData("Length.FromFeet(WithMargin(Land(Quillmere.Runway24, light, wind)).Meters)", "in metres")]
+    [InlineData("aeroplane.WithFlapsUp(light).LandAsPlanned(Quillmere.Runway24, day.Air, wind).StopDistance", "the margin is missing")]
+    [InlineData("aeroplane.WithFlapsUp(light).LandAsPlanned(Quillmere.Runway24, day.Air, wind).StopDistance * 0.7", "makes it longer")]
+    [InlineData("up.RunwayNeeded(Quillmere.Runway24, day.Air, wind)", "today's weight")]
+    [InlineData("aeroplane.WithFlapsUp(light).RunwayNeeded(Quillmere.Runway33, day.Air, wind)", "the grass")]
+    [InlineData("aeroplane.WithFlapsUp(light).RunwayNeeded(Quillmere.Runway06, day.Air, wind)", "the other end")]
+    [InlineData("aeroplane.WithFlapsUp(light).RunwayNeeded(Quillmere.Runway24, day.Air, new Wind(wind.From, Speed.FromKnots(28)))", "all of the headwind")]
+    [InlineData("aeroplane.WithFlapsUp(light).RunwayNeeded(Quillmere.Runway24, day.Air, new Wind(wind.From, Speed.Zero))", "in calm air")]
+    [InlineData("Length.FromFeet(aeroplane.WithFlapsUp(light).RunwayNeeded(Quillmere.Runway24, day.Air, wind).Meters)", "in metres")]
     public Task Distance_WrongAnswer_SaysWhatIsWrong(string answer, string words) =>
         LessonRun.RefusesAsync(Slug, "my-distance", $"var light = aeroplane.MaximumMass * 0.85;\nvar myDistance = {answer};", "is-it-the-right-distance", words);
 
@@ -77,7 +77,7 @@ public sealed class FlapsStayUpTests
     {
         LessonRun run = await LessonRun.OfAsync(Slug);
         CellResult both = await run.RunAsync(
-            "Console.Write(string.Join(';', outcome!.Value.Flapless.Landing.WithMargin.Feet, WithMargin(Land(Brackmere.Runway30, mass, wind)).Feet));");
+            "Console.Write(string.Join(';', outcome!.Value.Flapless.Landing.WithMargin.Feet, up.RunwayNeeded(Brackmere.Runway30, day.Air, wind).Feet));");
         double[] feet = [.. string.Concat(both.Outputs.Select(o => o.Text)).Split(';').Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
         Assert.Equal(feet[0], feet[1], 1e-6 * feet[0]);
     }

@@ -12,12 +12,12 @@ public sealed class LandingRollTests
     private const double Foot = 0.3048;
 
     [Theory]
-    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Fly(up, Quillmere.Tuesday, r24).StopDistance;", "wind on the nose")]
-    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Flown(At(up, Quillmere.Tuesday, r06, Speed.Zero)).StopDistance;", "without wind")]
+    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = up.Land(Quillmere.Tuesday, r24).StopDistance;", "wind on the nose")]
+    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = up.LandingOn(Quillmere.Tuesday, r06, Speed.Zero).Flown().StopDistance;", "without wind")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = wrongEnd.TouchdownDistance;", "where the wheels touch")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = wrongEnd.GroundRoll;", "the roll alone")]
-    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Flown(At(up, friday, r06, Quillmere.Tuesday.HeadwindOn(r06))).StopDistance;", "hot air")]
-    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Fly(full, Quillmere.Tuesday, r06).StopDistance;", "with full flap")]
+    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = up.LandingOn(friday, r06, Quillmere.Tuesday.HeadwindOn(r06)).Flown().StopDistance;", "hot air")]
+    [InlineData("my-stop", "is-it-the-right-stop", "var myStop = full.Land(Quillmere.Tuesday, r06).StopDistance;", "with full flap")]
     [InlineData("my-stop", "is-it-the-right-stop", "var myStop = Length.FromFeet(wrongEnd.StopDistance.Meters);", "in metres")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = planned;", "margin is missing")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = planned * 0.7;", "longer than the distance")]

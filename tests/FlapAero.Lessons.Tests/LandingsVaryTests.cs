@@ -10,18 +10,18 @@ namespace FlapAero.Lessons.Tests;
 public sealed partial class LandingsVaryTests
 {
     [Theory]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Stretch(upMany);", "lesson's tolerance")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Stretch(Pilot(full, 2.5).Fly(2000));", "with full flap")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Stretch(Pilot(up, 2.5).Fly(2000)) / 2;", "to one end")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Pilot(up, 2.5).Fly(2000).TouchdownDistance.StandardDeviation;", "one standard deviation")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = Pilot(up, 2.5).Fly(2000).TouchdownDistance.Quantile(0.975);", "Where does it begin")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var spread = Pilot(up, 2.5).Fly(2000).TouchdownDistance; var myStretch = spread.Maximum - spread.Minimum;", "grows with their number")]
-    [InlineData("my-stretch", "is-it-the-right-stretch", "var spread = Pilot(up, 2.5).Fly(2000).StopDistance; var myStretch = spread.Quantile(0.975) - spread.Quantile(0.025);", "where it stops")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = stretch;", "lesson's tolerance")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = fullHand.WithSpeedWithin(five / 2).Fly(2000).NineteenOfTwenty();", "with full flap")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = hand.WithSpeedWithin(five / 2).Fly(2000).NineteenOfTwenty() / 2;", "to one end")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = hand.WithSpeedWithin(five / 2).Fly(2000).TouchdownDistance.StandardDeviation;", "one standard deviation")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var myStretch = hand.WithSpeedWithin(five / 2).Fly(2000).TouchdownDistance.Quantile(0.975);", "Where does it begin")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var spread = hand.WithSpeedWithin(five / 2).Fly(2000).TouchdownDistance; var myStretch = spread.Maximum - spread.Minimum;", "grows with their number")]
+    [InlineData("my-stretch", "is-it-the-right-stretch", "var spread = hand.WithSpeedWithin(five / 2).Fly(2000).StopDistance; var myStretch = spread.Quantile(0.975) - spread.Quantile(0.025);", "where it stops")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = upMany.TouchdownDistance.Quantile(0.95);", "How long is the whole")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * upMany.TouchdownDistance.Mean;", "for the mean")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * upMany.TouchdownDistance.Quantile(0.975);", "One in forty")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * fullMany.TouchdownDistance.Quantile(0.95);", "with full flap")]
-    [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * Stretch(upMany);", "counts from the threshold")]
+    [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = 3 * stretch;", "counts from the threshold")]
     [InlineData("my-runway", "is-it-the-right-runway", "var myRunway = upMany.StopDistance.Quantile(0.95);", "Asked is the first third")]
     public Task Check_WrongAnswer_SaysWhatIsWrong(string answer, string check, string written, string words) =>
         LessonRun.RefusesAsync("how-much-landings-vary", answer, written, check, words);

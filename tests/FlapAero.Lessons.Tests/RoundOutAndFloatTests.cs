@@ -7,17 +7,17 @@ namespace FlapAero.Lessons.Tests;
 public sealed class RoundOutAndFloatTests
 {
     [Theory]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Fly(up, 0).TouchdownDistance;", "extra speed is missing")]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Later(up, 7);", "only what the extra speed adds")]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Fly(up, 7).Float;", "to the round-out is missing")]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Fly(up, 10).TouchdownDistance;", "for ten knots")]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Fly(full, 7).TouchdownDistance;", "with full flap")]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Fly(up, 7).StopDistance;", "where it stops")]
-    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Length.FromFeet(Fly(up, 7).TouchdownDistance.Meters);", "in metres")]
-    [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass * Forced(full, 7).WeightCarriedNoseDown;", "what the wing carries")]
-    [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass * (1 - Forced(up, 7).WeightCarriedNoseDown);", "with flaps up")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = onSpeedUp.TouchdownDistance;", "extra speed is missing")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = up.Land(air, Speed.FromKnots(7)).TouchdownDistance - onSpeedUp.TouchdownDistance;", "only what the extra speed adds")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = up.Land(air, Speed.FromKnots(7)).Float;", "to the round-out is missing")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = fastUp.TouchdownDistance;", "for ten knots")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = full.Land(air, Speed.FromKnots(7)).TouchdownDistance;", "with full flap")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = up.Land(air, Speed.FromKnots(7)).StopDistance;", "where it stops")]
+    [InlineData("my-touchdown", "is-it-the-right-touchdown", "var myTouchdown = Length.FromFeet(up.Land(air, Speed.FromKnots(7)).TouchdownDistance.Meters);", "in metres")]
+    [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass * full.ForcedOn(air, Speed.FromKnots(7)).WeightCarriedNoseDown;", "what the wing carries")]
+    [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass * (1 - up.ForcedOn(air, Speed.FromKnots(7)).WeightCarriedNoseDown);", "with flaps up")]
     [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass;", "the whole weight")]
-    [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass * Forced(full, 7).WeightCarried;", "nose up")]
+    [InlineData("my-load-on-the-wheels", "is-it-the-right-load", "var myLoad = full.Mass * full.ForcedOn(air, Speed.FromKnots(7)).WeightCarried;", "nose up")]
     public Task Check_WrongAnswer_SaysWhatIsWrong(string answer, string check, string written, string words) =>
         LessonRun.RefusesAsync("round-out-and-float", answer, written, check, words);
 

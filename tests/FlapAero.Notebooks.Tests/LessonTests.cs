@@ -77,6 +77,18 @@ public class LessonTests
     }
 
     [Fact]
+    public void Table_OneFunctionForARow_FillsTheColumnsInTheirFormats()
+    {
+        Table table = TheLesson.Table("Sink", (int[])[500, 1500], ["row", "sink:ft/min 0"], r => [r, Speed.FromFeetPerMinute(r)]);
+
+        Assert.Equal(["row", "sink"], table.Headings);
+        Assert.Equal(["1\u202F500", "1\u202F500\u00A0ft/min"], table.Rows[1]);
+        Assert.Contains("1 values for 2 columns", Assert.Throws<RefusedInputException>(() => TheLesson.Table("Sink", (int[])[1], ["row", "sink"], r => [r])).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusedInputException>(() => TheLesson.Table("Sink", (int[])[1], ["row"], r => [r, r]));
+        Assert.Throws<RefusedInputException>(() => TheLesson.Table("Sink", (int[])[], ["row"], r => [r]));
+    }
+
+    [Fact]
     public void Table_RowsOfValues_MustFillTheColumns()
     {
         Assert.Equal(["a", "51.1\u00A0kt"], TheLesson.Table("T", ["x", "y"], ["a", Speed.FromKnots(51.1)]).Rows[0]);

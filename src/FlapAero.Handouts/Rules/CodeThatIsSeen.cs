@@ -14,8 +14,8 @@ internal sealed class CodeThatIsSeen : ILessonRule
     /// <summary>A line is no longer.</summary>
     public const int MostColumns = 100;
 
-    /// <summary>Functions and lambdas of a cell, besides the columns of a table.</summary>
-    public const int MostFunctions = 3;
+    /// <summary>Tuples and lambdas of a cell, together: a pair of names with a pair of values is a tuple.</summary>
+    public const int MostTuplesAndLambdas = 1;
 
     public IEnumerable<LessonFault> Faults(LessonNotebook lesson)
     {
@@ -32,11 +32,24 @@ internal sealed class CodeThatIsSeen : ILessonRule
             yield return Fault($"shows a student {lines.Length} lines of code", $"allowed are {MostLines}: what lessons need again and again belongs in the library");
         foreach ((int at, string line) in lines.Index().Where(line => line.Item.Length > MostColumns))
             yield return Fault($"shows a student a line of {line.Length} columns, line {at + 1}", $"allowed are {MostColumns}: break it, or name a part of it");
-        SyntaxNode[] functions = [.. CellNames.Parsed(code).DescendantNodes().Where(node => IsFunction(node) && !node.Ancestors().Any(above => above is TupleExpressionSyntax))];
-        if (functions.Length > MostFunctions)
-            yield return Fault($"shows a student {functions.Length} functions and lambdas besides a table's columns", $"allowed are {MostFunctions}: write a calculation out, or move it into the library");
+        SyntaxNode[] nodes = [.. CellNames.Parsed(code).DescendantNodes()];
+        int functions = nodes.Count(node => node is LocalFunctionStatementSyntax or MethodDeclarationSyntax);
+        if (functions > 0)
+            yield return Fault($"shows a student functions of its own: {functions}", $"allowed are none: write a calculation out, or move it into the library");
+        int tuplesAndLambdas = nodes.Count(IsTupleOrLambda);
+        if (tuplesAndLambdas > MostTuplesAndLambdas)
+            yield return Fault(
+                $"shows a student {tuplesAndLambdas} tuples and lambdas",
+                $"allowed are {MostTuplesAndLambdas}: give each name a line of its own, write a calculation out, or move it into the library");
     }
 
-    /// <summary>A table's columns are tuples of a heading and a lambda.</summary>
-    private static bool IsFunction(SyntaxNode node) => node is LambdaExpressionSyntax or LocalFunctionStatementSyntax or MethodDeclarationSyntax;
+    /// <summary>Of a pair of names with a pair of values only the names count, and of a tuple in a tuple the outer one.</summary>
+    private static bool IsTupleOrLambda(SyntaxNode node) => node switch
+    {
+        AnonymousFunctionExpressionSyntax or TupleTypeSyntax => true,
+        ParenthesizedVariableDesignationSyntax => node.Parent is not ParenthesizedVariableDesignationSyntax,
+        TupleExpressionSyntax => !node.Ancestors().Any(above => above is TupleExpressionSyntax)
+            && !(node.Parent is AssignmentExpressionSyntax { Left: TupleExpressionSyntax or DeclarationExpressionSyntax } pair && pair.Right == node),
+        _ => false,
+    };
 }

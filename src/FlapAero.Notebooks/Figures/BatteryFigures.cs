@@ -58,45 +58,48 @@ public static class BatteryFigures
 
     /// <summary>How long each runway is, and how long it must be.</summary>
     /// <param name="runways">The runways by their names.</param>
-    /// <param name="must">The length that a runway must have.</param>
+    /// <param name="up">The aeroplane as it lands, flaps up.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="wind">The wind.</param>
     /// <returns>The figure.</returns>
-    public static Figure LengthsThereAndNeeded(IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, Length> must)
+    public static Figure LengthsThereAndNeeded(IReadOnlyDictionary<string, Runway> runways, Configuration up, Air air, Wind wind)
     {
         ArgumentNullException.ThrowIfNull(runways);
-        ArgumentNullException.ThrowIfNull(must);
-        double[] numbers = [.. Enumerable.Range(1, runways.Count)];
-        Length Left((string Name, Runway Runway) r) => Length.FromFeet((r.Runway.LengthAvailable - must(r.Runway)).Feet);
+        ArgumentNullException.ThrowIfNull(up);
+        Runway[] inOrder = [.. runways.Values];
+        double[] numbers = [.. Enumerable.Range(1, inOrder.Length)];
         return new Figure("Lengths there and needed", Axis.Of("runway"), Axis.Of("length", "", "ft").Including(0))
-            .Bars("there", numbers, n => runways[(int)n - 1].Runway.LengthAvailable.Feet)
+            .Bars("there", numbers, n => inOrder[(int)n - 1].LengthAvailable.Feet)
             .Caption($"Flaps up, now. A bar is the runway, its mark the length that it must have with the margin.")
-            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Name}: {LandingWords.Stands(Left(r))}"))}.")
-            .MarkedInOrder(runways.Select(r => (r.Name, must(r.Runway).Feet)));
+            .Finding($"{string.Join("; ", runways.Select(r => $"{r.Key}: {LandingWords.Stands(up.RunwayLeft(r.Value, air, wind))}"))}.")
+            .MarkedInOrder(runways.Select(r => (r.Key, up.RunwayNeeded(r.Value, air, wind).Feet)));
     }
 
     /// <summary>What is left over of each runway while the aeroplane burns fuel; the reader moves the wind.</summary>
     /// <param name="runways">The runways by their names.</param>
-    /// <param name="left">What is left over of a runway after hours of waiting in a wind.</param>
+    /// <param name="aeroplane">The aeroplane, which burns fuel as in <see cref="LessonLandings.MassAfter"/>.</param>
+    /// <param name="air">The air.</param>
     /// <param name="wind">The wind, whose direction stays.</param>
     /// <param name="guess">The reader's prediction, how much an hour gains on the first runway in that wind, which is marked.</param>
     /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
     public static MovingFigure LeftOverWhileOneWaits(
-        IReadOnlyList<(string Name, Runway Runway)> runways, Func<Runway, double, Wind, Length> left, Wind wind,
-        Length guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
+        IReadOnlyDictionary<string, Runway> runways, Aeroplane aeroplane, Air air, Wind wind, Length guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(runways);
-        ArgumentNullException.ThrowIfNull(left);
+        ArgumentNullException.ThrowIfNull(aeroplane);
         ArgumentNullException.ThrowIfNull(wind);
+        Length Left(Runway runway, double hours, Wind blowing) => aeroplane.WithFlapsUp(aeroplane.MassAfter(hours)).RunwayLeft(runway, air, blowing);
         return new Figure("Left over, while one waits", Axis.Of("hours of waiting", "", "h"), Axis.Of("left over, margin kept", "", "ft"))
             .Level("just fits", 0)
-            .PredictedUp(guess, from: left(runways[0].Runway, 0, wind).Feet, prediction: prediction)
+            .PredictedUp(guess, from: Left(runways.First().Value, 0, wind).Feet, prediction: prediction)
             .Caption($"Above the level the runway is long enough with its margin. The wind is from {wind.From:0}.")
             .Moving(Axis.Of("wind speed", "", "kt"), Samples.Between(0, 24, 2), start: 14, (figure, knots) =>
             {
                 var blowing = new Wind(wind.From, Speed.FromKnots(knots));
                 foreach ((string name, Runway runway) in runways)
-                    figure = figure.Line(name, Samples.Between(0, 4, 0.5), hours => left(runway, hours, blowing).Feet);
-                Words Then(Runway runway, double hours) => LandingWords.Stands(left(runway, hours, blowing));
+                    figure = figure.Line(name, Samples.Between(0, 4, 0.5), hours => Left(runway, hours, blowing).Feet);
+                Words Then(Runway runway, double hours) => LandingWords.Stands(Left(runway, hours, blowing));
                 return figure.Finding($"In {blowing.Speed:0} of wind, now: runway 24, {Then(Quillmere.Runway24, 0)}; "
                     + $"runway 33, {Then(Quillmere.Runway33, 0)}; Brackmere, {Then(Brackmere.Runway30, 0)}. "
                     + $"Runway 24 four hours later: {Then(Quillmere.Runway24, 4)}.");

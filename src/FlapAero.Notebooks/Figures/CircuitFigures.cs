@@ -39,16 +39,14 @@ public static class CircuitFigures
     /// <summary>The circuit from above; the reader moves the engine speed with flaps up.</summary>
     /// <param name="usual">The circuit with flaps, at its own engine speed.</param>
     /// <param name="own">The circuit with flaps up that fits.</param>
-    /// <param name="atEngineSpeed">The circuit with flaps up at any engine speed.</param>
     /// <param name="usualTurns">The engine speed with flaps.</param>
     /// <param name="ownTurns">The engine speed that fits with flaps up.</param>
     /// <returns>The figure.</returns>
     public static MovingFigure TheCircuitToScale(
-        Circuit usual, Circuit own, Func<RotationalSpeed, Circuit> atEngineSpeed, RotationalSpeed usualTurns, RotationalSpeed ownTurns)
+        Circuit usual, Circuit own, RotationalSpeed usualTurns, RotationalSpeed ownTurns)
     {
         ArgumentNullException.ThrowIfNull(usual);
         ArgumentNullException.ThrowIfNull(own);
-        ArgumentNullException.ThrowIfNull(atEngineSpeed);
         IEnumerable<(double, double)> Map(Circuit circuit) => circuit.Track.Select(p => (-p.X.NauticalMiles, p.Y.NauticalMiles));
         double turnsUsual = usualTurns.RevolutionsPerMinute, turnsOwn = ownTurns.RevolutionsPerMinute;
         IReadOnlyList<double> settings = Samples.Between(turnsOwn - 20, Math.Max(turnsUsual + 20, turnsOwn + 50), 10);
@@ -60,12 +58,23 @@ public static class CircuitFigures
             .Moving(Axis.Of("engine speed, flaps up", "N", "rpm"), settings, start: turnsUsual, (figure, turns) =>
             {
                 var speed = RotationalSpeed.FromRevolutionsPerMinute(turns);
-                Circuit circuit = atEngineSpeed(speed);
+                Circuit circuit = own.AtEngineSpeed(speed);
                 CircuitPoint turn = circuit.TurnToBase.Begin;
                 return figure.Line("flaps up", Map(circuit)).As(Palette.FlapsUp).Mark("base", -turn.X.NauticalMiles, turn.Y.NauticalMiles)
                     .Finding($"At {speed} the turn to base begins {circuit.BaseTurnPastAbeam:nmi 0.00} past abeam, the touchdown point "
                         + $"{circuit.AngleBehindWing:0} behind the wing; with flaps, at {usualTurns}, {usual.BaseTurnPastAbeam:nmi 0.00}.");
             });
+    }
+
+    /// <summary>The circuit with flaps up from above, in a calm and in Saturday's wind.</summary>
+    /// <param name="own">The circuit in a calm.</param>
+    /// <param name="today">The circuit in the day's wind.</param>
+    /// <returns>The picture.</returns>
+    public static Picture FromAbove(Circuit own, Circuit today)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        return Charts.Pictures.CircuitFromAbove("The circuit from above", own.Plan.Runway, ("flaps up, no wind", own), ("in Saturday's wind", today))
+            .LookFor("On base the wind is behind: the turn to final begins further from the centreline.");
     }
 
     /// <summary>The turn to final from above, begun early or late; the reader moves when.</summary>

@@ -46,8 +46,8 @@ public static class EnergyFigures
         ArgumentNullException.ThrowIfNull(air);
         Airspeed speed = up.ReferenceSpeed(air);
         Speed worth = EnergyHeight.OfExcessHeight(speed.True, excess);
-        Length away = FinalNeeded(up.ThrottleClosed(speed), excess);
-        Length flapped = FinalNeeded(full.ThrottleClosed(full.ReferenceSpeed(air)), excess);
+        Length away = up.ThrottleClosed(speed).FinalNeeded(excess);
+        Length flapped = full.ThrottleClosed(full.ReferenceSpeed(air)).FinalNeeded(excess);
         IReadOnlyList<DescentPoint> high = up.StraightDescent(speed, OnPath(away) + excess, Threshold, away, held: speed).Value;
         IReadOnlyList<DescentPoint> fast = up.StraightDescent(
             Airspeed.FromTrue(speed.True + worth, air), OnPath(away), Threshold, away, held: speed).Value;
@@ -124,7 +124,17 @@ public static class EnergyFigures
 
     private static Length OnPath(Length away) => Threshold + away * Math.Tan(Path.Radians);
 
-    /// <summary>The final that a glide needs to work off an excess of height.</summary>
-    internal static Length FinalNeeded(SteadyFlight glide, Length excess) =>
-        excess / (Math.Tan(glide.GlideAngle.Radians) - Math.Tan(Path.Radians));
+    /// <summary>Short final from the side, begun on the path and too high.</summary>
+    /// <param name="up">The aeroplane, flaps up.</param>
+    /// <param name="asMeant">The final that begins on the path.</param>
+    /// <param name="fromHigh">The final that begins too high.</param>
+    /// <returns>The picture.</returns>
+    public static Picture ShortFinalFromTheSide(Configuration up, FlownFinal asMeant, FlownFinal fromHigh)
+    {
+        ArgumentNullException.ThrowIfNull(asMeant);
+        ArgumentNullException.ThrowIfNull(fromHigh);
+        return Charts.Pictures.FinalFromTheSide(
+                "Short final, from the side", Path, ("as meant", up, asMeant.Points), ("too high", up, fromHigh.Points))
+            .LookFor("Both cross the threshold at one height. What else do they bring there?");
+    }
 }

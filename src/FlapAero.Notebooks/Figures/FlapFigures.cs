@@ -124,4 +124,31 @@ public static class FlapFigures
                 .Finding($"Seeing {seen:0.0}° below the level line, the aiming point is {Seen(seen - noseUp.Degrees)} with flaps up "
                     + $"and {Seen(seen - noseFull.Degrees)} with full flap."));
     }
+
+    /// <summary>The aeroplane on its path seen from the side, flaps up and with full flap.</summary>
+    /// <param name="up">The flight with flaps up.</param>
+    /// <param name="full">The flight with full flap.</param>
+    /// <returns>The picture.</returns>
+    public static Picture TheAeroplaneOnItsPath(SteadyFlight up, SteadyFlight full) =>
+        Charts.Pictures.SideView("The aeroplane on its path", ("flaps up", up), ("full flap", full))
+            .LookFor("Same path, two angles of attack: the fuselage turns with the wing.");
+
+    /// <summary>The runway over the nose, flaps up and with full flap; the reader moves the speed.</summary>
+    /// <param name="up">The aeroplane, flaps up.</param>
+    /// <param name="full">The same with full flap.</param>
+    /// <param name="air">The air.</param>
+    /// <param name="path">The angle of the path, positive down.</param>
+    /// <returns>The picture.</returns>
+    public static MovingPicture TheRunwayOverTheNose(Configuration up, Configuration full, Air air, Angle path)
+    {
+        ArgumentNullException.ThrowIfNull(up);
+        ArgumentNullException.ThrowIfNull(full);
+        PilotsView Seat(string name, Configuration c, double times) =>
+            PilotsView.OnPath(name, c, c.ReferenceSpeed(air, times), path, before: Length.FromFeet(1000));
+        return MovingPicture.Of(
+            Axis.Of("speed over the stall", "V/V_S"), Samples.Between(1.1, 1.5, 0.05), start: 1.3,
+            times => Charts.Pictures.ViewOverTheNose(
+                    "The runway over the nose", Quillmere.Runway24, Seat("flaps up", up, times), Seat("full flap", full, times))
+                .LookFor("Slow down: the nose rises, and the runway goes under it. Then compare the two."));
+    }
 }

@@ -123,4 +123,22 @@ public static class FloatFigures
 
     private static IEnumerable<LandingPoint> Float(LandingResult r) => r.Trajectory
         .Where(p => p.Stage is LandingStage.HoldOff or LandingStage.Settling).DistinctBy(p => Math.Round(p.Distance.Feet));
+
+    /// <summary>The runway over the nose, flaps up and with full flap; the reader moves down the usual path to the threshold.</summary>
+    /// <param name="up">The aeroplane, flaps up.</param>
+    /// <param name="full">The same with full flap.</param>
+    /// <param name="air">The air.</param>
+    /// <returns>The picture.</returns>
+    public static MovingPicture DownToTheThreshold(Configuration up, Configuration full, Air air)
+    {
+        ArgumentNullException.ThrowIfNull(up);
+        ArgumentNullException.ThrowIfNull(full);
+        PilotsView Seat(string name, Configuration c, double feet) =>
+            PilotsView.OnPath(name, c, c.ReferenceSpeed(air), LandingPilot.Usual.PathAngle, before: Length.FromFeet(feet));
+        return MovingPicture.Of(
+            Axis.Of("before the threshold", "", "ft"), Samples.Between(0, 1500, 100), start: 500,
+            feet => Charts.Pictures.ViewOverTheNose(
+                    "Down to the threshold", Quillmere.Runway24, Seat("flaps up", up, feet), Seat("full flap", full, feet))
+                .LookFor($"The ring stays where it is; what lies nearer goes under the nose. Where would you look?"));
+    }
 }

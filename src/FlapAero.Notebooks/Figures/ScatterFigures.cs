@@ -10,19 +10,19 @@ public static class ScatterFigures
     private const double Bin = 100;
 
     /// <summary>The shares of many landings that touch on each stretch; the reader moves how well the speed is held.</summary>
-    /// <param name="up">Landings with flaps up, by the tolerance of the speed in knots.</param>
-    /// <param name="full">The same with full flap.</param>
+    /// <param name="up">The hand with flaps up.</param>
+    /// <param name="full">The same hand with full flap.</param>
     /// <param name="runway">The runway's length.</param>
     /// <param name="guess">The reader's prediction, the stretch that holds nineteen of twenty touchdowns with flaps up: where that would end, which is marked.</param>
     /// <param name="prediction">The prediction's name in the lesson, which the compiler gives.</param>
     /// <returns>The figure.</returns>
     public static MovingFigure WhereTheWheelsTouch(
-        Func<double, LandingScatterResult> up, Func<double, LandingScatterResult> full, Length runway, Length guess,
-        [CallerArgumentExpression(nameof(guess))] string prediction = "")
+        GoodHand up, GoodHand full, Length runway, Length guess, [CallerArgumentExpression(nameof(guess))] string prediction = "")
     {
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(full);
-        var held = Enumerable.Range(1, 8).ToDictionary(knots => (double)knots, knots => (Up: up(knots), Full: full(knots)));
+        LandingScatterResult Thousand(GoodHand hand, double knots) => hand.WithSpeedWithin(Speed.FromKnots(knots)).Fly(1000);
+        var held = Enumerable.Range(1, 8).ToDictionary(knots => (double)knots, knots => (Up: Thousand(up, knots), Full: Thousand(full, knots)));
         List<SampledDistance> all = [.. held.Values.SelectMany(h => new[] { h.Up.TouchdownDistance, h.Full.TouchdownDistance })];
         // The middles of the stretches.
         IReadOnlyList<double> bins = Samples.Between(
@@ -57,21 +57,18 @@ public static class ScatterFigures
     }
 
     /// <summary>How the touchdown moves when one input alone varies through its spread.</summary>
-    /// <param name="meant">The landing as meant.</param>
-    /// <param name="spread">The spread of its inputs.</param>
+    /// <param name="hand">The hand.</param>
     /// <returns>The figure.</returns>
-    public static Figure WhatMovesTheTouchdown(LandingSetup meant, LandingSpread spread)
+    public static Figure WhatMovesTheTouchdown(GoodHand hand)
     {
-        ArgumentNullException.ThrowIfNull(meant);
-        ArgumentNullException.ThrowIfNull(spread);
-        Length planned = Landing.Fly(meant).Value.TouchdownDistance;
-        LandingScatter Alone(LandingVariable input) => LandingScatter.Around(meant, spread.Only(input));
-        Length Deviation(LandingVariable input) => Alone(input).Fly(1000).TouchdownDistance.StandardDeviation;
+        ArgumentNullException.ThrowIfNull(hand);
+        Length planned = Landing.Fly(hand.Meant).Value.TouchdownDistance;
+        Length Deviation(LandingVariable input) => hand.Only(input).TouchdownDeviation();
         IEnumerable<(double, double)> Fan(LandingVariable input)
         {
-            LandingScatterResult touched = Alone(input).Fly(200);
-            return Alone(input).Draws(input, 200)
-                .Select((value, i) => (Off: spread[input]!.StandardScore(value), At: touched.Touchdown(i)))
+            LandingScatterResult touched = hand.Only(input).Fly(200);
+            return hand.Only(input).Landings().Draws(input, 200)
+                .Select((value, i) => (Off: hand.Spread[input]!.StandardScore(value), At: touched.Touchdown(i)))
                 .Where(p => p.At is not null).OrderBy(p => p.Off).Select(p => (p.Off, (p.At!.Value - planned).Feet));
         }
         return new Figure(
@@ -88,11 +85,18 @@ public static class ScatterFigures
     }
 
     /// <summary>The stretch of runway that holds nineteen of twenty touchdowns, were one thing the same in every landing.</summary>
-    /// <param name="landings">What is the same in every landing, and the landings.</param>
+    /// <param name="nothing">The landings in which all varies.</param>
+    /// <param name="speed">Those with the same speed at every threshold.</param>
+    /// <param name="height">Those with the same height at every threshold.</param>
+    /// <param name="roundOut">Those with every round-out alike.</param>
     /// <returns>The figure.</returns>
-    public static Figure StretchWereItAlike(params (string Alike, LandingScatterResult Landings)[] landings)
+    public static Figure StretchWereItAlike(LandingScatterResult nothing, LandingScatterResult speed, LandingScatterResult height, LandingScatterResult roundOut)
     {
-        (string Alike, Length Stretch)[] each = [.. landings.Select(one => (one.Alike, one.Landings.NineteenOfTwenty()))];
+        (string Alike, Length Stretch)[] each =
+        [
+            ("nothing", nothing.NineteenOfTwenty()), ("speed", speed.NineteenOfTwenty()),
+            ("height", height.NineteenOfTwenty()), ("round-out", roundOut.NineteenOfTwenty()),
+        ];
         double[] numbers = [.. Enumerable.Range(1, each.Length)];
         return new Figure("The stretch, were it alike", Axis.Of("what is alike in every landing"), Axis.Of("stretch", "", "ft").Including(0))
             .Bars("stretch", numbers, n => each[(int)n - 1].Stretch.Feet)
