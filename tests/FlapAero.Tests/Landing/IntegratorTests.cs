@@ -50,7 +50,7 @@ public sealed class IntegratorTests
 
         // The hold-off with next to no sink is level flight.
         AirForces<ScalarLane> air = new(a / input.Mass, b / input.Mass / StandardConstants.Gravity / StandardConstants.Gravity, 1e5, 2 / input.Span, default, default);
-        HoldOffStage<ScalarLane> stage = new(air, 0, 1e-12, 2, 0.4, to * to / StandardConstants.Gravity);
+        PathStage<ScalarLane> stage = new(air, 0, 1e-12, 0.4, to * to / StandardConstants.Gravity, 2);
         StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Motion = new(from), Open = ScalarLane.True };
         StageIntegrator.Fly(ref stage, new Timetable<ScalarLane>(0, 0, default), 100, 1, 0.05, 1e-11, ref state);
         Assert.Equal(to, state.Motion.Speed.Value, 1e-8);
@@ -115,8 +115,6 @@ public sealed class IntegratorTests
     private struct CosineStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     {
         private AtNodes<double> _cosine;
-
-        public static bool HasEnd => false;
 
         public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
         {

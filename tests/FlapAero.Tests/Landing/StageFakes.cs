@@ -16,8 +16,6 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 {
     private readonly T[] _at = new T[Dop853.Nodes];
 
-    public static bool HasEnd => true;
-
     public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment) => count.Prepared(times.Length);
 
     public PathMotion<T> Rates(int node, PathMotion<T> motion)
@@ -43,8 +41,6 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 internal readonly struct SineStage(double end, double frequency, Count count) : IStage<ScalarLane, PathMotion<ScalarLane>>
 {
     private readonly double[] _rates = new double[Dop853.Nodes];
-
-    public static bool HasEnd => true;
 
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
@@ -73,8 +69,6 @@ internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMot
 {
     private readonly double[] _closed = new double[Dop853.Nodes];
 
-    public static bool HasEnd => false;
-
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
         for (int i = 0; i < times.Length; i++)
@@ -100,8 +94,6 @@ internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMot
 /// <summary>V falls evenly, in a law that is meant for V above zero.</summary>
 internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion<Lanes4>>
 {
-    public static bool HasEnd => true;
-
     public void Prepare(ReadOnlySpan<Lanes4> times, in Segment<Lanes4> segment)
     {
     }
@@ -127,8 +119,6 @@ internal readonly struct Counted<TStage>(TStage stage, Count count) : IStage<Sca
 {
     // In an array, so that what the stage keeps at its nodes is kept.
     private readonly TStage[] _stage = [stage];
-
-    public static bool HasEnd => TStage.HasEnd;
 
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {

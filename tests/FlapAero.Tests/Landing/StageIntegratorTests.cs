@@ -180,7 +180,7 @@ public sealed class StageIntegratorTests
             ApproachPath<ScalarLane> path = new([landing.Input]);
             LandingOutcome outcome = LandingSolver.Solve(landing.Input);
             Count count = new();
-            Counted<HoldOffStage<ScalarLane>> stage = new(path.HoldOff, count);
+            Counted<PathStage<ScalarLane>> stage = new(path.HoldOff, count);
             StageState<ScalarLane, PathMotion<ScalarLane>> state = new()
             {
                 Time = outcome.FlareStartTime,

@@ -62,9 +62,9 @@ internal readonly struct ApproachPath<T>
     public ThrustLaw<T> Thrust => _forces.Thrust;
 
     /// <summary>A slip ends where the round-out begins.</summary>
-    public ApproachStage<T> Approach => new(_forces.Slipping(_slip), _sink, _thresholdHeight);
+    public PathStage<T> Approach => new(_forces.Slipping(_slip), T.Of(0), _sink, _thresholdHeight, _squareLift);
 
-    public HoldOffStage<T> HoldOff => new(_forces, FlareStart, _sink, TimeConstant, _holdOffHeight, _squareLift);
+    public PathStage<T> HoldOff => new(_forces, FlareStart, _sink, _holdOffHeight, _squareLift, TimeConstant);
 
     public SettlingStage<T> Settling => new(_forces, _squareLift, _sink / ThresholdSpeed, _holdOffHeight);
 
@@ -74,7 +74,7 @@ internal readonly struct ApproachPath<T>
     /// <summary>s, the sink rate of the approach.</summary>
     public T Sink => _sink;
 
-    /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
+    /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="PathStage{T}.End"/> has it.</summary>
     public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, _sink, _sink / TimeConstant, _squareLift);
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
@@ -171,7 +171,7 @@ internal readonly struct ApproachPath<T>
     /// </summary>
     private T Balance(AirForces<T> gliding)
     {
-        ApproachStage<T> stage = new(gliding, _sink, _thresholdHeight);
+        PathStage<T> stage = new(gliding, T.Of(0), _sink, _thresholdHeight, _squareLift);
         stage.Prepare([T.Of(0)], default);
         return T.Of(0) - stage.Rates(0, new(ThresholdSpeed)).Speed;
     }

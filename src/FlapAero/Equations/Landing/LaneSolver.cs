@@ -55,8 +55,8 @@ internal static class LaneSolver<T>
     private static void Approach(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
-        ApproachStage<T> stage = path.Approach;
-        StageIntegrator.Fly(ref stage, path.Timetable, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref state);
+        PathStage<T> stage = path.Approach;
+        StageIntegrator.Fly(ref stage, path.Timetable, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref state, through: true);
         for (int i = 0; i < T.Count; i++)
         {
             outcomes[i].FlareStartTime = path.FlareStart[i];
@@ -86,12 +86,12 @@ internal static class LaneSolver<T>
         in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
-        HoldOffStage<T> stage = path.HoldOff;
+        PathStage<T> stage = path.HoldOff;
         StageIntegrator.Fly(
             ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.7 * path.TimeConstant,
             Stretch(tolerance) * 0.08 * path.TimeConstant, tolerance, ref state);
         T floats = state.Open & ~state.Stuck;
-        T sink = stage.Sink(state.Time), height = stage.Height(sink);
+        T sink = stage.Sink(state.Time), height = stage.Height(state.Time, sink);
         T done = open & ~state.Open;
         for (int i = 0; i < T.Count; i++)
         {

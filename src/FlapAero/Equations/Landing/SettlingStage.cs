@@ -16,8 +16,6 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     private readonly T _perHeight = T.Of(1) / heightSize;
     private AtNodes<(T Time, T Closed, T GroundSpeed)> _nodes;
 
-    public static bool HasEnd => true;
-
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment)
     {

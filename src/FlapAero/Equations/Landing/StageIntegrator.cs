@@ -93,7 +93,7 @@ internal static class StageIntegrator
             // A step that an edge cut short says nothing against the one that was planned.
             step = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
 
-            if (TStage.HasEnd && !through)
+            if (!through)
             {
                 T end = stage.End(0, state.Motion);
                 T endRate = stage.EndRate(0, state.Motion, rates);

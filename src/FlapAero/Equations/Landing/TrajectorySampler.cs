@@ -31,8 +31,11 @@ internal sealed class TrajectorySampler
         in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner = default)
     {
         var sampler = new TrajectorySampler(input, outcome, interval, tolerance, manner);
-        sampler.Approach();
-        sampler.HoldOff();
+        sampler.OnPath(
+            LandingStage.Approach, sampler._path.Approach, 0, input.ThresholdSpeed, 0, outcome.FlareStartTime, outcome.FlareStartDistance);
+        sampler.OnPath(
+            LandingStage.HoldOff, sampler._path.HoldOff, outcome.FlareStartTime, outcome.FlareStartSpeed, outcome.FlareStartDistance,
+            outcome.HoldOffEndTime, outcome.HoldOffEndDistance);
         if (outcome.TouchdownTime > outcome.HoldOffEndTime)
             sampler.Settle();
         double level = Math.Sqrt(outcome.TouchdownSpeed * outcome.TouchdownSpeed - outcome.TouchdownSink * outcome.TouchdownSink);
@@ -48,38 +51,22 @@ internal sealed class TrajectorySampler
         return sampler._states;
     }
 
-    private void Approach()
+    private void OnPath(
+        LandingStage name, PathStage<ScalarLane> stage, double start, double speed, double from, double end, double to)
     {
-        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Motion = new(_path.ThresholdSpeed) };
-        ApproachStage<ScalarLane> stage = _path.Approach;
-        foreach (double time in Moments(0, _outcome.FlareStartTime))
+        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Time = start, Motion = new(speed), Distance = from };
+        foreach (double time in Moments(start, end))
         {
             FlyTo(ref stage, time, ref state);
-            OnPath(LandingStage.Approach, state, _outcome.FlareStartDistance, stage.Height(time).Value, _path.Sink.Value, 0);
-        }
-    }
-
-    private void HoldOff()
-    {
-        StageState<ScalarLane, PathMotion<ScalarLane>> state = new()
-        {
-            Time = _outcome.FlareStartTime,
-            Motion = new(_outcome.FlareStartSpeed),
-            Distance = _outcome.FlareStartDistance,
-        };
-        HoldOffStage<ScalarLane> stage = _path.HoldOff;
-        foreach (double time in Moments(_outcome.FlareStartTime, _outcome.HoldOffEndTime))
-        {
-            FlyTo(ref stage, time, ref state);
-            double sink = stage.Sink(time).Value;
-            OnPath(LandingStage.HoldOff, state, _outcome.HoldOffEndDistance, stage.Height(sink).Value, sink, sink / _input.FlareTimeConstant);
+            ScalarLane airspeed = state.Motion.Speed, sink = stage.Sink(time);
+            double lift = _path.LiftCoefficient(airspeed, sink, stage.ExtraLift(sink)).Value;
+            Add(name, time, Within(state.Distance, to), stage.Height(time, sink).Value, airspeed.Value, sink.Value, lift);
         }
     }
 
     private void Settle()
     {
-        HoldOffStage<ScalarLane> holdOff = _path.HoldOff;
-        double sink = holdOff.Sink(_outcome.HoldOffEndTime).Value;
+        double sink = _path.HoldOff.Sink(_outcome.HoldOffEndTime).Value;
         StageState<ScalarLane, FreeMotion<ScalarLane>> state = new()
         {
             Time = _outcome.HoldOffEndTime,
@@ -110,13 +97,6 @@ internal sealed class TrajectorySampler
         }
 
         return state.Motion.Speed.Value;
-    }
-
-    private void OnPath(
-        LandingStage name, in StageState<ScalarLane, PathMotion<ScalarLane>> state, double to, double height, double sink, double extraLift)
-    {
-        double lift = _path.LiftCoefficient(state.Motion.Speed, sink, extraLift).Value;
-        Add(name, state.Time.Value, Within(state.Distance, to), height, state.Motion.Speed.Value, sink, lift);
     }
 
     private void Add(LandingStage name, double time, double distance, double height, double speed, double sink, double lift)
