@@ -21,18 +21,18 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
     public PathMotion<T> Rates(int node, PathMotion<T> motion)
     {
         _at[node] = motion.Speed;
-        return new(T.Of(0) - rate * motion.Speed);
+        return new(0 - rate * motion.Speed);
     }
 
     public T GroundSpeed(int node) => _at[node];
 
     public T End(int node, in PathMotion<T> motion) => end - motion.Speed;
 
-    public T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0) - rates.Speed;
+    public T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => 0 - rates.Speed;
 
     public T EndSize(in PathMotion<T> motion) => motion.Speed;
 
-    public T Sound(int node, in PathMotion<T> motion) => ~T.Of(0);
+    public T Sound(int node, in PathMotion<T> motion) => ~(T)0;
 
     public T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }
@@ -98,17 +98,17 @@ internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion
     {
     }
 
-    public PathMotion<Lanes4> Rates(int node, PathMotion<Lanes4> motion) => new(Lanes4.Of(0) - slope);
+    public PathMotion<Lanes4> Rates(int node, PathMotion<Lanes4> motion) => new(0 - slope);
 
-    public Lanes4 GroundSpeed(int node) => Lanes4.Of(1);
+    public Lanes4 GroundSpeed(int node) => 1;
 
-    public Lanes4 End(int node, in PathMotion<Lanes4> motion) => Lanes4.Of(-1);
+    public Lanes4 End(int node, in PathMotion<Lanes4> motion) => -1;
 
-    public Lanes4 EndRate(int node, in PathMotion<Lanes4> motion, in PathMotion<Lanes4> rates) => Lanes4.Of(0);
+    public Lanes4 EndRate(int node, in PathMotion<Lanes4> motion, in PathMotion<Lanes4> rates) => 0;
 
-    public Lanes4 EndSize(in PathMotion<Lanes4> motion) => Lanes4.Of(1);
+    public Lanes4 EndSize(in PathMotion<Lanes4> motion) => 1;
 
-    public Lanes4 Sound(int node, in PathMotion<Lanes4> motion) => Lanes4.Less(Lanes4.Of(0), motion.Speed);
+    public Lanes4 Sound(int node, in PathMotion<Lanes4> motion) => Lanes4.Less(0, motion.Speed);
 
     public Lanes4 Share(in PathMotion<Lanes4> error, in PathMotion<Lanes4> motion) => Lanes4.Abs(error.Speed);
 }

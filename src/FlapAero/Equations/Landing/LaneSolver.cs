@@ -56,7 +56,7 @@ internal static class LaneSolver<T>
     {
         T open = state.Open;
         PathStage<T> stage = path.Approach;
-        StageIntegrator.Fly(ref stage, path.Timetable, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref state, through: true);
+        StageIntegrator.Fly(ref stage, path.Timetable, path.FlareStart, path.FlareStart, 0, tolerance, ref state, through: true);
         for (int i = 0; i < T.Count; i++)
         {
             outcomes[i].FlareStartTime = path.FlareStart[i];
@@ -65,7 +65,7 @@ internal static class LaneSolver<T>
         }
 
         // Speed that collapses on the way down has passed the touchdown lift long before.
-        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion.Speed), T.Of(0)) | state.Stuck);
+        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion.Speed), 0) | state.Stuck);
         T lift = path.LiftAtFlare(state.Motion.Speed);
         for (int i = 0; i < T.Count; i++)
         {
@@ -75,7 +75,7 @@ internal static class LaneSolver<T>
 
         state.Open = open & ~limit;
         state.Grazing |= state.Open & T.Less(RunAway * path.ThresholdSpeed, T.Abs(state.Motion.Speed - path.ThresholdSpeed));
-        state.Stuck = T.Of(0);
+        state.Stuck = 0;
         state.Spent = 0;
         state.Time = path.FlareStart;
     }
@@ -88,7 +88,7 @@ internal static class LaneSolver<T>
         T open = state.Open;
         PathStage<T> stage = path.HoldOff;
         StageIntegrator.Fly(
-            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.7 * path.TimeConstant,
+            ref stage, path.Timetable, path.FlareStart + LongestHoldOff, 1.7 * path.TimeConstant,
             Stretch(tolerance) * 0.08 * path.TimeConstant, tolerance, ref state);
         T floats = state.Open & ~state.Stuck;
         T sink = stage.Sink(state.Time), height = stage.Height(state.Time, sink);
@@ -105,7 +105,7 @@ internal static class LaneSolver<T>
             outcomes[i].HoldOffEndSpeed = state.Motion.Speed[i];
         }
 
-        T angle = T.Of(0) - LaneLaws.ArcSine(sink / state.Motion.Speed);
+        T angle = 0 - LaneLaws.ArcSine(sink / state.Motion.Speed);
         return new()
         {
             Time = state.Time,
@@ -149,7 +149,7 @@ internal static class LaneSolver<T>
         T guess = path.SettlingGuess(state.Time, state.Motion);
         SettlingStage<T> stage = path.Settling;
         StageIntegrator.Fly(
-            ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(Stretch(tolerance) * 0.2), tolerance, ref state);
+            ref stage, path.Timetable, state.Time + LongestSettling, guess, Stretch(tolerance) * 0.2, tolerance, ref state);
         T hovers = state.Open & ~state.Stuck;
         for (int i = 0; i < T.Count; i++)
         {

@@ -8,12 +8,12 @@ internal static class PathLaws
     /// <summary>V cos γ. Not quite zero where a trial step asks for a sink rate above the airspeed.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LevelSpeed<T>(T squared, T sink)
-        where T : unmanaged, ILanes<T> => T.Sqrt(T.Max(squared - sink * sink, T.Of(double.Epsilon)));
+        where T : unmanaged, ILanes<T> => T.Sqrt(T.Max(squared - sink * sink, double.Epsilon));
 
     /// <summary>L/m = g cos γ + ḧ: an approximation of order γ².</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Lift<T>(T cosine, T extraLift)
-        where T : unmanaged, ILanes<T> => T.Fused(T.Of(StandardConstants.Gravity), cosine, extraLift);
+        where T : unmanaged, ILanes<T> => T.Fused(StandardConstants.Gravity, cosine, extraLift);
 
     /// <summary>The same from speed and sink rate.</summary>
     public static T LiftOnPath<T>(T speed, T sink, T extraLift)
@@ -22,5 +22,5 @@ internal static class PathLaws
     /// <summary>C_L − f C_Lmax, scaled to a square of speed by that at which a unit of lift per mass takes the touchdown lift.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LiftLeft<T>(T speed, T sink, T extraLift, T squareLift)
-        where T : unmanaged, ILanes<T> => T.Fused(LiftOnPath(speed, sink, extraLift), squareLift, T.Of(0) - speed * speed);
+        where T : unmanaged, ILanes<T> => T.Fused(LiftOnPath(speed, sink, extraLift), squareLift, 0 - speed * speed);
 }

@@ -19,7 +19,7 @@ internal struct PathStage<T>(AirForces<T> forces, T start, T sink, T height, T s
 {
     private readonly bool _roundsOut = timeConstant.HasValue;
     private readonly T _timeConstant = timeConstant.GetValueOrDefault();
-    private readonly T _perTimeConstant = timeConstant is { } lasts ? T.Of(1) / lasts : T.Of(0);
+    private readonly T _perTimeConstant = timeConstant is { } lasts ? 1 / lasts : 0;
 
     // What the path fixes at the nodes of a step, whatever the airspeed.
     private AtNodes<T> _sinks;
@@ -54,7 +54,7 @@ internal struct PathStage<T>(AirForces<T> forces, T start, T sink, T height, T s
             _sinks[i] = _roundsOut ? _sinks[i] * sink : sink;
             T wing = forces.Wing(Height(times[i], _sinks[i]));
             _closed[i] = segment.Closed(times[i]);
-            (_headwinds[i], _windRates[i]) = forces.Wind.At(wing, T.Of(0) - _sinks[i], times[i]);
+            (_headwinds[i], _windRates[i]) = forces.Wind.At(wing, 0 - _sinks[i], times[i]);
             _groundEffects[i] = forces.InHalfSpans(wing);
         }
 
@@ -68,13 +68,13 @@ internal struct PathStage<T>(AirForces<T> forces, T start, T sink, T height, T s
     public PathMotion<T> Rates(int node, PathMotion<T> motion)
     {
         T squared = motion.Speed * motion.Speed;
-        T perSpeed = T.Of(1) / motion.Speed;
+        T perSpeed = 1 / motion.Speed;
         T level = PathLaws.LevelSpeed(squared, _sinks[node]);
         _groundSpeeds[node] = level - _headwinds[node];
         T cosine = level * perSpeed;
         T drag = forces.Drag(_groundEffects[node], squared, PathLaws.Lift(cosine, ExtraLift(_sinks[node])) * perSpeed);
         T thrust = forces.Thrust.At(_closed[node], motion.Speed);
-        return new(AirForces<T>.Acceleration(thrust, drag, T.Of(0) - _sinks[node] * perSpeed, _windRates[node], cosine));
+        return new(AirForces<T>.Acceleration(thrust, drag, 0 - _sinks[node] * perSpeed, _windRates[node], cosine));
     }
 
     public readonly T GroundSpeed(int node) => _groundSpeeds[node];
@@ -85,9 +85,9 @@ internal struct PathStage<T>(AirForces<T> forces, T start, T sink, T height, T s
     public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates)
     {
         T sine = _sinks[node] / motion.Speed;
-        T cosine = T.Sqrt(T.Max(T.Of(1) - sine * sine, T.Of(double.Epsilon)));
+        T cosine = T.Sqrt(T.Max(1 - sine * sine, double.Epsilon));
         T flattening = sine * sine / cosine * (_perTimeConstant + rates.Speed / motion.Speed);
-        T lift = T.Of(StandardConstants.Gravity) * flattening - ExtraLift(_sinks[node]) * _perTimeConstant;
+        T lift = StandardConstants.Gravity * flattening - ExtraLift(_sinks[node]) * _perTimeConstant;
         return T.Fused(lift, squareLift, -2 * motion.Speed * rates.Speed);
     }
 
