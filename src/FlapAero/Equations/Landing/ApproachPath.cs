@@ -124,18 +124,14 @@ internal readonly struct ApproachPath<T>
     public T Begin(Span<LandingOutcome> outcomes)
     {
         T tooHigh = ~T.Less(FlareHeight, _thresholdHeight);
-        T idle = Thrust.Idle(ThresholdSpeed);
+        T idle = Thrust.Idle(ThresholdSpeed), thrust = Thrust.Approach * _mass;
         T tooSteep = T.Less(Thrust.Approach, idle);
         for (int i = 0; i < T.Count; i++)
-        {
-            outcomes[i].ApproachThrust = Thrust.Approach[i] * _mass[i];
-            outcomes[i].FlareHeight = FlareHeight[i];
-            if (double.IsNaN(tooHigh[i]))
-                outcomes[i].Refuse(LandingRefusal.RoundOutAboveThresholdHeight, FlareHeight[i], _thresholdHeight[i]);
-            else if (double.IsNaN(tooSteep[i]))
-                outcomes[i].Refuse(LandingRefusal.PathSteeperThanIdleGlide, outcomes[i].ApproachThrust, idle[i] * _mass[i]);
-        }
-
+            (outcomes[i].ApproachThrust, outcomes[i].FlareHeight) = (thrust[i], FlareHeight[i]);
+        LandingOutcome.Refuse(
+            outcomes, tooSteep & ~tooHigh, LandingRefusal.PathSteeperThanIdleGlide, thrust, idle * _mass);
+        LandingOutcome.Refuse(
+            outcomes, tooHigh, LandingRefusal.RoundOutAboveThresholdHeight, FlareHeight, _thresholdHeight);
         return ~(tooHigh | tooSteep);
     }
 
