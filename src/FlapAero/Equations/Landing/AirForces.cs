@@ -9,7 +9,8 @@ namespace FlapAero.Equations;
 /// <param name="PerHalfSpan">2/b.</param>
 /// <param name="Thrust">Thrust per mass.</param>
 /// <param name="Wind">The wind.</param>
-internal readonly record struct AirForces<T>(T ZeroLift, T Induced, T WingHeight, T PerHalfSpan, ThrustLaw<T> Thrust, WindField<T> Wind)
+internal readonly record struct AirForces<T>(
+    T ZeroLift, T Induced, T WingHeight, T PerHalfSpan, ThrustLaw<T> Thrust, WindField<T> Wind)
     where T : unmanaged, ILanes<T>
 {
     /// <summary>The same with a slip's drag, (½ρS/m) ΔC_D, on top.</summary>

@@ -7,7 +7,8 @@ namespace FlapAero.Equations;
 /// one landing and a scatter of thousands run the same equations. Comparisons give masks: all bits set is true.
 /// </summary>
 internal interface ILanes<T>
-    : IAdditionOperators<T, T, T>, ISubtractionOperators<T, T, T>, IMultiplyOperators<T, T, T>, IDivisionOperators<T, T, T>
+    : IAdditionOperators<T, T, T>, ISubtractionOperators<T, T, T>,
+        IMultiplyOperators<T, T, T>, IDivisionOperators<T, T, T>
     where T : unmanaged, ILanes<T>
 {
     static abstract int Count { get; }

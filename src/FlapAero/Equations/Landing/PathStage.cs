@@ -32,7 +32,8 @@ internal struct PathStage<T>(AirForces<T> forces, T start, T sink, T height, T s
     /// <summary>The sink rate −ḣ, after the round-out (h − h_h)/τ.</summary>
     public readonly T Sink(T time) => _roundsOut ? sink * T.Exp(TimeConstants(time)) : sink;
 
-    public readonly T Height(T time, T sinking) => _roundsOut ? T.Fused(sinking, _timeConstant, height) : height - sink * time;
+    public readonly T Height(T time, T sinking) =>
+        _roundsOut ? T.Fused(sinking, _timeConstant, height) : height - sink * time;
 
     /// <summary>ḧ at a sink rate.</summary>
     public readonly T ExtraLift(T sinking) => sinking * _perTimeConstant;
@@ -79,7 +80,8 @@ internal struct PathStage<T>(AirForces<T> forces, T start, T sink, T height, T s
 
     public readonly T GroundSpeed(int node) => _groundSpeeds[node];
 
-    public readonly T End(int node, in PathMotion<T> motion) => PathLaws.LiftLeft(motion.Speed, _sinks[node], ExtraLift(_sinks[node]), squareLift);
+    public readonly T End(int node, in PathMotion<T> motion) =>
+        PathLaws.LiftLeft(motion.Speed, _sinks[node], ExtraLift(_sinks[node]), squareLift);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public readonly T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates)

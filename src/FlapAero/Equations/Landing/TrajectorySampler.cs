@@ -12,43 +12,50 @@ internal sealed class TrajectorySampler
     private readonly LandingInput _input;
     private readonly LandingOutcome _outcome;
     private readonly ApproachPath<ScalarLane> _path;
-    private readonly GroundRoll _roll;
     private readonly double _interval;
     private readonly double _tolerance;
     private readonly List<TrajectoryState> _states = [];
 
     private TrajectorySampler(
-        in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner)
-    {
-        (_input, _outcome, _interval, _tolerance) = (input, outcome, interval, tolerance);
-        ReadOnlySpan<LandingInput> one = new(in input);
-        _path = new(one, manner.Profile);
-        _roll = _path.Roll(one, 0, tolerance);
-    }
+        in LandingInput input, in LandingOutcome outcome, double interval, double tolerance,
+        Func<double, double>? profile) =>
+        (_input, _outcome, _interval, _tolerance, _path) = (input, outcome, interval, tolerance, new([input], profile));
 
     /// <summary>States at most an interval apart; both ends of every stage are among them.</summary>
     public static List<TrajectoryState> Sample(
         in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner = default)
     {
-        var sampler = new TrajectorySampler(input, outcome, interval, tolerance, manner);
-        sampler.OnPath(
-            LandingStage.Approach, sampler._path.Approach, 0, input.ThresholdSpeed, 0, outcome.FlareStartTime, outcome.FlareStartDistance);
-        sampler.OnPath(
-            LandingStage.HoldOff, sampler._path.HoldOff, outcome.FlareStartTime, outcome.FlareStartSpeed, outcome.FlareStartDistance,
-            outcome.HoldOffEndTime, outcome.HoldOffEndDistance);
-        if (outcome.TouchdownTime > outcome.HoldOffEndTime)
-            sampler.Settle();
-        double level = Math.Sqrt(outcome.TouchdownSpeed * outcome.TouchdownSpeed - outcome.TouchdownSink * outcome.TouchdownSink);
-        RollStage noseHigh = sampler._roll.NoseHigh(null);
-        double ground = level - noseHigh.Headwind(outcome.TouchdownTime);
-        if (!manner.BrakesFromTouchdown)
-            ground = sampler.Roll(
-                LandingStage.RollNoseHigh, noseHigh, input.NoseHighLift, outcome.TouchdownTime, ground, outcome.TouchdownDistance,
-                outcome.NoseLowerTime, outcome.NoseLowerDistance);
-        sampler.Roll(
-            LandingStage.RollBraking, sampler._roll.Braking, input.LevelLift, outcome.NoseLowerTime, ground, outcome.NoseLowerDistance,
-            outcome.StopTime, outcome.StopDistance);
+        var sampler = new TrajectorySampler(input, outcome, interval, tolerance, manner.Profile);
+        sampler.InTheAir();
+        sampler.OnTheGround(manner.BrakesFromTouchdown);
         return sampler._states;
+    }
+
+    private void InTheAir()
+    {
+        OnPath(
+            LandingStage.Approach, _path.Approach, 0, _input.ThresholdSpeed, 0,
+            _outcome.FlareStartTime, _outcome.FlareStartDistance);
+        OnPath(
+            LandingStage.HoldOff, _path.HoldOff, _outcome.FlareStartTime, _outcome.FlareStartSpeed,
+            _outcome.FlareStartDistance, _outcome.HoldOffEndTime, _outcome.HoldOffEndDistance);
+        if (_outcome.TouchdownTime > _outcome.HoldOffEndTime)
+            Settle();
+    }
+
+    private void OnTheGround(bool brakesFromTouchdown)
+    {
+        GroundRoll roll = _path.Roll([_input], 0, _tolerance);
+        RollStage noseHigh = roll.NoseHigh(null);
+        double level = Math.Sqrt(_outcome.TouchdownSpeed * _outcome.TouchdownSpeed - _outcome.TouchdownSink * _outcome.TouchdownSink);
+        double ground = level - noseHigh.Headwind(_outcome.TouchdownTime);
+        if (!brakesFromTouchdown)
+            ground = Roll(
+                LandingStage.RollNoseHigh, noseHigh, _input.NoseHighLift, _outcome.TouchdownTime, ground, _outcome.TouchdownDistance,
+                _outcome.NoseLowerTime, _outcome.NoseLowerDistance);
+        Roll(
+            LandingStage.RollBraking, roll.Braking, _input.LevelLift, _outcome.NoseLowerTime, ground, _outcome.NoseLowerDistance,
+            _outcome.StopTime, _outcome.StopDistance);
     }
 
     private void OnPath(

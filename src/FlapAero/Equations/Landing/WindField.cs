@@ -47,7 +47,8 @@ internal readonly record struct WindField<T>(T Steady, T Change, T Start, T Leng
         if (!_gusts)
             return double.PositiveInfinity;
         T end = Start + Length;
-        return T.Select(Blows(Change) & T.Less(time, end), T.Select(T.Less(time, Start), Start, end), double.PositiveInfinity);
+        T next = T.Select(T.Less(time, Start), Start, end);
+        return T.Select(Blows(Change) & T.Less(time, end), next, double.PositiveInfinity);
     }
 
     /// <summary>When the gust is over; −∞ where none blows.</summary>
