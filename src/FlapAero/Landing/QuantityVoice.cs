@@ -11,7 +11,7 @@ internal sealed class QuantityVoice(Func<LandingVariable, Enum?> unit) : Landing
 {
     public override string Finite => "a finite value";
 
-    public override string Argument(LandingVariable variable) => (variable).ToString();
+    public override string Argument(LandingVariable variable) => variable.ToString();
 
     public override string Input(LandingVariable variable) => LandingVariables.Words(variable);
 

@@ -28,7 +28,7 @@ public sealed class ApproachPathTests
         Assert.Equal(FlareHeight, Path.FlareHeight.Value, 1e-12);
         Assert.Equal((Input.ThresholdHeight - FlareHeight) / Sink, Path.FlareStart.Value, 1e-12);
         Assert.Equal(0.85 * 2, Path.TouchdownLift.Value, 1e-12);
-        Assert.Equal(FlareHeight, Path.Approach.Height(Path.FlareStart).Value, 1e-12);
+        Assert.Equal(FlareHeight, Path.Approach.Height(Path.FlareStart, Path.Sink).Value, 1e-12);
     }
 
     [Fact]

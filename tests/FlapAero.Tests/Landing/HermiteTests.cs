@@ -33,7 +33,7 @@ public sealed class HermiteTests
         double[] table = [0.2, 0.4, 0.6, 0.8];
         Lanes4 root = Lanes4.Gather(table, 0, 1);
         Lanes4 found = Hermite.Root(
-            Lanes4.Of(1), Lanes4.Of(0) - root, Lanes4.Of(1), 2.0 * (Lanes4.Of(1) - root), Lanes4.Of(4) - 2.0 * root);
+            1, 0 - root, 1, 2.0 * (1 - root), 4 - 2.0 * root);
         for (int i = 0; i < 4; i++)
             Assert.Equal(table[i], found[i], 5e-3);
     }
@@ -58,7 +58,7 @@ public sealed class HermiteTests
     {
         static Lanes4 Of(params double[] values) => Lanes4.Gather(values, 0, 1);
         Lanes4 above = Hermite.Above(
-            Lanes4.Of(1), Of(-0.3, -0.6, -0.3, -0.5), Lanes4.Of(-5), Of(-0.3, -0.6, -0.3, -0.5), Lanes4.Of(-5));
+            1, Of(-0.3, -0.6, -0.3, -0.5), -5, Of(-0.3, -0.6, -0.3, -0.5), -5);
         Assert.Equal([true, false, true, false], [.. Enumerable.Range(0, 4).Select(i => double.IsNaN(above[i]))]);
     }
 

@@ -50,7 +50,7 @@ public sealed class IntegratorTests
 
         // The hold-off with next to no sink is level flight.
         AirForces<ScalarLane> air = new(a / input.Mass, b / input.Mass / StandardConstants.Gravity / StandardConstants.Gravity, 1e5, 2 / input.Span, default, default);
-        HoldOffStage<ScalarLane> stage = new(air, 0, 1e-12, 2, 0.4, to * to / StandardConstants.Gravity);
+        PathStage<ScalarLane> stage = new(air, 0, 1e-12, 0.4, to * to / StandardConstants.Gravity, 2);
         StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Motion = new(from), Open = ScalarLane.True };
         StageIntegrator.Fly(ref stage, new Timetable<ScalarLane>(0, 0, default), 100, 1, 0.05, 1e-11, ref state);
         Assert.Equal(to, state.Motion.Speed.Value, 1e-8);
@@ -63,20 +63,19 @@ public sealed class IntegratorTests
         {
             double expected = DragLaws.GroundEffect(height, span);
             Assert.Equal(expected, LaneLaws.GroundEffect<ScalarLane>(2 * height / span).Value, 1e-14);
-            Assert.Equal(expected, LaneLaws.GroundEffect(Lanes4.Of(2 * height / span))[3], 1e-14);
+            Assert.Equal(expected, LaneLaws.GroundEffect<Lanes4>(2 * height / span)[3], 1e-14);
         });
 
     [Fact]
-    public void DragPerMass_InLanes_IsTheScalarLaw() =>
+    public void Drag_InLanes_IsTheScalarLaw() =>
         LandingGenerators.Any.Sample(input =>
         {
             double half = 0.5 * input.Density * input.WingArea, v = input.ThresholdSpeed, lift = 0.9 * StandardConstants.Gravity;
             double induced = DragLaws.InducedFactor(input.Oswald, input.Span * input.Span / input.WingArea);
             double coefficient = lift * input.Mass / (half * v * v);
             double expected = half * v * v * DragLaws.Coefficient(input.ZeroLiftDrag, induced, coefficient, 0.8) / input.Mass;
-            double actual = LaneLaws.DragPerMass<ScalarLane>(
-                half * input.ZeroLiftDrag / input.Mass, 0.8 * induced * input.Mass / half, v * v, lift / v).Value;
-            Assert.Equal(expected, actual, 1e-12);
+            AirForces<ScalarLane> air = new(half * input.ZeroLiftDrag / input.Mass, induced * input.Mass / half, 0, 0, default, default);
+            Assert.Equal(expected, air.Drag(0.8, v * v, lift / v).Value, 1e-12);
         });
 
     [Fact]
@@ -115,8 +114,6 @@ public sealed class IntegratorTests
     private struct CosineStage : IStage<ScalarLane, PathMotion<ScalarLane>>
     {
         private AtNodes<double> _cosine;
-
-        public static bool HasEnd => false;
 
         public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
         {

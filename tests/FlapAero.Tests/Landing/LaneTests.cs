@@ -30,10 +30,10 @@ public sealed class LaneTests
     [Fact]
     public void Any_OneLaneOfFour_IsEnough()
     {
-        Lanes4 one = Lanes4.Less(Column<Lanes4>(0, 0), Lanes4.Of(-1));
+        Lanes4 one = Lanes4.Less(Column<Lanes4>(0, 0), -1);
         Assert.Equal([false, true, false, false], [.. Enumerable.Range(0, Rows).Select(i => double.IsNaN(one[i]))]);
         Assert.True(Lanes4.Any(one));
-        Assert.False(Lanes4.Any(Lanes4.Less(Column<Lanes4>(0, 0), Lanes4.Of(-2))));
+        Assert.False(Lanes4.Any(Lanes4.Less(Column<Lanes4>(0, 0), -2)));
         Assert.True(ScalarLane.Any(ScalarLane.True));
         Assert.False(ScalarLane.Any(0));
     }
@@ -60,7 +60,7 @@ public sealed class LaneTests
                 Assert.Equal(Math.Abs(x), T.Abs(a)[i]);
                 Assert.Equal(Math.Min(x, y), T.Min(a, b)[i]);
                 Assert.Equal(Math.Max(x, y), T.Max(a, b)[i]);
-                Assert.Equal(7, T.Of(7)[i]);
+                Assert.Equal(7, ((T)7)[i]);
             }
         }
     }
@@ -70,8 +70,8 @@ public sealed class LaneTests
     {
         for (int first = 0; first < Rows; first += T.Count)
         {
-            T a = Column<T>(first, 0), b = Column<T>(first, 1), none = T.Of(0), all = ~none;
-            T less = T.Less(a, b), positive = T.Less(T.Of(0), a);
+            T a = Column<T>(first, 0), b = Column<T>(first, 1), none = 0, all = ~none;
+            T less = T.Less(a, b), positive = T.Less(0, a);
             for (int i = 0; i < T.Count; i++)
             {
                 double x = Table[3 * (first + i)], y = Table[3 * (first + i) + 1];

@@ -16,25 +16,23 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 {
     private readonly T[] _at = new T[Dop853.Nodes];
 
-    public static bool HasEnd => true;
-
     public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment) => count.Prepared(times.Length);
 
     public PathMotion<T> Rates(int node, PathMotion<T> motion)
     {
         _at[node] = motion.Speed;
-        return new(T.Of(0) - rate * motion.Speed);
+        return new(0 - rate * motion.Speed);
     }
 
     public T GroundSpeed(int node) => _at[node];
 
     public T End(int node, in PathMotion<T> motion) => end - motion.Speed;
 
-    public T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => T.Of(0) - rates.Speed;
+    public T EndRate(int node, in PathMotion<T> motion, in PathMotion<T> rates) => 0 - rates.Speed;
 
     public T EndSize(in PathMotion<T> motion) => motion.Speed;
 
-    public T Sound(int node, in PathMotion<T> motion) => ~T.Of(0);
+    public T Sound(int node, in PathMotion<T> motion) => ~(T)0;
 
     public T Share(in PathMotion<T> error, in PathMotion<T> motion) => T.Abs(error.Speed) / motion.Speed;
 }
@@ -43,8 +41,6 @@ internal readonly struct DecayStage<T>(T rate, T end, Count count) : IStage<T, P
 internal readonly struct SineStage(double end, double frequency, Count count) : IStage<ScalarLane, PathMotion<ScalarLane>>
 {
     private readonly double[] _rates = new double[Dop853.Nodes];
-
-    public static bool HasEnd => true;
 
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
@@ -73,8 +69,6 @@ internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMot
 {
     private readonly double[] _closed = new double[Dop853.Nodes];
 
-    public static bool HasEnd => false;
-
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {
         for (int i = 0; i < times.Length; i++)
@@ -100,23 +94,21 @@ internal readonly struct ThrottleStage(Count count) : IStage<ScalarLane, PathMot
 /// <summary>V falls evenly, in a law that is meant for V above zero.</summary>
 internal readonly struct CollapseStage(Lanes4 slope) : IStage<Lanes4, PathMotion<Lanes4>>
 {
-    public static bool HasEnd => true;
-
     public void Prepare(ReadOnlySpan<Lanes4> times, in Segment<Lanes4> segment)
     {
     }
 
-    public PathMotion<Lanes4> Rates(int node, PathMotion<Lanes4> motion) => new(Lanes4.Of(0) - slope);
+    public PathMotion<Lanes4> Rates(int node, PathMotion<Lanes4> motion) => new(0 - slope);
 
-    public Lanes4 GroundSpeed(int node) => Lanes4.Of(1);
+    public Lanes4 GroundSpeed(int node) => 1;
 
-    public Lanes4 End(int node, in PathMotion<Lanes4> motion) => Lanes4.Of(-1);
+    public Lanes4 End(int node, in PathMotion<Lanes4> motion) => -1;
 
-    public Lanes4 EndRate(int node, in PathMotion<Lanes4> motion, in PathMotion<Lanes4> rates) => Lanes4.Of(0);
+    public Lanes4 EndRate(int node, in PathMotion<Lanes4> motion, in PathMotion<Lanes4> rates) => 0;
 
-    public Lanes4 EndSize(in PathMotion<Lanes4> motion) => Lanes4.Of(1);
+    public Lanes4 EndSize(in PathMotion<Lanes4> motion) => 1;
 
-    public Lanes4 Sound(int node, in PathMotion<Lanes4> motion) => Lanes4.Less(Lanes4.Of(0), motion.Speed);
+    public Lanes4 Sound(int node, in PathMotion<Lanes4> motion) => Lanes4.Less(0, motion.Speed);
 
     public Lanes4 Share(in PathMotion<Lanes4> error, in PathMotion<Lanes4> motion) => Lanes4.Abs(error.Speed);
 }
@@ -127,8 +119,6 @@ internal readonly struct Counted<TStage>(TStage stage, Count count) : IStage<Sca
 {
     // In an array, so that what the stage keeps at its nodes is kept.
     private readonly TStage[] _stage = [stage];
-
-    public static bool HasEnd => TStage.HasEnd;
 
     public void Prepare(ReadOnlySpan<ScalarLane> times, in Segment<ScalarLane> segment)
     {

@@ -29,10 +29,10 @@ public sealed class StageIntegratorTests
     {
         // The third is closed from the start, the fourth runs out of time first.
         double[] rates = [0.5, 2, 1, 0.1];
-        Lanes4 rate = Lanes4.Gather(rates, 0, 1), open = Lanes4.Less(Lanes4.Of(0), Lanes4.Gather([1, 1, -1, 1], 0, 1));
-        StageState<Lanes4, PathMotion<Lanes4>> state = new() { Motion = new(Lanes4.Of(10)), Open = open };
-        DecayStage<Lanes4> stage = new(rate, Lanes4.Of(4), new());
-        StageIntegrator.Fly(ref stage, Forever(), Lanes4.Gather([9, 9, 9, 3], 0, 1), Lanes4.Of(1), Lanes4.Of(0.01), 1e-12, ref state);
+        Lanes4 rate = Lanes4.Gather(rates, 0, 1), open = Lanes4.Less(0, Lanes4.Gather([1, 1, -1, 1], 0, 1));
+        StageState<Lanes4, PathMotion<Lanes4>> state = new() { Motion = new(10), Open = open };
+        DecayStage<Lanes4> stage = new(rate, 4, new());
+        StageIntegrator.Fly(ref stage, Forever(), Lanes4.Gather([9, 9, 9, 3], 0, 1), 1, 0.01, 1e-12, ref state);
         Assert.Equal(Math.Log(2.5) / 0.5, state.Time[0], 1e-10);
         Assert.Equal(Math.Log(2.5) / 2, state.Time[1], 1e-10);
         Assert.Equal((0, 10, 0), (state.Time[2], state.Motion.Speed[2], state.Distance[2]));
@@ -121,8 +121,8 @@ public sealed class StageIntegratorTests
     {
         Lanes4 slope = Lanes4.Gather([1, 0.001, 2, 0.002], 0, 1);
         CollapseStage stage = new(slope);
-        StageState<Lanes4, PathMotion<Lanes4>> state = new() { Motion = new(Lanes4.Of(1)), Open = ~Lanes4.Of(0) };
-        StageIntegrator.Fly(ref stage, Forever(), Lanes4.Of(5), Lanes4.Of(0.7), Lanes4.Of(0), 1e-9, ref state);
+        StageState<Lanes4, PathMotion<Lanes4>> state = new() { Motion = new(1), Open = ~(Lanes4)0 };
+        StageIntegrator.Fly(ref stage, Forever(), 5, 0.7, 0, 1e-9, ref state);
         Assert.Equal([true, false, true, false], Mask(state.Stuck));
         Assert.Equal([true, true, true, true], Mask(state.Open));
         Assert.Equal(1, state.Time[0], 1e-9);
@@ -180,7 +180,7 @@ public sealed class StageIntegratorTests
             ApproachPath<ScalarLane> path = new([landing.Input]);
             LandingOutcome outcome = LandingSolver.Solve(landing.Input);
             Count count = new();
-            Counted<HoldOffStage<ScalarLane>> stage = new(path.HoldOff, count);
+            Counted<PathStage<ScalarLane>> stage = new(path.HoldOff, count);
             StageState<ScalarLane, PathMotion<ScalarLane>> state = new()
             {
                 Time = outcome.FlareStartTime,
@@ -204,7 +204,7 @@ public sealed class StageIntegratorTests
         return state;
     }
 
-    private static Timetable<Lanes4> Forever() => new(Lanes4.Of(double.PositiveInfinity), Lanes4.Of(0), default);
+    private static Timetable<Lanes4> Forever() => new(double.PositiveInfinity, 0, default);
 
     private static bool[] Mask(Lanes4 mask) => [.. Enumerable.Range(0, 4).Select(i => double.IsNaN(mask[i]))];
 }

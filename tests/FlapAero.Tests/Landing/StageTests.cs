@@ -39,16 +39,15 @@ public sealed class StageTests
     public void Approach_AtAMoment_ObeysTheTextbook(bool windy)
     {
         Flight at = new(windy);
-        ApproachStage<ScalarLane> stage = at.Path.Approach;
+        PathStage<ScalarLane> stage = at.Path.Approach;
         stage.Prepare(UpTo(3, Time), Closing);
         double height = at.Input.ThresholdHeight - at.Sink * Time;
-        Assert.Equal(height, stage.Height(Time).Value, 1e-12);
-        Assert.Equal(at.Accelerates(height, at.Sink, at.Book.Lift(Speed, at.Sink), Time), stage.Rates(3, new(Speed)).Speed.Value, at.Near);
+        double lift = at.Book.Lift(Speed, at.Sink);
+        Assert.Equal(at.Sink, stage.Sink(Time).Value, 1e-12);
+        Assert.Equal(height, stage.Height(Time, at.Sink).Value, 1e-12);
+        Assert.Equal(at.Accelerates(height, at.Sink, lift, Time), stage.Rates(3, new(Speed)).Speed.Value, at.Near);
         Assert.Equal(Math.Sqrt(Speed * Speed - at.Sink * at.Sink) - at.Wind(height, Time), stage.GroundSpeed(3).Value, 1e-12);
-        Assert.False(ApproachStage<ScalarLane>.HasEnd);
-        Assert.True(stage.End(3, new(Speed)).Value < 0);
-        Assert.Equal(0, stage.EndRate(3, new(Speed), new(1)).Value);
-        AssertOnPath(stage, 3, at.Sink);
+        AssertOnPath(at, stage, 3, lift);
     }
 
     [Theory, InlineData(false), InlineData(true)]
@@ -56,27 +55,24 @@ public sealed class StageTests
     {
         Flight at = new(windy);
         LandingInput input = at.Input;
-        HoldOffStage<ScalarLane> stage = at.Path.HoldOff;
+        PathStage<ScalarLane> stage = at.Path.HoldOff;
         double start = (input.ThresholdHeight - input.HoldOffHeight - at.Sink * input.FlareTimeConstant) / at.Sink, time = start + 1.3;
         stage.Prepare(UpTo(4, time), Closing);
         // h − h_h and the sink both die away over τ.
         double sink = at.Sink * Math.Exp(-1.3 / input.FlareTimeConstant), height = input.HoldOffHeight + sink * input.FlareTimeConstant;
         Assert.Equal(sink, stage.Sink(time).Value, 1e-12);
-        Assert.Equal(height, stage.Height(sink).Value, 1e-12);
+        Assert.Equal(height, stage.Height(time, sink).Value, 1e-12);
         double lift = at.Book.Lift(Speed, sink, sink / input.FlareTimeConstant);
         Assert.Equal(at.Accelerates(height, sink, lift, time), stage.Rates(4, new(Speed)).Speed.Value, at.Near);
         Assert.Equal(Math.Sqrt(Speed * Speed - sink * sink) - at.Wind(height, time), stage.GroundSpeed(4).Value, 1e-12);
-        Assert.True(HoldOffStage<ScalarLane>.HasEnd);
-        AssertOnPath(stage, 4, at.Sink);
-        double share = lift / at.Book.Dynamic(Speed) / (input.TouchdownLiftFraction * input.MaximumLift);
-        Assert.Equal((share - 1) * Speed * Speed, stage.End(4, new(Speed)).Value, 1e-9);
+        AssertOnPath(at, stage, 4, lift);
     }
 
     [Theory, InlineData(false), InlineData(true)]
     public void HoldOff_EndRate_IsHowFastTheEndGrows(bool windy)
     {
         Flight at = new(windy);
-        HoldOffStage<ScalarLane> stage = at.Path.HoldOff;
+        PathStage<ScalarLane> stage = at.Path.HoldOff;
         double time = at.Path.FlareStart.Value + 0.2;
         const double later = 1e-5;
         stage.Prepare([time, time - later, time + later], Closing);
@@ -91,7 +87,7 @@ public sealed class StageTests
     public void HoldOff_SinkAboveTheAirspeed_StaysANumber()
     {
         Flight at = new(false);
-        HoldOffStage<ScalarLane> stage = at.Path.HoldOff;
+        PathStage<ScalarLane> stage = at.Path.HoldOff;
         stage.Prepare(UpTo(0, at.Path.FlareStart), Closing);
         double slow = 0.5 * at.Sink;
         Assert.Equal(-3.1, (stage.Rates(0, new(slow)).Speed.Value, stage.GroundSpeed(0).Value).Item2, 1e-9);
@@ -116,7 +112,6 @@ public sealed class StageTests
         Assert.Equal(((lift - at.Book.Weight * Math.Cos(angle)) / input.Mass - wind * Math.Sin(angle)) / Speed, rates.Angle.Value, at.Near);
         Assert.Equal(-sink, rates.Height.Value, 1e-12);
         Assert.Equal(Speed * Math.Cos(angle) - at.Wind(height, Time), stage.GroundSpeed(2).Value, 1e-12);
-        Assert.True(SettlingStage<ScalarLane>.HasEnd);
         Assert.Equal(-height, stage.End(2, new(Speed, angle, height)).Value);
         Assert.Equal(-rates.Height.Value, stage.EndRate(2, new(Speed, angle, height), rates).Value);
         Assert.True(ScalarLane.Any(stage.Sound(2, new(0.1, angle, height))));
@@ -168,7 +163,6 @@ public sealed class StageTests
         // With the nose still up the aeroplane must roll on while a gust blows.
         Assert.Equal(!windy || ground > 0, ScalarLane.Any(stage.Sound(5, new(ground))));
         Assert.Equal(0.3 / (1 + Math.Abs(ground)), stage.Share(new(-0.3), new(ground)).Value, 1e-15);
-        Assert.True(RollStage.HasEnd);
     }
 
     [Fact]
@@ -202,12 +196,13 @@ public sealed class StageTests
 
     private static double Law(double height) => 6 * Math.Pow(height / 10, 0.25);
 
-    // What stages 1 and 3 share: the airspeed must make the sink rate, and an error counts as a share of it.
-    private static void AssertOnPath<TStage>(TStage stage, int node, double sink)
-        where TStage : struct, IStage<ScalarLane, PathMotion<ScalarLane>>
+    // The lift that is left to the touchdown's; the airspeed must make the sink rate, and an error counts as a share of it.
+    private static void AssertOnPath(Flight at, PathStage<ScalarLane> stage, int node, double lift)
     {
+        double share = lift / at.Book.Dynamic(Speed) / (at.Input.TouchdownLiftFraction * at.Input.MaximumLift);
+        Assert.Equal((share - 1) * Speed * Speed, stage.End(node, new(Speed)).Value, 1e-9);
         Assert.Equal(0.1, stage.Share(new(-2.73), new(Speed)).Value, 1e-12);
-        Assert.True(ScalarLane.Any(stage.Sound(node, new(sink + 0.01))));
+        Assert.True(ScalarLane.Any(stage.Sound(node, new(at.Sink + 0.01))));
         Assert.False(ScalarLane.Any(stage.Sound(node, new(0.3))));
     }
 

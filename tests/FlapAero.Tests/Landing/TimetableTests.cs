@@ -53,7 +53,7 @@ public sealed class TimetableTests
     [Fact]
     public void At_FourLanes_IsEachLanesOwnSegment()
     {
-        Timetable<Lanes4> timetable = new(Lanes4.Of(10), Lanes4.Of(4), default);
+        Timetable<Lanes4> timetable = new(10, 4, default);
         Lanes4 time = Lanes4.Gather([3, 12, 14, 50], 0, 1), closed = timetable.At(time).Closed(time);
         Assert.Equal([0, 0.5, 1, 1], [.. Enumerable.Range(0, 4).Select(i => closed[i])]);
     }

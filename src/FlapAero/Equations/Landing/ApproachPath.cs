@@ -9,10 +9,8 @@ internal readonly struct ApproachPath<T>
     private readonly T _mass;
     private readonly T _thresholdHeight;
     private readonly T _squareLift;
-    private readonly T _sink;
     private readonly T _holdOffHeight;
     private readonly T _slip;
-    private readonly AirForces<T> _forces;
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -28,7 +26,7 @@ internal readonly struct ApproachPath<T>
             headwind, inputs[LandingVariable.GustChange], inputs[LandingVariable.GustStart], inputs[LandingVariable.GustLength], profile);
         AirForces<T> gliding = new(
             half * inputs[LandingVariable.ZeroLiftDragCoefficient] / _mass, induced * _mass / half, inputs[LandingVariable.WingHeight],
-            T.Of(2) / span, default, wind);
+            2 / span, default, wind);
         _thresholdHeight = inputs[LandingVariable.ThresholdHeight];
         ThresholdSpeed = inputs[LandingVariable.ThresholdSpeed];
         TimeConstant = inputs[LandingVariable.FlareTimeConstant];
@@ -36,14 +34,15 @@ internal readonly struct ApproachPath<T>
         TouchdownLift = inputs[LandingVariable.TouchdownLiftFraction] * inputs[LandingVariable.MaximumLiftCoefficient];
         _squareLift = _mass / (half * TouchdownLift);
 
-        _sink = SinkRate(Math.PI / 180 * inputs[LandingVariable.PathAngle], ThresholdSpeed, headwind);
-        FlareHeight = T.Fused(_sink, TimeConstant, _holdOffHeight);
-        FlareStart = (_thresholdHeight - FlareHeight) / _sink;
+        Sink = SinkRate(Math.PI / 180 * inputs[LandingVariable.PathAngle], ThresholdSpeed, headwind);
+        FlareHeight = T.Fused(Sink, TimeConstant, _holdOffHeight);
+        FlareStart = (_thresholdHeight - FlareHeight) / Sink;
         _slip = half * inputs[LandingVariable.SlipDragCoefficient] / _mass;
-        T balance = Balance(gliding.WithoutGust.Slipping(_slip));
-        _forces = gliding.With(new(
+        T balance = Balance(gliding.Slipping(_slip) with { Wind = wind.WithoutGust() });
+        ThrustLaw<T> thrust = new(
             balance, inputs[LandingVariable.IdleThrust] / _mass, inputs[LandingVariable.IdleThrustSlope] / _mass,
-            inputs[LandingVariable.IdleThrustCurvature] / _mass));
+            inputs[LandingVariable.IdleThrustCurvature] / _mass);
+        Forces = gliding with { Thrust = thrust };
         Timetable = new(CutTime(inputs[LandingVariable.PowerCutHeight]), inputs[LandingVariable.PowerCutTime], wind);
     }
 
@@ -53,32 +52,31 @@ internal readonly struct ApproachPath<T>
 
     public T TouchdownLift { get; }
 
+    /// <summary>s, the sink rate of the approach.</summary>
+    public T Sink { get; }
+
     public T FlareHeight { get; }
 
     public T FlareStart { get; }
 
     public Timetable<T> Timetable { get; }
 
-    public ThrustLaw<T> Thrust => _forces.Thrust;
+    public AirForces<T> Forces { get; }
+
+    public ThrustLaw<T> Thrust => Forces.Thrust;
 
     /// <summary>A slip ends where the round-out begins.</summary>
-    public ApproachStage<T> Approach => new(_forces.Slipping(_slip), _sink, _thresholdHeight);
+    public PathStage<T> Approach => new(Forces.Slipping(_slip), 0, Sink, _thresholdHeight, _squareLift);
 
-    public HoldOffStage<T> HoldOff => new(_forces, FlareStart, _sink, TimeConstant, _holdOffHeight, _squareLift);
+    public PathStage<T> HoldOff => new(Forces, FlareStart, Sink, _holdOffHeight, _squareLift, TimeConstant);
 
-    public SettlingStage<T> Settling => new(_forces, _squareLift, _sink / ThresholdSpeed, _holdOffHeight);
+    public SettlingStage<T> Settling => new(Forces, _squareLift, Sink / ThresholdSpeed, _holdOffHeight);
 
-    /// <summary>What acts in the air.</summary>
-    public AirForces<T> Forces => _forces;
-
-    /// <summary>s, the sink rate of the approach.</summary>
-    public T Sink => _sink;
-
-    /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="HoldOffStage{T}.End"/> has it.</summary>
-    public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, _sink, _sink / TimeConstant, _squareLift);
+    /// <summary>How far C_L just after the round-out begins is below the touchdown lift, as <see cref="PathStage{T}.End"/> has it.</summary>
+    public T LiftLeftAtFlare(T speed) => PathLaws.LiftLeft(speed, Sink, Sink / TimeConstant, _squareLift);
 
     /// <summary>C_L just after the round-out begins, m ḧ included.</summary>
-    public T LiftAtFlare(T speed) => LiftCoefficient(speed, _sink, _sink / TimeConstant);
+    public T LiftAtFlare(T speed) => LiftCoefficient(speed, Sink, Sink / TimeConstant);
 
     /// <summary>C_L on a path of a sink rate and a ḧ.</summary>
     public T LiftCoefficient(T speed, T sink, T extraLift) =>
@@ -106,18 +104,18 @@ internal readonly struct ApproachPath<T>
         stage.Prepare([time], Timetable.At(time));
         FreeMotion<T> rates = stage.Rates(0, motion);
         T climb = rates.Height, curve = motion.Speed * rates.Angle;
-        T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, T.Of(0.05));
-        T guess = T.Of(1.5);
+        T jerk = T.Max(-2 * StandardConstants.Gravity * rates.Speed / motion.Speed, 0.05);
+        T guess = 1.5;
         for (int i = 0; i < 4; i++)
         {
             T height = motion.Height + guess * (climb + guess * (0.5 * curve - 1.0 / 6 * guess * jerk));
             T slope = climb + guess * (curve - 0.5 * guess * jerk);
-            guess = T.Max(T.Of(0.2), T.Min(guess - height / T.Min(slope, T.Of(-0.1)), T.Of(6)));
+            guess = T.Max(0.2, T.Min(guess - height / T.Min(slope, -0.1), 6));
         }
 
         // From high up the ground effect grows from nothing to most of itself on the way: more than one step should see of it.
         // Otherwise a little short: what is left then costs less than a step that is too long.
-        return T.Select(T.Less(2 * _forces.Wing(T.Of(0)), motion.Height), T.Of(0.6), T.Of(0.95)) * guess;
+        return T.Select(T.Less(2 * Forces.Wing(0), motion.Height), 0.6, 0.95) * guess;
     }
 
     /// <summary>The values before the first step, and the landings that are refused on them.</summary>
@@ -126,18 +124,14 @@ internal readonly struct ApproachPath<T>
     public T Begin(Span<LandingOutcome> outcomes)
     {
         T tooHigh = ~T.Less(FlareHeight, _thresholdHeight);
-        T idle = Thrust.Idle(ThresholdSpeed);
+        T idle = Thrust.Idle(ThresholdSpeed), thrust = Thrust.Approach * _mass;
         T tooSteep = T.Less(Thrust.Approach, idle);
         for (int i = 0; i < T.Count; i++)
-        {
-            outcomes[i].ApproachThrust = Thrust.Approach[i] * _mass[i];
-            outcomes[i].FlareHeight = FlareHeight[i];
-            if (double.IsNaN(tooHigh[i]))
-                outcomes[i].Refuse(LandingRefusal.RoundOutAboveThresholdHeight, FlareHeight[i], _thresholdHeight[i]);
-            else if (double.IsNaN(tooSteep[i]))
-                outcomes[i].Refuse(LandingRefusal.PathSteeperThanIdleGlide, outcomes[i].ApproachThrust, idle[i] * _mass[i]);
-        }
-
+            (outcomes[i].ApproachThrust, outcomes[i].FlareHeight) = (thrust[i], FlareHeight[i]);
+        LandingOutcome.Refuse(
+            outcomes, tooSteep & ~tooHigh, LandingRefusal.PathSteeperThanIdleGlide, thrust, idle * _mass);
+        LandingOutcome.Refuse(
+            outcomes, tooHigh, LandingRefusal.RoundOutAboveThresholdHeight, FlareHeight, _thresholdHeight);
         return ~(tooHigh | tooSteep);
     }
 
@@ -148,10 +142,10 @@ internal readonly struct ApproachPath<T>
     private T CutTime(T cutHeight)
     {
         T above = cutHeight - _holdOffHeight;
-        T approaching = (_thresholdHeight - cutHeight) / _sink;
-        T roundingOut = FlareStart + TimeConstant * T.Log(_sink * TimeConstant / T.Max(above, T.Of(double.Epsilon)));
-        T time = T.Select(T.Less(cutHeight, FlareHeight), roundingOut, T.Max(approaching, T.Of(0)));
-        return T.Select(T.Less(T.Of(0), above), time, T.Of(double.PositiveInfinity));
+        T approaching = (_thresholdHeight - cutHeight) / Sink;
+        T roundingOut = FlareStart + TimeConstant * T.Log(Sink * TimeConstant / T.Max(above, double.Epsilon));
+        T time = T.Select(T.Less(cutHeight, FlareHeight), roundingOut, T.Max(approaching, 0));
+        return T.Select(T.Less(0, above), time, double.PositiveInfinity);
     }
 
     /// <summary>s = k [√(V² (1 + k²) − w² k²) − w]/(1 + k²), k the tangent of the path's angle over the ground.</summary>
@@ -160,7 +154,7 @@ internal readonly struct ApproachPath<T>
     {
         (T sine, T cosine) = LaneAngles.SinCos(angle);
         T slope = sine / cosine;
-        T secant = T.Fused(slope, slope, T.Of(1));
+        T secant = T.Fused(slope, slope, 1);
         T root = T.Sqrt(speed * speed * secant - headwind * headwind * slope * slope);
         return slope * (root - headwind) / secant;
     }
@@ -171,9 +165,9 @@ internal readonly struct ApproachPath<T>
     /// </summary>
     private T Balance(AirForces<T> gliding)
     {
-        ApproachStage<T> stage = new(gliding, _sink, _thresholdHeight);
-        stage.Prepare([T.Of(0)], default);
-        return T.Of(0) - stage.Rates(0, new(ThresholdSpeed)).Speed;
+        PathStage<T> stage = new(gliding, 0, Sink, _thresholdHeight, _squareLift);
+        stage.Prepare([0], default);
+        return 0 - stage.Rates(0, new(ThresholdSpeed)).Speed;
     }
 
     private readonly ref struct Inputs(ReadOnlySpan<double> rows)

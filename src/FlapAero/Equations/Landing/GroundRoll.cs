@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 namespace FlapAero.Equations;
 
 /// <summary>Stages 5 and 6, one landing at a time: integrated while throttle or wind still change, in closed form after that.</summary>
-internal readonly struct GroundRoll
+internal readonly struct GroundRoll(
+    LandingInput input, ThrustLaw<ScalarLane> thrust, WindField<ScalarLane> wind, Timetable<ScalarLane> timetable,
+    double tolerance)
 {
     private const double LongestStage = 300;
 
@@ -13,21 +15,11 @@ internal readonly struct GroundRoll
     /// <summary>Window of <see cref="StageIntegrator"/>: Newton's last steps on a roll may be this long, s.</summary>
     private const double Window = 0.05;
 
-    private readonly LandingInput _input;
-    private readonly ThrustLaw<ScalarLane> _thrust;
-    private readonly WindField<ScalarLane> _wind;
-    private readonly Timetable<ScalarLane> _timetable;
-    private readonly double _tolerance;
-
-    public GroundRoll(
-        in LandingInput input, ThrustLaw<ScalarLane> thrust, WindField<ScalarLane> wind, Timetable<ScalarLane> timetable, double tolerance) =>
-        (_input, _thrust, _wind, _timetable, _tolerance) = (input, thrust, wind, timetable, tolerance);
-
     /// <summary>Stage 5, to the airspeed at which the nose comes down.</summary>
-    public RollStage NoseHigh(double? lowered) => new(_input, _input.NoseHighLift, _input.RollingFriction, _thrust, _wind, lowered);
+    public RollStage NoseHigh(double? lowered) => new(input, input.NoseHighLift, input.RollingFriction, thrust, wind, lowered);
 
     /// <summary>Stage 6, to the stop.</summary>
-    public RollStage Braking => new(_input, _input.LevelLift, _input.BrakingFriction, _thrust, _wind, null);
+    public RollStage Braking => new(input, input.LevelLift, input.BrakingFriction, thrust, wind, null);
 
     /// <summary>Rolls from the touchdown in <paramref name="outcome"/> to the stop, or to a refusal.</summary>
     /// <param name="levelSpeed">V cos γ at the touchdown.</param>
@@ -37,15 +29,15 @@ internal readonly struct GroundRoll
     public void Run(double levelSpeed, bool brakesFromTouchdown, ref LandingOutcome outcome)
     {
         RollStage braking = Braking;
-        double wind = braking.Headwind(outcome.TouchdownTime);
-        RollState state = new(outcome.TouchdownTime, levelSpeed - wind, outcome.TouchdownDistance);
+        double touchdownWind = braking.Headwind(outcome.TouchdownTime);
+        RollState state = new(outcome.TouchdownTime, levelSpeed - touchdownWind, outcome.TouchdownDistance);
         if (!brakesFromTouchdown)
         {
-            double lowered = _input.NoseLowerSpeedFraction * outcome.TouchdownSpeed;
+            double lowered = input.NoseLowerSpeedFraction * outcome.TouchdownSpeed;
             RollStage noseHigh = NoseHigh(lowered);
-            if (!(lowered > Math.Max(wind, 0)))
+            if (!(lowered > Math.Max(touchdownWind, 0)))
             {
-                outcome.Refuse(LandingRefusal.StopsBeforeNoseLowers, lowered, Math.Max(wind, 0));
+                outcome.Refuse(LandingRefusal.StopsBeforeNoseLowers, lowered, Math.Max(touchdownWind, 0));
                 return;
             }
 
@@ -75,10 +67,10 @@ internal readonly struct GroundRoll
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Slow(in RollStage stage, ref RollState state)
     {
-        double latest = state.Time + LongestStage, gust = _wind.Settled.Value;
+        double latest = state.Time + LongestStage, gust = wind.Settled.Value;
         // A throttle that is never closed changes nothing.
-        bool closes = double.IsFinite(_timetable.Settled.Value);
-        double settled = closes ? Math.Max(_timetable.Settled.Value, gust) : gust;
+        bool closes = double.IsFinite(timetable.Settled.Value);
+        double settled = closes ? Math.Max(timetable.Settled.Value, gust) : gust;
         return (!(state.Time < settled) || WhileChanging(stage, settled, gust, latest, ref state))
             && InClosedForm(stage, closes ? 1 : 0, latest, ref state);
     }
@@ -106,7 +98,7 @@ internal readonly struct GroundRoll
             Distance = state.Distance,
             Open = ScalarLane.True,
         };
-        StageIntegrator.Fly(ref stage, _timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * _tolerance, ref flown);
+        StageIntegrator.Fly(ref stage, timetable, Math.Min(settled, latest), 2, Window, KinkTolerance * tolerance, ref flown);
         bool slowed = !ScalarLane.Any(flown.Open);
         double time = flown.Time.Value;
         state = new(

@@ -15,12 +15,12 @@ internal static class Hermite
         where T : unmanaged, ILanes<T>
     {
         (T linear, T square, T cubic) = Coefficients(size, startValue, startSlope, endValue, endSlope);
-        T low = T.Of(0), high = T.Of(1), lowValue = startValue, highValue = endValue;
+        T low = 0, high = 1, lowValue = startValue, highValue = endValue;
         for (int i = 0; i < 6; i++)
         {
             T middle = low - lowValue * (high - low) / (highValue - lowValue);
             T value = Value(middle, startValue, linear, square, cubic);
-            T below = T.Less(value, T.Of(0));
+            T below = T.Less(value, 0);
             lowValue = T.Select(below, value, 0.5 * lowValue);
             highValue = T.Select(below, 0.5 * highValue, value);
             low = T.Select(below, middle, low);
@@ -28,7 +28,7 @@ internal static class Hermite
         }
 
         T root = low - lowValue * (high - low) / (highValue - lowValue);
-        return size * T.Max(T.Of(0.02), T.Min(root, T.Of(0.98)));
+        return size * T.Max(0.02, T.Min(root, 0.98));
     }
 
     /// <summary>The mask of lanes whose cubic is above zero somewhere on the way, both ends being below.</summary>
@@ -37,9 +37,9 @@ internal static class Hermite
         where T : unmanaged, ILanes<T>
     {
         (T linear, T square, T cubic) = Coefficients(size, startValue, startSlope, endValue, endSlope);
-        T above = T.Of(0);
+        T above = 0;
         for (int i = 1; i < 16; i++)
-            above |= T.Less(T.Of(0), Value(T.Of(i / 16.0), startValue, linear, square, cubic));
+            above |= T.Less(0, Value(i / 16.0, startValue, linear, square, cubic));
         return above;
     }
 

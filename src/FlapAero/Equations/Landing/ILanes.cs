@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace FlapAero.Equations;
 
 /// <summary>
@@ -5,26 +7,19 @@ namespace FlapAero.Equations;
 /// one landing and a scatter of thousands run the same equations. Comparisons give masks: all bits set is true.
 /// </summary>
 internal interface ILanes<T>
+    : IAdditionOperators<T, T, T>, ISubtractionOperators<T, T, T>,
+        IMultiplyOperators<T, T, T>, IDivisionOperators<T, T, T>
     where T : unmanaged, ILanes<T>
 {
     static abstract int Count { get; }
 
     double this[int lane] { get; }
 
-    static abstract T Of(double value);
+    /// <summary>The same number in every lane.</summary>
+    static abstract implicit operator T(double value);
 
     /// <summary>Column <paramref name="column"/> of <see cref="Count"/> rows.</summary>
     static abstract T Gather(ReadOnlySpan<double> rows, int column, int rowLength);
-
-    static abstract T operator +(T a, T b);
-
-    static abstract T operator -(T a, T b);
-
-    static abstract T operator *(T a, T b);
-
-    static abstract T operator /(T a, T b);
-
-    static abstract T operator *(double a, T b);
 
     static abstract T operator &(T a, T b);
 

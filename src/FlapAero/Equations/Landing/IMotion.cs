@@ -22,16 +22,14 @@ internal interface IMotion<TSelf, T>
 }
 
 /// <summary>A path that is known: only the airspeed moves.</summary>
-internal readonly struct PathMotion<T>(T speed) : IMotion<PathMotion<T>, T>
+internal readonly record struct PathMotion<T>(T Speed) : IMotion<PathMotion<T>, T>
     where T : unmanaged, ILanes<T>
 {
-    public readonly T Speed = speed;
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PathMotion<T> Plus(T factor, in PathMotion<T> rate) => new(T.Fused(factor, rate.Speed, Speed));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public PathMotion<T> Plus(double coefficient, in PathMotion<T> rate) => new(T.Fused(T.Of(coefficient), rate.Speed, Speed));
+    public PathMotion<T> Plus(double coefficient, in PathMotion<T> rate) => new(T.Fused(coefficient, rate.Speed, Speed));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PathMotion<T> Times(double coefficient) => new(coefficient * Speed);
@@ -42,19 +40,15 @@ internal readonly struct PathMotion<T>(T speed) : IMotion<PathMotion<T>, T>
 }
 
 /// <summary>A path that the forces shape: angle and height move too.</summary>
-internal readonly struct FreeMotion<T>(T speed, T angle, T height) : IMotion<FreeMotion<T>, T>
+internal readonly record struct FreeMotion<T>(T Speed, T Angle, T Height) : IMotion<FreeMotion<T>, T>
     where T : unmanaged, ILanes<T>
 {
-    public readonly T Speed = speed;
-    public readonly T Angle = angle;
-    public readonly T Height = height;
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public FreeMotion<T> Plus(T factor, in FreeMotion<T> rate) => new(
         T.Fused(factor, rate.Speed, Speed), T.Fused(factor, rate.Angle, Angle), T.Fused(factor, rate.Height, Height));
 
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
-    public FreeMotion<T> Plus(double coefficient, in FreeMotion<T> rate) => Plus(T.Of(coefficient), rate);
+    public FreeMotion<T> Plus(double coefficient, in FreeMotion<T> rate) => Plus((T)coefficient, rate);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public FreeMotion<T> Times(double coefficient) => new(coefficient * Speed, coefficient * Angle, coefficient * Height);

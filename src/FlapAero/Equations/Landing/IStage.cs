@@ -7,9 +7,6 @@ internal interface IStage<T, TMotion>
     where T : unmanaged, ILanes<T>
     where TMotion : unmanaged, IMotion<TMotion, T>
 {
-    /// <summary>Whether anything but the time ends the stage.</summary>
-    static abstract bool HasEnd { get; }
-
     /// <summary>
     /// Makes as many nodes ready as there are times: what depends on the time alone is worked out here, away from the chain in which each
     /// node waits for the one before, so that the hardware can overlap the costly functions.

@@ -38,10 +38,23 @@ internal static class LandingCheck
     }
 
     /// <summary>What is wrong with a landing, without throwing it; null where nothing is.</summary>
-    public static RefusedInputException? FaultOfWhole(in LandingInput input, LandingVoice? voice = null, int row = NoRow) =>
-        !(input.ThresholdSpeed > input.Headwind) ? BelowWind(input, voice ?? LandingVoice.OfTables, At(row))
-        : !HasPath(input) ? NoPath(input, voice ?? LandingVoice.OfTables, At(row))
-        : null;
+    public static RefusedInputException? FaultOfWhole(in LandingInput input, LandingVoice? voice = null, int row = NoRow)
+    {
+        bool aheadOfWind = input.ThresholdSpeed > input.Headwind;
+        if (aheadOfWind && HasPath(input))
+            return null;
+        voice ??= LandingVoice.OfTables;
+        string wind = voice.Value(LandingVariable.Headwind, input.Headwind);
+        if (!aheadOfWind)
+            return Refused(
+                LandingVariable.ThresholdSpeed, input.ThresholdSpeed, $"more than the headwind, {wind}",
+                "Against a faster wind the aeroplane flies backwards.", voice, row);
+        string speed = voice.Value(LandingVariable.ThresholdSpeed, input.ThresholdSpeed);
+        return Refused(
+            LandingVariable.PathAngle, input.PathAngleDegrees, "an angle at which the airspeed can make the path over the ground",
+            "With so much tailwind no flight path through the air does.", voice, row,
+            $"with headwind {wind} and {voice.Input(LandingVariable.ThresholdSpeed)} {speed}");
+    }
 
     /// <summary>What is wrong with a value of an input, without throwing it; null where nothing is.</summary>
     public static RefusedInputException? Fault(double value, LandingVariable variable, LandingVoice? voice = null, int row = NoRow)
@@ -50,9 +63,7 @@ internal static class LandingCheck
         if (bounds.Allow(value))
             return null;
         voice ??= LandingVoice.OfTables;
-        return RefusedInputException.Of(
-            voice.Argument(variable), voice.Input(variable), voice.Value(variable, value), bounds.Words(variable, voice), bounds.Why,
-            voice.Actual(variable, value), place: At(row));
+        return Refused(variable, value, bounds.Words(variable, voice), bounds.Why, voice, row);
     }
 
     /// <summary>Refuses a landing whose numbers left what can be computed: finite, but of no aeroplane.</summary>
@@ -104,25 +115,12 @@ internal static class LandingCheck
     private static bool HasPath(in LandingInput input) =>
         Math.Abs(input.Headwind) * Math.Sin(input.PathAngleDegrees * Math.PI / 180) < input.ThresholdSpeed;
 
-    private static RefusedInputException BelowWind(in LandingInput input, LandingVoice voice, string place)
-    {
-        const LandingVariable variable = LandingVariable.ThresholdSpeed;
-        return RefusedInputException.Of(
-            voice.Argument(variable), voice.Input(variable), voice.Value(variable, input.ThresholdSpeed),
-            $"more than the headwind, {voice.Value(LandingVariable.Headwind, input.Headwind)}",
-            "Against a faster wind the aeroplane flies backwards.", voice.Actual(variable, input.ThresholdSpeed), place: place);
-    }
-
-    private static RefusedInputException NoPath(in LandingInput input, LandingVoice voice, string place)
-    {
-        const LandingVariable variable = LandingVariable.PathAngle, speed = LandingVariable.ThresholdSpeed;
-        string wind = voice.Value(LandingVariable.Headwind, input.Headwind);
-        return RefusedInputException.Of(
-            voice.Argument(variable), voice.Input(variable), voice.Value(variable, input.PathAngleDegrees),
-            "an angle at which the airspeed can make the path over the ground",
-            "With so much tailwind no flight path through the air does.", voice.Actual(variable, input.PathAngleDegrees),
-            $"with headwind {wind} and {voice.Input(speed)} {voice.Value(speed, input.ThresholdSpeed)}", place);
-    }
+    private static RefusedInputException Refused(
+        LandingVariable variable, double value, string allowed, string why, LandingVoice voice, int row,
+        string beside = "") =>
+        RefusedInputException.Of(
+            voice.Argument(variable), voice.Input(variable), voice.Value(variable, value), allowed, why,
+            voice.Actual(variable, value), beside, At(row));
 
     private static string At(int row) => row == NoRow ? "" : FormattableString.Invariant($"Landing {row + 1}");
 }

@@ -49,4 +49,15 @@ internal record struct LandingOutcome
     }
 
     public void Refuse(LandingRefusal refusal, double shown, double limit) => (Refusal, Shown, Limit) = (refusal, shown, limit);
+
+    /// <summary>Refuses the landings of a mask.</summary>
+    public static void Refuse<T>(Span<LandingOutcome> outcomes, T mask, LandingRefusal refusal, T shown, T limit)
+        where T : unmanaged, ILanes<T>
+    {
+        for (int i = 0; i < T.Count; i++)
+        {
+            if (double.IsNaN(mask[i]))
+                outcomes[i].Refuse(refusal, shown[i], limit[i]);
+        }
+    }
 }

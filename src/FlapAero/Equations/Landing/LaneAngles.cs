@@ -17,21 +17,21 @@ internal static class LaneAngles
         where T : unmanaged, ILanes<T>
     {
         T square = angle * angle;
-        T sine = T.Fused(square, T.Of(1.58969099521155010221e-10), T.Of(-2.50507602534068634195e-8));
-        sine = T.Fused(square, sine, T.Of(2.75573137070700676789e-6));
-        sine = T.Fused(square, sine, T.Of(-1.98412698298579493134e-4));
-        sine = T.Fused(square, sine, T.Of(8.33333333332248946124e-3));
-        sine = T.Fused(square, sine, T.Of(-1.66666666666666324348e-1));
+        T sine = T.Fused(square, 1.58969099521155010221e-10, -2.50507602534068634195e-8);
+        sine = T.Fused(square, sine, 2.75573137070700676789e-6);
+        sine = T.Fused(square, sine, -1.98412698298579493134e-4);
+        sine = T.Fused(square, sine, 8.33333333332248946124e-3);
+        sine = T.Fused(square, sine, -1.66666666666666324348e-1);
         sine = T.Fused(angle * square, sine, angle);
-        T cosine = T.Fused(square, T.Of(-1.13596475577881948265e-11), T.Of(2.08757232129817482790e-9));
-        cosine = T.Fused(square, cosine, T.Of(-2.75573143513906633035e-7));
-        cosine = T.Fused(square, cosine, T.Of(2.48015872894767294178e-5));
-        cosine = T.Fused(square, cosine, T.Of(-1.38888888888741095749e-3));
-        cosine = T.Fused(square, cosine, T.Of(4.16666666666666019037e-2));
+        T cosine = T.Fused(square, -1.13596475577881948265e-11, 2.08757232129817482790e-9);
+        cosine = T.Fused(square, cosine, -2.75573143513906633035e-7);
+        cosine = T.Fused(square, cosine, 2.48015872894767294178e-5);
+        cosine = T.Fused(square, cosine, -1.38888888888741095749e-3);
+        cosine = T.Fused(square, cosine, 4.16666666666666019037e-2);
         // 1 − x²/2 rounds; what it rounds away comes back with the rest.
-        T half = 0.5 * square, most = T.Of(1) - half;
-        cosine = most + T.Fused(square * square, cosine, T.Of(1) - most - half);
-        T large = T.Less(T.Of(Eighth), T.Abs(angle));
+        T half = 0.5 * square, most = 1 - half;
+        cosine = most + T.Fused(square * square, cosine, 1 - most - half);
+        T large = T.Less(Eighth, T.Abs(angle));
         return T.Any(large) ? (Each(angle, large, sine, Math.Sin), Each(angle, large, cosine, Math.Cos)) : (sine, cosine);
     }
 

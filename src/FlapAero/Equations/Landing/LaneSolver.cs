@@ -55,8 +55,9 @@ internal static class LaneSolver<T>
     private static void Approach(in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
-        ApproachStage<T> stage = path.Approach;
-        StageIntegrator.Fly(ref stage, path.Timetable, path.FlareStart, path.FlareStart, T.Of(0), tolerance, ref state);
+        PathStage<T> stage = path.Approach;
+        StageIntegrator.Fly(
+            ref stage, path.Timetable, path.FlareStart, path.FlareStart, 0, tolerance, ref state, through: true);
         for (int i = 0; i < T.Count; i++)
         {
             outcomes[i].FlareStartTime = path.FlareStart[i];
@@ -65,17 +66,12 @@ internal static class LaneSolver<T>
         }
 
         // Speed that collapses on the way down has passed the touchdown lift long before.
-        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion.Speed), T.Of(0)) | state.Stuck);
+        T limit = open & (~T.Less(path.LiftLeftAtFlare(state.Motion.Speed), 0) | state.Stuck);
         T lift = path.LiftAtFlare(state.Motion.Speed);
-        for (int i = 0; i < T.Count; i++)
-        {
-            if (double.IsNaN(limit[i]))
-                outcomes[i].Refuse(LandingRefusal.LiftLimitBeforeRoundOut, lift[i], path.TouchdownLift[i]);
-        }
-
+        LandingOutcome.Refuse(outcomes, limit, LandingRefusal.LiftLimitBeforeRoundOut, lift, path.TouchdownLift);
         state.Open = open & ~limit;
         state.Grazing |= state.Open & T.Less(RunAway * path.ThresholdSpeed, T.Abs(state.Motion.Speed - path.ThresholdSpeed));
-        state.Stuck = T.Of(0);
+        state.Stuck = 0;
         state.Spent = 0;
         state.Time = path.FlareStart;
     }
@@ -86,17 +82,16 @@ internal static class LaneSolver<T>
         in ApproachPath<T> path, double tolerance, ref StageState<T, PathMotion<T>> state, Span<LandingOutcome> outcomes)
     {
         T open = state.Open;
-        HoldOffStage<T> stage = path.HoldOff;
+        PathStage<T> stage = path.HoldOff;
         StageIntegrator.Fly(
-            ref stage, path.Timetable, path.FlareStart + T.Of(LongestHoldOff), 1.7 * path.TimeConstant,
+            ref stage, path.Timetable, path.FlareStart + LongestHoldOff, 1.7 * path.TimeConstant,
             Stretch(tolerance) * 0.08 * path.TimeConstant, tolerance, ref state);
-        T floats = state.Open & ~state.Stuck;
-        T sink = stage.Sink(state.Time), height = stage.Height(sink);
+        LandingOutcome.Refuse(
+            outcomes, state.Open & ~state.Stuck, LandingRefusal.NeverSlowsToTouchdown, state.Motion.Speed, path.LiftSpeed);
+        T sink = stage.Sink(state.Time), height = stage.Height(state.Time, sink);
         T done = open & ~state.Open;
         for (int i = 0; i < T.Count; i++)
         {
-            if (double.IsNaN(floats[i]))
-                outcomes[i].Refuse(LandingRefusal.NeverSlowsToTouchdown, state.Motion.Speed[i], path.LiftSpeed[i]);
             if (!double.IsNaN(done[i]))
                 continue;
             outcomes[i].HoldOffEndTime = state.Time[i];
@@ -105,7 +100,7 @@ internal static class LaneSolver<T>
             outcomes[i].HoldOffEndSpeed = state.Motion.Speed[i];
         }
 
-        T angle = T.Of(0) - LaneLaws.ArcSine(sink / state.Motion.Speed);
+        T angle = 0 - LaneLaws.ArcSine(sink / state.Motion.Speed);
         return new()
         {
             Time = state.Time,
@@ -149,13 +144,8 @@ internal static class LaneSolver<T>
         T guess = path.SettlingGuess(state.Time, state.Motion);
         SettlingStage<T> stage = path.Settling;
         StageIntegrator.Fly(
-            ref stage, path.Timetable, state.Time + T.Of(LongestSettling), guess, T.Of(Stretch(tolerance) * 0.2), tolerance, ref state);
-        T hovers = state.Open & ~state.Stuck;
-        for (int i = 0; i < T.Count; i++)
-        {
-            if (double.IsNaN(hovers[i]))
-                outcomes[i].Refuse(LandingRefusal.NeverSettles, state.Motion.Height[i], 0);
-        }
+            ref stage, path.Timetable, state.Time + LongestSettling, guess, Stretch(tolerance) * 0.2, tolerance, ref state);
+        LandingOutcome.Refuse(outcomes, state.Open & ~state.Stuck, LandingRefusal.NeverSettles, state.Motion.Height, 0);
     }
 
     /// <summary>The last stretch to a stage's end is a step of order 4: with a tighter tolerance it must be shorter.</summary>

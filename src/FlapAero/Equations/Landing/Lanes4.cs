@@ -15,7 +15,7 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
     public static implicit operator Lanes4(Vector256<double> value) => new(value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes4 Of(double value) => Vector256.Create(value);
+    public static implicit operator Lanes4(double value) => Vector256.Create(value);
 
     public static Lanes4 Gather(ReadOnlySpan<double> rows, int column, int rowLength) =>
         Vector256.Create(
@@ -32,9 +32,6 @@ internal readonly struct Lanes4(Vector256<double> value) : ILanes<Lanes4>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 operator /(Lanes4 a, Lanes4 b) => a.Value / b.Value;
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes4 operator *(double a, Lanes4 b) => Vector256.Create(a) * b.Value;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes4 operator &(Lanes4 a, Lanes4 b) => a.Value & b.Value;

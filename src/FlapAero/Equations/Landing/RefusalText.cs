@@ -3,14 +3,11 @@ namespace FlapAero.Equations;
 /// <summary>A refusal in a sentence, with the values that show it as whoever asked would say them.</summary>
 internal static class RefusalText
 {
-    private const LandingVariable Height = LandingVariable.ThresholdHeight;
-    private const LandingVariable Thrust = LandingVariable.IdleThrust;
-    private const LandingVariable Speed = LandingVariable.ThresholdSpeed;
-    private const LandingVariable Lift = LandingVariable.MaximumLiftCoefficient;
-
     public static string Explain(in LandingOutcome outcome, LandingVoice? voice = null)
     {
-        (string shown, string limit) = Values(outcome, voice ?? LandingVoice.OfTables);
+        voice ??= LandingVoice.OfTables;
+        LandingVariable variable = Column(outcome.Refusal);
+        string shown = voice.Shown(variable, outcome.Shown), limit = voice.Shown(variable, outcome.Limit);
         string words = outcome.Refusal switch
         {
             LandingRefusal.RoundOutAboveThresholdHeight =>
@@ -38,15 +35,9 @@ internal static class RefusalText
     /// <summary>The input whose unit the two values of a reason have.</summary>
     private static LandingVariable Column(LandingRefusal refusal) => refusal switch
     {
-        LandingRefusal.RoundOutAboveThresholdHeight or LandingRefusal.NeverSettles => Height,
-        LandingRefusal.PathSteeperThanIdleGlide => Thrust,
-        LandingRefusal.LiftLimitBeforeRoundOut => Lift,
-        _ => Speed,
+        LandingRefusal.RoundOutAboveThresholdHeight or LandingRefusal.NeverSettles => LandingVariable.ThresholdHeight,
+        LandingRefusal.PathSteeperThanIdleGlide => LandingVariable.IdleThrust,
+        LandingRefusal.LiftLimitBeforeRoundOut => LandingVariable.MaximumLiftCoefficient,
+        _ => LandingVariable.ThresholdSpeed,
     };
-
-    private static (string Shown, string Limit) Values(in LandingOutcome outcome, LandingVoice voice)
-    {
-        LandingVariable variable = Column(outcome.Refusal);
-        return (voice.Shown(variable, outcome.Shown), voice.Shown(variable, outcome.Limit));
-    }
 }

@@ -43,8 +43,6 @@ internal struct RollStage : IStage<ScalarLane, PathMotion<ScalarLane>>
         (_down, _onto) = (StandardConstants.Gravity * input.RunwaySlope / secant, StandardConstants.Gravity / secant);
     }
 
-    public static bool HasEnd => true;
-
     /// <summary>The airspeed that ends the stage; none where it ends with the stop.</summary>
     public double? EndSpeed { get; private set; }
 

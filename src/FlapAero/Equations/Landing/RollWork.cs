@@ -11,8 +11,8 @@ internal static class RollWork
     {
         var works = new List<RollWorkState>();
         // Of the laws only what slows is asked: neither thrust nor wind.
-        RollStage noseHigh = new(input, input.NoseHighLift, input.RollingFriction, default, default, null);
-        RollStage braking = new(input, input.LevelLift, input.BrakingFriction, default, default, null);
+        GroundRoll roll = new(input, default, default, default, 0);
+        RollStage noseHigh = roll.NoseHigh(null), braking = roll.Braking;
         double touchdown = 0, energy = 0;
         RollPowers sum = default;
         for (int i = 0; i < states.Count; i++)
@@ -35,31 +35,26 @@ internal static class RollWork
     private static RollPowers Step(RollStage stage, in TrajectoryState from, in TrajectoryState to, double mass)
     {
         double lasts = to.Time - from.Time, first = from.Thrust / mass, last = to.Thrust / mass;
-        RollPowers begin = Powers(stage, from.Speed, first, from.Headwind), end = Powers(stage, to.Speed, last, to.Headwind);
+        RollPowers begin = Forces(stage, from.Speed, first), end = Forces(stage, to.Speed, last);
         // u over the ground from its values and slopes, T/m evenly between.
-        double halfway = 0.5 * (from.Speed - from.Headwind + to.Speed - to.Headwind)
-            + lasts / 8 * (Slowing(stage, to.Speed, last) - Slowing(stage, from.Speed, first));
-        double headwind = 0.5 * (from.Headwind + to.Headwind);
-        RollPowers middle = Powers(stage, halfway + headwind, 0.5 * (first + last), headwind);
-        return (begin + middle * 4 + end) * (lasts / 6);
+        double groundFrom = from.Speed - from.Headwind, groundTo = to.Speed - to.Headwind;
+        double halfway = 0.5 * (groundFrom + groundTo) + lasts / 8 * (end.Sum - begin.Sum);
+        RollPowers middle = Forces(stage, halfway + 0.5 * (from.Headwind + to.Headwind), 0.5 * (first + last));
+        return (begin * groundFrom + middle * (4 * halfway) + end * groundTo) * (lasts / 6);
     }
 
-    private static double Slowing(RollStage stage, double speed, double thrust)
+    private static RollPowers Forces(RollStage stage, double speed, double thrust)
     {
         (double drag, double friction, double grade) = stage.Slowing(speed);
-        return drag + friction + grade - thrust;
-    }
-
-    private static RollPowers Powers(RollStage stage, double speed, double thrust, double headwind)
-    {
-        (double drag, double friction, double grade) = stage.Slowing(speed);
-        return new RollPowers(drag, friction, -thrust, grade) * (speed - headwind);
+        return new(drag, friction, -thrust, grade);
     }
 }
 
-/// <summary>Power, work or share of energy, per mass, of drag, wheels, propeller and slope; positive where it slows.</summary>
+/// <summary>Force, power, work or share of energy, per mass, of drag, wheels, propeller and slope; positive where it slows.</summary>
 internal readonly record struct RollPowers(double Drag, double Wheels, double Propeller, double Slope)
 {
+    public double Sum => Drag + Wheels + Propeller + Slope;
+
     public static RollPowers operator +(RollPowers a, RollPowers b) =>
         new(a.Drag + b.Drag, a.Wheels + b.Wheels, a.Propeller + b.Propeller, a.Slope + b.Slope);
 

@@ -13,9 +13,6 @@ internal readonly struct ScalarLane(double value) : ILanes<ScalarLane>
 
     public static implicit operator ScalarLane(double value) => new(value);
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static ScalarLane Of(double value) => new(value);
-
     public static ScalarLane Gather(ReadOnlySpan<double> rows, int column, int rowLength) => rows[column];
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -29,9 +26,6 @@ internal readonly struct ScalarLane(double value) : ILanes<ScalarLane>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static ScalarLane operator /(ScalarLane a, ScalarLane b) => a.Value / b.Value;
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static ScalarLane operator *(double a, ScalarLane b) => a * b.Value;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static ScalarLane operator &(ScalarLane a, ScalarLane b) => Mask(IsTrue(a) & IsTrue(b));

@@ -11,12 +11,10 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     private readonly AirForces<T> _forces = forces;
 
     /// <summary>½ρS f C_Lmax/m: lift per mass and V².</summary>
-    private readonly T _perSquare = T.Of(1) / squareLift;
-    private readonly T _perAngle = T.Of(1) / angleSize;
-    private readonly T _perHeight = T.Of(1) / heightSize;
+    private readonly T _perSquare = 1 / squareLift;
+    private readonly T _perAngle = 1 / angleSize;
+    private readonly T _perHeight = 1 / heightSize;
     private AtNodes<(T Time, T Closed, T GroundSpeed)> _nodes;
-
-    public static bool HasEnd => true;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Prepare(ReadOnlySpan<T> times, in Segment<T> segment)
@@ -30,7 +28,7 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     public FreeMotion<T> Rates(int node, FreeMotion<T> motion)
     {
         ref (T Time, T Closed, T GroundSpeed) at = ref _nodes[node];
-        T gravity = T.Of(StandardConstants.Gravity);
+        T gravity = StandardConstants.Gravity;
         (T sine, T cosine) = LaneAngles.SinCos(motion.Angle);
         T wing = _forces.Wing(motion.Height);
         T climb = motion.Speed * sine;
@@ -47,18 +45,18 @@ internal struct SettlingStage<T>(AirForces<T> forces, T squareLift, T angleSize,
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T GroundSpeed(int node) => _nodes[node].GroundSpeed;
 
-    public readonly T End(int node, in FreeMotion<T> motion) => T.Of(0) - motion.Height;
+    public readonly T End(int node, in FreeMotion<T> motion) => 0 - motion.Height;
 
-    public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => T.Of(0) - rates.Height;
+    public readonly T EndRate(int node, in FreeMotion<T> motion, in FreeMotion<T> rates) => 0 - rates.Height;
 
     // The angle's error has the settling's second or so to move the height.
-    public readonly T EndSize(in FreeMotion<T> motion) => T.Of(1) / _perHeight + motion.Speed / _perAngle;
+    public readonly T EndSize(in FreeMotion<T> motion) => 1 / _perHeight + motion.Speed / _perAngle;
 
     // Above its highest wing nothing is known of a profile.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Sound(int node, in FreeMotion<T> motion) =>
-        T.Less(T.Of(0), motion.Speed)
-        & T.Less(motion.Height, T.Of(_forces.Wind.HasProfile ? WindField<T>.Ceiling : double.PositiveInfinity));
+        T.Less(0, motion.Speed)
+        & T.Less(motion.Height, _forces.Wind.Profile is not null ? WindField<T>.Ceiling : double.PositiveInfinity);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly T Share(in FreeMotion<T> error, in FreeMotion<T> motion) =>

@@ -60,11 +60,11 @@ internal static class StageIntegrator
     {
         const int last = Dop853.Nodes - 1;
         T flying = state.Open & T.Less(state.Time, until);
-        T ended = T.Of(0);
-        T correction = T.Of(0);
+        T ended = 0;
+        T correction = 0;
         Segment<T> endSegment = default;
         Span<T> times = stackalloc T[Dop853.Nodes];
-        T longest = T.Max(T.Of(LongestStep), LongestShare * (until - state.Time));
+        T longest = T.Max(LongestStep, LongestShare * (until - state.Time));
         for (int count = 0; T.Any(flying); count++)
         {
             state.Spent += Math.Min(count, 1);
@@ -80,40 +80,40 @@ internal static class StageIntegrator
             T edge = T.Min(until, segment.End);
             T left = edge - state.Time;
             T whole = T.Less(left, 1.0001 * step);
-            T size = T.Select(flying, T.Select(whole, left, step), T.Of(0));
+            T size = T.Select(flying, T.Select(whole, left, step), 0);
             for (int node = 0; node < Dop853.Nodes; node++)
-                times[node] = T.Fused(T.Of(Dop853.Places[node]), size, state.Time);
+                times[node] = T.Fused(Dop853.Places[node], size, state.Time);
             stage.Prepare(times, segment);
             TMotion rates = stage.Rates(0, state.Motion);
             TMotion trial = Dop853.Step(ref stage, size, state.Motion, rates, out TMotion fifth, out TMotion third, out T distance);
             T error = Error(stage.Share(fifth, state.Motion), stage.Share(third, state.Motion), size, tolerance);
             T sound = stage.Sound(last, trial);
-            T accepted = flying & sound & T.Less(error, T.Of(1));
-            T factor = T.Select(sound, Factor(error), T.Of(0.2));
+            T accepted = flying & sound & T.Less(error, 1);
+            T factor = T.Select(sound, Factor(error), 0.2);
             // A step that an edge cut short says nothing against the one that was planned.
             step = T.Select(accepted & whole, T.Max(step, factor * size), factor * size);
 
-            if (TStage.HasEnd && !through)
+            if (!through)
             {
                 T end = stage.End(0, state.Motion);
                 T endRate = stage.EndRate(0, state.Motion, rates);
                 T nextEnd = stage.End(last, trial);
                 T nextEndRate = stage.EndRate(last, trial, stage.Rates(last, trial));
-                T rises = T.Less(T.Of(0), nextEndRate);
-                T toEnd = T.Of(0) - nextEnd / nextEndRate;
+                T rises = T.Less(0, nextEndRate);
+                T toEnd = 0 - nextEnd / nextEndRate;
                 // By what share the rate changes on the way: where it does, Newton's method has no say.
                 T bend = Bend(toEnd, size, endRate, nextEndRate);
                 // On the step's own segment: what Polish does sees no kink either.
-                T near = accepted & rises & T.Less(T.Abs(toEnd), window) & T.Less(T.Abs(bend), T.Of(MostBend))
-                    & ~T.Less(left - size, toEnd) & ~T.Less(toEnd, T.Of(0) - size);
-                T past = accepted & ~near & ~T.Less(nextEnd, T.Of(0));
+                T near = accepted & rises & T.Less(T.Abs(toEnd), window) & T.Less(T.Abs(bend), MostBend)
+                    & ~T.Less(left - size, toEnd) & ~T.Less(toEnd, 0 - size);
+                T past = accepted & ~near & ~T.Less(nextEnd, 0);
                 // Where the end is only grazed, Newton's method has no say: the bracket itself has become the answer.
-                T grazed = past & T.Less(size, T.Of(Shortest));
+                T grazed = past & T.Less(size, Shortest);
                 near |= grazed;
                 past &= ~grazed;
-                toEnd = T.Select(grazed, T.Of(0), toEnd);
-                T turned = accepted & ~near & ~past & T.Less(T.Of(0), endRate) & ~rises;
-                T aimed = rises & T.Less(T.Of(0), toEnd) & T.Less(toEnd, step);
+                toEnd = T.Select(grazed, 0, toEnd);
+                T turned = accepted & ~near & ~past & T.Less(0, endRate) & ~rises;
+                T aimed = rises & T.Less(0, toEnd) & T.Less(toEnd, step);
                 if (T.Any(past))
                     step = T.Select(past, Hermite.Root(size, end, endRate, nextEnd, nextEndRate), step);
                 state.Grazing |= near & T.Less(Slow * nextEndRate, stage.EndSize(trial));
@@ -124,13 +124,13 @@ internal static class StageIntegrator
                     T lift = Close * stage.EndSize(trial);
                     state.Grazing |= Hermite.Above(size, end + lift, endRate, nextEnd + lift, nextEndRate) & turned;
                     step = T.Select(peak, 0.5 * size, step);
-                    past |= peak & T.Less(T.Of(Shortest), size);
+                    past |= peak & T.Less(Shortest, size);
                 }
 
                 step = T.Select(~past & accepted & aimed, toEnd, step);
                 accepted &= ~past;
                 ended |= near;
-                correction = T.Select(near, toEnd / (T.Of(1) + 0.5 * bend), correction);
+                correction = T.Select(near, toEnd / (1 + 0.5 * bend), correction);
                 endSegment = Segment<T>.Select(near, segment, endSegment);
                 flying &= ~near;
             }
@@ -139,7 +139,7 @@ internal static class StageIntegrator
             state.Motion = TMotion.Select(accepted, trial, state.Motion);
             state.Distance = T.Select(accepted, state.Distance + distance, state.Distance);
             flying &= T.Less(state.Time, until);
-            T stuck = flying & T.Less(step, 1e-12 * (T.Of(1) + T.Abs(state.Time)));
+            T stuck = flying & T.Less(step, 1e-12 * (1 + T.Abs(state.Time)));
             state.Stuck |= stuck;
             flying &= ~stuck;
         }
@@ -155,7 +155,7 @@ internal static class StageIntegrator
         where T : unmanaged, ILanes<T>
     {
         T square = coarse * coarse;
-        return 1 / tolerance * size * square / T.Sqrt(T.Fused(0.01 * fine, fine, square) + T.Of(1e-300));
+        return 1 / tolerance * size * square / T.Sqrt(T.Fused(0.01 * fine, fine, square) + 1e-300);
     }
 
     /// <summary>How much longer the next step may be: at most eight times, at least a fifth, also where the error is not a number.</summary>
@@ -163,8 +163,8 @@ internal static class StageIntegrator
     private static T Factor<T>(T error)
         where T : unmanaged, ILanes<T>
     {
-        T factor = Safety * T.Exp(-1.0 / Dop853.Order * T.Log(T.Max(error, T.Of(1e-9))));
-        return T.Max(T.Of(0.2), T.Min(factor, T.Of(8)));
+        T factor = Safety * T.Exp(-1.0 / Dop853.Order * T.Log(T.Max(error, 1e-9)));
+        return T.Max(0.2, T.Min(factor, 8));
     }
 
     /// <summary>
@@ -192,13 +192,13 @@ internal static class StageIntegrator
 
         TMotion rates = stage.Rates(3, motion);
         T nextEndRate = stage.EndRate(3, motion, rates);
-        T rest = T.Of(0) - stage.End(3, motion) / nextEndRate;
-        rest /= T.Of(1) + 0.5 * Bend(rest, step, endRate, nextEndRate);
+        T rest = 0 - stage.End(3, motion) / nextEndRate;
+        rest /= 1 + 0.5 * Bend(rest, step, endRate, nextEndRate);
         T curve = 0.5 * rest * rest / step;
         // Where there was no step, there is no rest.
-        T polished = T.Less(T.Of(0), T.Abs(step));
-        (rest, curve) = (T.Select(polished, rest, T.Of(0)), T.Select(polished, curve, T.Of(0)));
-        state.Motion = motion.Plus(rest + curve, rates).Plus(T.Of(0) - curve, a);
+        T polished = T.Less(0, T.Abs(step));
+        (rest, curve) = (T.Select(polished, rest, 0), T.Select(polished, curve, 0));
+        state.Motion = motion.Plus(rest + curve, rates).Plus(0 - curve, a);
         state.Distance += distance + (rest + curve) * stage.GroundSpeed(3) - curve * groundSpeed;
         state.Time += step + rest;
     }
@@ -206,5 +206,5 @@ internal static class StageIntegrator
     /// <summary>By what share the end's rate changes on the way to it, if it goes on to change as it did within a step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Bend<T>(T toEnd, T size, T startRate, T rate)
-        where T : unmanaged, ILanes<T> => (T.Of(1) - startRate / rate) * toEnd / size;
+        where T : unmanaged, ILanes<T> => (1 - startRate / rate) * toEnd / size;
 }

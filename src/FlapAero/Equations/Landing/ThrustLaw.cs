@@ -3,14 +3,9 @@ using System.Runtime.CompilerServices;
 namespace FlapAero.Equations;
 
 /// <summary>Thrust per mass: T_a on the approach, T_i(V) = T_0 + T_1 V + T_2 V² with the throttle closed, and between them while it closes.</summary>
-internal readonly struct ThrustLaw<T>(T approach, T atRest, T slope, T curvature)
+internal readonly record struct ThrustLaw<T>(T Approach, T AtRest, T Slope, T Curvature)
     where T : unmanaged, ILanes<T>
 {
-    public readonly T Approach = approach;
-    public readonly T AtRest = atRest;
-    public readonly T Slope = slope;
-    public readonly T Curvature = curvature;
-
     /// <summary>T_i(V).</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T Idle(T speed) => T.Fused(T.Fused(Curvature, speed, Slope), speed, AtRest);

@@ -9,46 +9,36 @@ namespace FlapAero.Equations;
 internal readonly struct Timetable<T>(T cut, T ramp, WindField<T> wind)
     where T : unmanaged, ILanes<T>
 {
-    private readonly T _cut = cut;
-    private readonly T _settled = cut + ramp;
-    private readonly WindField<T> _wind = wind;
-
     /// <summary>When the throttle begins to close; +∞ where it never does.</summary>
-    public T Cut => _cut;
+    public readonly T Cut = cut;
 
     /// <summary>When the throttle is closed; +∞ where it never is.</summary>
-    public T Settled => _settled;
+    public readonly T Settled = cut + ramp;
 
     /// <summary>The segment that begins at or before a time and ends after it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Segment<T> At(T time)
     {
-        T before = T.Less(time, _cut);
-        T ramping = T.Less(time, _settled);
+        T before = T.Less(time, Cut);
+        T ramping = T.Less(time, Settled);
         T still = before | ~ramping;
-        T slope = T.Select(still, T.Of(0), T.Of(1) / (_settled - _cut));
-        T start = T.Select(before | ramping, T.Of(0), T.Of(1));
-        T end = T.Select(before, _cut, T.Select(ramping, _settled, T.Of(double.PositiveInfinity)));
-        return new(start, slope, T.Select(still, T.Of(0), _cut), T.Min(end, _wind.NextEdge(time)));
+        T slope = T.Select(still, 0, 1 / (Settled - Cut));
+        T start = T.Select(before | ramping, 0, 1);
+        T end = T.Select(before, Cut, T.Select(ramping, Settled, double.PositiveInfinity));
+        return new(start, slope, T.Select(still, 0, Cut), T.Min(end, wind.NextEdge(time)));
     }
 }
 
 /// <summary>A stretch of time without a kink: in it the throttle's share of the way to idle is linear.</summary>
-internal readonly struct Segment<T>(T start, T slope, T from, T end)
+internal readonly record struct Segment<T>(T Start, T Slope, T From, T End)
     where T : unmanaged, ILanes<T>
 {
-    private readonly T _start = start;
-    private readonly T _slope = slope;
-    private readonly T _from = from;
-
-    public readonly T End = end;
-
     /// <summary>How far the throttle is closed, 0 to 1.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T Closed(T time) => T.Fused(_slope, time - _from, _start);
+    public T Closed(T time) => T.Fused(Slope, time - From, Start);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Segment<T> Select(T mask, in Segment<T> yes, in Segment<T> no) => new(
-        T.Select(mask, yes._start, no._start), T.Select(mask, yes._slope, no._slope), T.Select(mask, yes._from, no._from),
+        T.Select(mask, yes.Start, no.Start), T.Select(mask, yes.Slope, no.Slope), T.Select(mask, yes.From, no.From),
         T.Select(mask, yes.End, no.End));
 }

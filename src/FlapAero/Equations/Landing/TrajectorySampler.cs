@@ -12,74 +12,68 @@ internal sealed class TrajectorySampler
     private readonly LandingInput _input;
     private readonly LandingOutcome _outcome;
     private readonly ApproachPath<ScalarLane> _path;
-    private readonly GroundRoll _roll;
     private readonly double _interval;
     private readonly double _tolerance;
     private readonly List<TrajectoryState> _states = [];
 
     private TrajectorySampler(
-        in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner)
-    {
-        (_input, _outcome, _interval, _tolerance) = (input, outcome, interval, tolerance);
-        ReadOnlySpan<LandingInput> one = new(in input);
-        _path = new(one, manner.Profile);
-        _roll = _path.Roll(one, 0, tolerance);
-    }
+        in LandingInput input, in LandingOutcome outcome, double interval, double tolerance,
+        Func<double, double>? profile) =>
+        (_input, _outcome, _interval, _tolerance, _path) = (input, outcome, interval, tolerance, new([input], profile));
 
     /// <summary>States at most an interval apart; both ends of every stage are among them.</summary>
     public static List<TrajectoryState> Sample(
         in LandingInput input, in LandingOutcome outcome, double interval, double tolerance, in LandingManner manner = default)
     {
-        var sampler = new TrajectorySampler(input, outcome, interval, tolerance, manner);
-        sampler.Approach();
-        sampler.HoldOff();
-        if (outcome.TouchdownTime > outcome.HoldOffEndTime)
-            sampler.Settle();
-        double level = Math.Sqrt(outcome.TouchdownSpeed * outcome.TouchdownSpeed - outcome.TouchdownSink * outcome.TouchdownSink);
-        RollStage noseHigh = sampler._roll.NoseHigh(null);
-        double ground = level - noseHigh.Headwind(outcome.TouchdownTime);
-        if (!manner.BrakesFromTouchdown)
-            ground = sampler.Roll(
-                LandingStage.RollNoseHigh, noseHigh, input.NoseHighLift, outcome.TouchdownTime, ground, outcome.TouchdownDistance,
-                outcome.NoseLowerTime, outcome.NoseLowerDistance);
-        sampler.Roll(
-            LandingStage.RollBraking, sampler._roll.Braking, input.LevelLift, outcome.NoseLowerTime, ground, outcome.NoseLowerDistance,
-            outcome.StopTime, outcome.StopDistance);
+        var sampler = new TrajectorySampler(input, outcome, interval, tolerance, manner.Profile);
+        sampler.InTheAir();
+        sampler.OnTheGround(manner.BrakesFromTouchdown);
         return sampler._states;
     }
 
-    private void Approach()
+    private void InTheAir()
     {
-        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Motion = new(_path.ThresholdSpeed) };
-        ApproachStage<ScalarLane> stage = _path.Approach;
-        foreach (double time in Moments(0, _outcome.FlareStartTime))
-        {
-            FlyTo(ref stage, time, ref state);
-            OnPath(LandingStage.Approach, state, _outcome.FlareStartDistance, stage.Height(time).Value, _path.Sink.Value, 0);
-        }
+        OnPath(
+            LandingStage.Approach, _path.Approach, 0, _input.ThresholdSpeed, 0,
+            _outcome.FlareStartTime, _outcome.FlareStartDistance);
+        OnPath(
+            LandingStage.HoldOff, _path.HoldOff, _outcome.FlareStartTime, _outcome.FlareStartSpeed,
+            _outcome.FlareStartDistance, _outcome.HoldOffEndTime, _outcome.HoldOffEndDistance);
+        if (_outcome.TouchdownTime > _outcome.HoldOffEndTime)
+            Settle();
     }
 
-    private void HoldOff()
+    private void OnTheGround(bool brakesFromTouchdown)
     {
-        StageState<ScalarLane, PathMotion<ScalarLane>> state = new()
-        {
-            Time = _outcome.FlareStartTime,
-            Motion = new(_outcome.FlareStartSpeed),
-            Distance = _outcome.FlareStartDistance,
-        };
-        HoldOffStage<ScalarLane> stage = _path.HoldOff;
-        foreach (double time in Moments(_outcome.FlareStartTime, _outcome.HoldOffEndTime))
+        GroundRoll roll = _path.Roll([_input], 0, _tolerance);
+        RollStage noseHigh = roll.NoseHigh(null);
+        double level = Math.Sqrt(_outcome.TouchdownSpeed * _outcome.TouchdownSpeed - _outcome.TouchdownSink * _outcome.TouchdownSink);
+        double ground = level - noseHigh.Headwind(_outcome.TouchdownTime);
+        if (!brakesFromTouchdown)
+            ground = Roll(
+                LandingStage.RollNoseHigh, noseHigh, _input.NoseHighLift, _outcome.TouchdownTime, ground, _outcome.TouchdownDistance,
+                _outcome.NoseLowerTime, _outcome.NoseLowerDistance);
+        Roll(
+            LandingStage.RollBraking, roll.Braking, _input.LevelLift, _outcome.NoseLowerTime, ground, _outcome.NoseLowerDistance,
+            _outcome.StopTime, _outcome.StopDistance);
+    }
+
+    private void OnPath(
+        LandingStage name, PathStage<ScalarLane> stage, double start, double speed, double from, double end, double to)
+    {
+        StageState<ScalarLane, PathMotion<ScalarLane>> state = new() { Time = start, Motion = new(speed), Distance = from };
+        foreach (double time in Moments(start, end))
         {
             FlyTo(ref stage, time, ref state);
-            double sink = stage.Sink(time).Value;
-            OnPath(LandingStage.HoldOff, state, _outcome.HoldOffEndDistance, stage.Height(sink).Value, sink, sink / _input.FlareTimeConstant);
+            ScalarLane airspeed = state.Motion.Speed, sink = stage.Sink(time);
+            double lift = _path.LiftCoefficient(airspeed, sink, stage.ExtraLift(sink)).Value;
+            Add(name, time, Within(state.Distance, to), stage.Height(time, sink).Value, airspeed.Value, sink.Value, lift);
         }
     }
 
     private void Settle()
     {
-        HoldOffStage<ScalarLane> holdOff = _path.HoldOff;
-        double sink = holdOff.Sink(_outcome.HoldOffEndTime).Value;
+        double sink = _path.HoldOff.Sink(_outcome.HoldOffEndTime).Value;
         StageState<ScalarLane, FreeMotion<ScalarLane>> state = new()
         {
             Time = _outcome.HoldOffEndTime,
@@ -110,13 +104,6 @@ internal sealed class TrajectorySampler
         }
 
         return state.Motion.Speed.Value;
-    }
-
-    private void OnPath(
-        LandingStage name, in StageState<ScalarLane, PathMotion<ScalarLane>> state, double to, double height, double sink, double extraLift)
-    {
-        double lift = _path.LiftCoefficient(state.Motion.Speed, sink, extraLift).Value;
-        Add(name, state.Time.Value, Within(state.Distance, to), height, state.Motion.Speed.Value, sink, lift);
     }
 
     private void Add(LandingStage name, double time, double distance, double height, double speed, double sink, double lift)

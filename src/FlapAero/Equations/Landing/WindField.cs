@@ -6,7 +6,12 @@ namespace FlapAero.Equations;
 /// Headwind by height of the wing and time: a mean that does not change with time, and one 1-cosine gust, the same at every height.
 /// Source: [landing-conditions].
 /// </summary>
-internal readonly struct WindField<T>
+/// <param name="Steady">w where there is no profile.</param>
+/// <param name="Change">Δw of the gust; zero in lanes where none blows.</param>
+/// <param name="Start">When it begins.</param>
+/// <param name="Length">How long it lasts.</param>
+/// <param name="Profile">w by height of the wing.</param>
+internal readonly record struct WindField<T>(T Steady, T Change, T Start, T Length, Func<double, double>? Profile = null)
     where T : unmanaged, ILanes<T>
 {
     /// <summary>Highest wing that a profile is asked for, m.</summary>
@@ -15,85 +20,68 @@ internal readonly struct WindField<T>
     // Of the step, as a share of the height: the difference of order 4 is then good to about 1e-9 of the shear.
     private const double Share = 1.0 / 256;
 
-    private readonly T _steady;
-    private readonly T _change;
-    private readonly T _start;
-    private readonly T _length;
-    private readonly bool _gusts;
-    private readonly Func<double, double>? _profile;
-
-    /// <param name="steady">w where there is no profile.</param>
-    /// <param name="change">Δw of the gust; zero in lanes where none blows.</param>
-    /// <param name="start">When it begins.</param>
-    /// <param name="length">How long it lasts.</param>
-    /// <param name="profile">w by height of the wing.</param>
-    public WindField(T steady, T change, T start, T length, Func<double, double>? profile = null)
-    {
-        (_steady, _change, _start, _length, _profile) = (steady, change, start, length, profile);
-        _gusts = T.Any(T.Less(T.Of(0), T.Abs(change)));
-    }
+    private readonly bool _gusts = T.Any(Blows(Change));
 
     /// <summary>Whether the wind is the same at every height and time.</summary>
-    public bool IsSteady => !_gusts && _profile is null;
-
-    public bool HasProfile => _profile is not null;
+    public bool IsSteady => !_gusts && Profile is null;
 
     /// <summary>The same wind without its gust.</summary>
-    public WindField<T> WithoutGust => new(_steady, T.Of(0), _start, _length, _profile);
+    public WindField<T> WithoutGust() => new(Steady, 0, Start, Length, Profile);
 
     /// <summary>The wind of one lane.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WindField<ScalarLane> Lane(int lane) => new(_steady[lane], _change[lane], _start[lane], _length[lane], _profile);
+    public WindField<ScalarLane> Lane(int lane) => new(Steady[lane], Change[lane], Start[lane], Length[lane], Profile);
 
     /// <summary>w at a place of the path.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T At(T height, T time) => At(height, T.Of(0), time).Headwind;
+    public T At(T height, T time) => At(height, 0, time).Headwind;
 
     /// <summary>w, and ẇ = (dw/dh) ḣ + ∂w/∂t as the wing meets it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public (T Headwind, T Rate) At(T height, T climb, T time) => IsSteady ? (_steady, T.Of(0)) : Changing(height, climb, time);
+    public (T Headwind, T Rate) At(T height, T climb, T time) => IsSteady ? (Steady, 0) : Changing(height, climb, time);
 
     /// <summary>When the gust begins or ends next after a time; +∞ where it does neither. No step goes across.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T NextEdge(T time)
     {
         if (!_gusts)
-            return T.Of(double.PositiveInfinity);
-        T end = _start + _length;
-        T blows = T.Less(T.Of(0), T.Abs(_change));
-        return T.Select(
-            blows & T.Less(time, end), T.Select(T.Less(time, _start), _start, end), T.Of(double.PositiveInfinity));
+            return double.PositiveInfinity;
+        T end = Start + Length;
+        T next = T.Select(T.Less(time, Start), Start, end);
+        return T.Select(Blows(Change) & T.Less(time, end), next, double.PositiveInfinity);
     }
 
     /// <summary>When the gust is over; −∞ where none blows.</summary>
-    public T Settled => T.Select(T.Less(T.Of(0), T.Abs(_change)), _start + _length, T.Of(double.NegativeInfinity));
+    public T Settled => T.Select(Blows(Change), Start + Length, double.NegativeInfinity);
 
     /// <summary>½ Δw (1 − cos 2πx) and ∂w/∂t while it lasts, by way of sin πx: angles of 45° and less, x and 1 − x being alike.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (T Change, T Rate) Gust(T time)
     {
-        T place = (time - _start) / _length;
-        T fromEdge = T.Max(T.Of(0), T.Min(place, T.Of(1) - place));
+        T place = (time - Start) / Length;
+        T fromEdge = T.Max(0, T.Min(place, 1 - place));
         (T sine, T cosine) = LaneAngles.SinCos(0.5 * Math.PI * fromEdge);
         T half = 2 * sine * cosine;
-        T slope = 2 * Math.PI * half * (T.Of(1) - 2 * sine * sine) * _change / _length;
-        return (half * half * _change, T.Select(T.Less(place, T.Of(0.5)), slope, T.Of(0) - slope));
+        T slope = 2 * Math.PI * half * (1 - 2 * sine * sine) * Change / Length;
+        return (half * half * Change, T.Select(T.Less(place, 0.5), slope, 0 - slope));
     }
 
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     private (T Headwind, T Rate) Changing(T height, T climb, T time)
     {
-        (T headwind, T rate) = _profile is null ? (_steady, T.Of(0)) : (Each(height, _profile), Each(height, Shear) * climb);
+        (T headwind, T rate) = Profile is null ? (Steady, 0) : (Each(height, Profile), Each(height, Shear) * climb);
         if (!_gusts)
             return (headwind, rate);
         (T change, T gustRate) = Gust(time);
         return (headwind + change, rate + gustRate);
     }
 
+    private static T Blows(T change) => T.Less(0, T.Abs(change));
+
     private double Shear(double height)
     {
         double at = Math.Min(height, Ceiling), step = at * Share;
-        return (8 * (_profile!(at + step) - _profile(at - step)) - (_profile(at + 2 * step) - _profile(at - 2 * step))) / (12 * step);
+        return (8 * (Profile!(at + step) - Profile(at - step)) - (Profile(at + 2 * step) - Profile(at - 2 * step))) / (12 * step);
     }
 
     private static T Each(T height, Func<double, double> law)

@@ -12,7 +12,7 @@ public sealed class WindFieldTests
     [InlineData(2.0), InlineData(10.0), InlineData(60.0)]
     public void Rate_PowerLaw_IsItsDerivativeOnTheWay(double height)
     {
-        double mean = Wind.WithoutGust.At(height, 0).Value;
+        double mean = Wind.WithoutGust().At(height, 0).Value;
         Assert.Equal(6 * Math.Pow(height / 10, 0.25), mean, 1e-12);
         Assert.Equal(-2 * 0.25 * mean / height, Wind.At(height, -2, 0).Rate.Value, 1e-8 * mean / height);
         Assert.Equal(-2 * 0.25 * mean / height + Wind.Gust(3.3).Rate.Value, Wind.At(height, -2, 3.3).Rate.Value, 1e-8);
@@ -21,18 +21,18 @@ public sealed class WindFieldTests
     [Fact]
     public void Mean_AboveTheCeiling_IsThatOfTheCeiling()
     {
-        Assert.Equal(Wind.WithoutGust.At(590, 0).Value, Wind.WithoutGust.At(4000, 0).Value);
+        Assert.Equal(Wind.WithoutGust().At(590, 0).Value, Wind.WithoutGust().At(4000, 0).Value);
         Assert.Equal(Wind.At(590, 1, 0).Rate.Value, Wind.At(4000, 1, 0).Rate.Value);
-        Assert.True(Wind.WithoutGust.At(589, 0).Value < Wind.WithoutGust.At(590, 0).Value);
-        Assert.Equal((true, false), (Wind.HasProfile, Wind.IsSteady));
+        Assert.True(Wind.WithoutGust().At(589, 0).Value < Wind.WithoutGust().At(590, 0).Value);
+        Assert.Equal((true, false), (Wind.Profile is not null, Wind.IsSteady));
     }
 
     [Fact]
     public void Steady_AnyHeightAndTime_IsTheSame()
     {
-        Assert.Equal((5, 5, 0), (Steady.WithoutGust.At(1, 0).Value, Steady.At(50, 4).Value, Steady.At(20, 3, 4).Rate.Value));
+        Assert.Equal((5, 5, 0), (Steady.WithoutGust().At(1, 0).Value, Steady.At(50, 4).Value, Steady.At(20, 3, 4).Rate.Value));
         Assert.Equal((double.PositiveInfinity, double.NegativeInfinity), (Steady.NextEdge(1).Value, Steady.Settled.Value));
-        Assert.Equal((false, true, true), (Steady.HasProfile, Steady.IsSteady, default(WindField<ScalarLane>).IsSteady));
+        Assert.Equal((false, true, true), (Steady.Profile is not null, Steady.IsSteady, default(WindField<ScalarLane>).IsSteady));
     }
 
     // A lane without a gust is the steady wind to the last bit, whatever blows in the others.
@@ -40,14 +40,14 @@ public sealed class WindFieldTests
     public void At_FourLanes_IsEachLanesOwnWind()
     {
         WindField<Lanes4> field = new(
-            Lanes4.Gather([5, 1, 2, 3], 0, 1), Lanes4.Gather([0, 4, -4, 0], 0, 1), Lanes4.Gather([0, 3, 3, 3], 0, 1), Lanes4.Of(2));
-        Lanes4 time = Lanes4.Of(3.5), at = field.At(Lanes4.Of(2), time), rate = field.At(Lanes4.Of(2), Lanes4.Of(1), time).Rate;
+            Lanes4.Gather([5, 1, 2, 3], 0, 1), Lanes4.Gather([0, 4, -4, 0], 0, 1), Lanes4.Gather([0, 3, 3, 3], 0, 1), 2);
+        Lanes4 time = 3.5, at = field.At(2, time), rate = field.At(2, 1, time).Rate;
         Assert.Equal((5, 3), (at[0], at[3]));
         Assert.Equal((0, 0), (rate[0], rate[3]));
         Assert.Equal((1 + Wind.Gust(3.5).Change.Value, 2 - Wind.Gust(3.5).Change.Value), (at[1], at[2]));
         Assert.Equal([double.PositiveInfinity, 5, 5, double.PositiveInfinity], [.. Enumerable.Range(0, 4).Select(i => field.NextEdge(time)[i])]);
         Assert.Equal((1, -4), (field.Lane(1).At(9, 0).Value, field.Lane(2).Gust(4).Change.Value));
-        Assert.True(field.WithoutGust.IsSteady);
+        Assert.True(field.WithoutGust().IsSteady);
     }
 
     // ½ Δw (1 − cos 2π(t − t_g)/λ), and its slope πΔw/λ · sin.
