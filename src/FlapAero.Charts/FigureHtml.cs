@@ -25,13 +25,15 @@ internal sealed record FigureHtml(IDrawing Start, string Data, string Control, s
         $"<img width=\"{StillWidth}\" alt=\"{Finding}\" src=\"data:image/svg+xml;charset=utf-8,{InAddress(Start.ToSvg())}\">",
         Data.Length == 0 ? "" : $"<script>(window.flapaeroFigures ??= []).push(\"{Start.Id}\")</script>");
 
+    private string Kind => Start switch { Picture => "plot picture", Figure { IsToScale: true } => "plot to-scale", _ => "plot" };
+
     private string Finding => HtmlText.Escape(LabelText.Plain(Start.FindingText));
 
     private string Element(string still, string script)
     {
         string end = Start.Title[^1] is '.' or '?' or '!' ? "" : ".";
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<figure class=\"{(Start is Picture ? "plot picture" : "plot")}\" id=\"{Start.Id}\"><div class=\"plot-drawing\" role=\"img\" aria-label=\"{Finding}\">{still}</div>");
+        html.Append(CultureInfo.InvariantCulture, $"<figure class=\"{Kind}\" id=\"{Start.Id}\"><div class=\"plot-drawing\" role=\"img\" aria-label=\"{Finding}\">{still}</div>");
         if (Data.Length > 0) html.Append(CultureInfo.InvariantCulture, $"<script type=\"application/json\" class=\"plot-data\">{Data}</script>{Control}");
         html.Append(CultureInfo.InvariantCulture, $"<figcaption><strong>{LabelText.Html(Start.Title)}{end}</strong> {LabelText.Html(Start.CaptionText)}{Range}</figcaption>");
         html.Append("<details class=\"plot-numbers\"><summary>The numbers in this figure</summary>").Append(Readings);

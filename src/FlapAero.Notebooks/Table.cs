@@ -40,12 +40,15 @@ public sealed class Table : LessonResult
         html.Append("</tr></thead><tbody>");
         foreach (IReadOnlyList<string> row in Rows)
         {
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{HtmlText.Escape(row[0])}</th>");
-            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{HtmlText.Escape(cell)}</td>");
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\"{Wordy(row[0])}>{HtmlText.Escape(row[0])}</th>");
+            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td{Wordy(cell)}>{HtmlText.Escape(cell)}</td>");
             html.Append("</tr>");
         }
         return html.Append("</tbody></table>").ToString();
     }
+
+    /// <summary>A cell of several words keeps some width, or a narrow screen breaks it at each of them.</summary>
+    private static string Wordy(string cell) => cell.Length > 16 && cell.Contains(' ', StringComparison.Ordinal) ? " class=\"wordy\"" : "";
 
     /// <inheritdoc/>
     public override string ToString() => Caption + "\n" + string.Join('\n', new[] { Headings }.Concat(Rows).Select(row => string.Join('\t', row.Select(LabelText.Plain))));

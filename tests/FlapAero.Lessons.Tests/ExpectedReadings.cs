@@ -62,9 +62,9 @@ internal static class ExpectedReadings
         [
             new("lift-needed-lift-there-is", "needed meets most, full flap", 0,
                 "full.StallSpeed(air).Calibrated.Knots"),
-            new("stalling-speed-in-a-level-turn", "flaps up meets 1.3 × stall, flaps up", 0,
+            new("stalling-speed-in-a-level-turn", "flaps up meets 1.3, up", 0,
                 "Math.Acos(1 / 1.69) * 180 / Math.PI"),
-            new("stalling-speed-in-a-level-turn", "full flap meets 1.3 × stall, full flap", 0,
+            new("stalling-speed-in-a-level-turn", "full flap meets 1.3, full", 0,
                 "Math.Acos(1 / 1.69) * 180 / Math.PI"),
             new("the-same-turn-lighter", "this weight meets speed kept", 1,
                 "Math.Acos(0.85 / 1.69) * 180 / Math.PI"),

@@ -84,7 +84,16 @@ function drawFigures(bringPlotly) {
     // Inside a closed fold a figure has no width.
     const measure = () => {
       growth = letters ? letters / sizeOf(plot().layout) : growthAt(plot().layout, live.clientWidth || document.body.clientWidth);
+      giveRoom();
     };
+    // What is to scale takes no more height than its width leaves it.
+    const giveRoom = () => {
+      const width = figure.clientWidth, { margin, xaxis, yaxis } = plot().layout;
+      if (!figure.classList.contains("to-scale") || width === 0) return;
+      const up = (yaxis.range[1] - yaxis.range[0]) / (xaxis.range[1] - xaxis.range[0]);
+      figure.style.setProperty("--room", Math.ceil(up * (width - growth * (margin.l + margin.r)) + growth * (margin.t + margin.b)) + "px");
+    };
+    if (figure.classList.contains("to-scale")) measure();
     const sizeNow = () => live.offsetWidth + " by " + live.offsetHeight;
     const draw = () => {
       size = sizeNow();

@@ -58,6 +58,7 @@
     }
     history.replaceState(null, "", "#screen-" + (at + 1));
     fit();
+    grow(screen);
     scrollTo(0, 0);
     focusOn(screen.title);
     tell("");
@@ -99,6 +100,17 @@
     for (const piece of screens[at].pieces) for (const figure of figuresIn(piece)) enlarge(figure, true);
   };
 
+  // A few words alone fill a screen better in larger letters.
+  const isWords = (piece) => piece.matches("p, ul, ol, blockquote, " + HEADING) && !piece.querySelector("figure, table, details");
+  const grow = (screen) => {
+    const ends = () => Math.max(...screen.pieces.map((piece) => piece.getBoundingClientRect().bottom + scrollY));
+    const sizes = at > 0 && screen.pieces.every(isWords) ? [1.35, 1.2, 1] : [1];
+    for (const size of sizes) {
+      root.style.setProperty("--grow", size);
+      if (ends() <= .8 * room()) break;
+    }
+  };
+
   const room = () => innerHeight - bar.offsetHeight;
   const below = () => Math.ceil(root.scrollHeight - innerHeight - scrollY);
   // Forward is what is below, then what is folded, then the next screen; back is the same way round.
@@ -130,7 +142,7 @@
   };
   const leave = () => {
     root.classList.remove("is-projected", "is-first");
-    root.style.removeProperty("--bar");
+    for (const name of ["--bar", "--grow"]) root.style.removeProperty(name);
     level(null);
     bar.hidden = true;
     for (const [fold, open] of before) fold.open = open;
@@ -166,7 +178,9 @@
   const fitSoon = () => {
     cancelAnimationFrame(fresh);
     fresh = requestAnimationFrame(() => {
-      if (isOn()) fit();
+      if (!isOn()) return;
+      fit();
+      grow(screens[at]);
     });
   };
   addEventListener("resize", fitSoon);

@@ -46,10 +46,10 @@ public static class ApproachFigures
         return new Figure("Stalling speed in a level turn", Axis.Of("angle of bank", "φ", "°"), Axis.Of("stalling speed", "V_S", "kt CAS"))
             .Line("flaps up", Banks, bank => Stall(up, air, bank))
             .Line("full flap", Banks, bank => Stall(full, air, bank))
-            .Level("1.3 × stall, flaps up", up.ReferenceSpeed(air).Calibrated.Knots)
-            .Level("1.3 × stall, full flap", full.ReferenceSpeed(air).Calibrated.Knots)
+            .Level("1.3, up", up.ReferenceSpeed(air).Calibrated.Knots)
+            .Level("1.3, full", full.ReferenceSpeed(air).Calibrated.Knots)
             .Caption($"Bank raises the stalling speed with the square root of the load factor. "
-                + $"Each curve meets its own dashed line at the same bank.")
+                + $"Each curve meets its own dashed line, 1.3 times its stall wings level, at the same bank.")
             .Finding($"Flaps up the stall rises from {up.StallSpeed(air).Calibrated} wings level to {Stall(up, air, 60):0.0} kt at 60° of bank. "
                 + $"Both settings meet their reference speed at {stallingBank:0}.");
     }

@@ -104,8 +104,8 @@ public static class DescentFigures
         Configuration up = approach.Configuration;
         double Down(double knots) => up.ThrottleClosed(air.CalibratedKnots(knots)).GlideAngle.Degrees;
         double Knots(SteadyFlight flight) => flight.Airspeed.Calibrated.Knots;
-        // Room for a prediction of two degrees.
-        Axis angle = Axis.Of("angle of descent", "γ", "°").Including(Math.Ceiling(approach.GlideAngle.Degrees + 2));
+        // Room for a prediction of one degree; a larger one stands at the edge.
+        Axis angle = Axis.Of("angle of descent", "γ", "°").Including(Math.Ceiling(approach.GlideAngle.Degrees + 1));
         return new Figure("Slower and faster", Axis.Of("airspeed", "V", "kt CAS"), angle)
             .Line("flaps up", Samples.Between(Knots(slower) - 3, Knots(faster) + 3, 1), Down)
             .Mark("slower", Knots(slower), slower.GlideAngle.Degrees).Mark("approach", Knots(approach), approach.GlideAngle.Degrees)

@@ -87,7 +87,7 @@ public static class LiftFigures
         LiftCurve curve = up.Flaps.Lift, flapped = full.Flaps.Lift;
         double needed = up.RequiredLiftCoefficient(same), neededFull = full.RequiredLiftCoefficient(same);
         Angle flyingUp = curve.AngleOfAttack(needed), flyingFull = flapped.AngleOfAttack(neededFull);
-        return new Figure("Degrees left at one speed", Axis.Of("angle of attack", "α", "°"), Axis.Of("lift coefficient", "C_L", ""))
+        return new Figure("Degrees left at one speed", Axis.Of("angle of attack", "α", "°"), LiftAxis(flapped))
             .Line("flaps up", Angles(curve), degrees => Lift(curve, degrees))
             .Line("full flap", Angles(flapped), degrees => Lift(flapped, degrees)).Level("needed", needed)
             .Mark("flying, full", flyingFull.Degrees, neededFull)
@@ -109,8 +109,7 @@ public static class LiftFigures
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(full);
         LiftCurve curve = up.Configuration.Flaps.Lift, flapped = full.Configuration.Flaps.Lift;
-        return new Figure(
-                "Lift at the reference speeds", Axis.Of("angle of attack", "α", "°"), Axis.Of("lift coefficient", "C_L", "").Including(0))
+        return new Figure("Lift at the reference speeds", Axis.Of("angle of attack", "α", "°"), LiftAxis(flapped))
             .Line("flaps up", Angles(curve), degrees => Lift(curve, degrees))
             .Line("full flap", Angles(flapped), degrees => Lift(flapped, degrees))
             .Mark("1.3, up", up.AngleOfAttack.Degrees, up.LiftCoefficient)
@@ -122,6 +121,10 @@ public static class LiftFigures
                 + $"{curve.StallAngle} with {curve.MaximumLiftCoefficient:0.00}. With full flap it flies at {full.AngleOfAttack} with "
                 + $"{full.LiftCoefficient:0.00} and stalls at {flapped.StallAngle} with {flapped.MaximumLiftCoefficient:0.00}.");
     }
+
+    /// <summary>From zero, with room for a name above the highest peak.</summary>
+    private static Axis LiftAxis(LiftCurve highest) =>
+        Axis.Of("lift coefficient", "C_L", "").Including(0).Including(1.1 * highest.MaximumLiftCoefficient);
 
     private static IReadOnlyList<double> Angles(LiftCurve curve) => Samples.Between(
         Math.Ceiling(curve.ZeroLiftAngle.Degrees), Math.Floor((curve.StallAngle + curve.StallRounding).Degrees), 0.25);

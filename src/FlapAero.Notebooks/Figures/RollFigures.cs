@@ -82,7 +82,9 @@ public static class RollFigures
         ArgumentNullException.ThrowIfNull(otherEnd);
         double[] numbers = [.. Enumerable.Range(1, week.Count)];
         LandingResult friday = week[4];
-        return new Figure("A week on runway 24", Axis.Of("day, Monday is 1"), Axis.Of("distance from the threshold", "x", "ft").Including(0))
+        // Room for names above the bars.
+        Axis distance = Axis.Of("distance from the threshold", "x", "ft").Including(0).Including(1.25 * friday.StopDistance.Feet);
+        return new Figure("A week on runway 24", Axis.Of("day, Monday is 1"), distance)
             .Bars("stop", numbers, week.Select(r => r.StopDistance.Feet))
             .Line(
                 "touchdown", numbers.SelectMany(day => new[] { day - 0.5, day + 0.5 }),

@@ -17,7 +17,7 @@ public sealed class LandingMargin
     }
 
     /// <summary>Standing from 50 ft within 70 % of the runway: [cat-pol-a-330], which binds operators and is the default here.</summary>
-    public static LandingMargin SeventyPercent { get; } = new(1 / 0.7, "stop within 70 % of the runway, CAT.POL.A.330");
+    public static LandingMargin SeventyPercent { get; } = new(1 / 0.7, "stop within 70\u00A0% of the runway, CAT.POL.A.330");
 
     /// <summary>The factor.</summary>
     public double Factor { get; }
