@@ -48,8 +48,8 @@ public static class LessonTables
     public static Table RollWhenTheNoseComesDown(this Lesson lesson, params LandingSetup[] landings)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        string Name(LandingSetup landing) =>
-            landing.Runway.Surface.Name + (landing.Technique.BrakingShare == 0 ? ", no brakes, engine stopped" : "");
+        string Name(LandingSetup landing) => landing.Technique.BrakingShare == 0
+            ? landing.Runway.Surface.Name.Split(" or ")[0] + ", no brakes, engine stopped" : landing.Runway.Surface.Name;
         double lowered = LandingPilot.Usual.NoseLowerSpeedFraction;
         Length Roll(LandingSetup landing, double share) => landing.NoseUpTo(share).Flown(Duration.FromSeconds(0.25)).GroundRoll;
         return lesson.Table("The roll, level and calm, when the nose comes down …", landings,

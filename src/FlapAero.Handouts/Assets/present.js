@@ -57,8 +57,8 @@
       fold.open = false;
     }
     history.replaceState(null, "", "#screen-" + (at + 1));
-    fit();
     grow(screen);
+    fit();
     scrollTo(0, 0);
     focusOn(screen.title);
     tell("");
@@ -179,8 +179,8 @@
     cancelAnimationFrame(fresh);
     fresh = requestAnimationFrame(() => {
       if (!isOn()) return;
-      fit();
       grow(screens[at]);
+      fit();
     });
   };
   addEventListener("resize", fitSoon);
