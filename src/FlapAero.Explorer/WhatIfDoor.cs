@@ -17,6 +17,18 @@ internal static partial class WhatIfDoor
     [JSExport]
     internal static string Take(string name, string text) => Model.Take(name, text);
 
+    /// <inheritdoc cref="WhatIf.Picture"/>
+    [JSExport]
+    internal static string Picture(string setting, string name) => Model.Picture(setting, name);
+
+    /// <inheritdoc cref="WhatIf.Spread"/>
+    [JSExport]
+    internal static string Spread(string setting, int batch, int count) => Model.Spread(setting, batch, count);
+
+    /// <inheritdoc cref="WhatIf.Help"/>
+    [JSExport]
+    internal static string Help(string setting) => Model.Help(setting);
+
     private static WhatIf Made()
     {
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using UnitsNet;
 
 namespace FlapAero.Charts;
 
@@ -12,9 +11,6 @@ namespace FlapAero.Charts;
 internal sealed partial class WhatIf
 {
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    /// <summary>Between the moments of a drawn landing; a stage of the round-out has some ten of them.</summary>
-    private static readonly Duration Interval = Duration.FromSeconds(0.4);
 
     private readonly Dictionary<string, Aeroplane> _aeroplanes = DemoAeroplanes.All.ToDictionary(a => a.Name, StringComparer.Ordinal);
 
@@ -55,6 +51,7 @@ internal sealed partial class WhatIf
         json.WriteString("name", aeroplane.Name);
         json.WriteNumber("least", Math.Ceiling(aeroplane.MinimumMass.Kilograms));
         json.WriteNumber("most", Math.Floor(aeroplane.MaximumMass.Kilograms));
+        if (aeroplane.CrosswindLimit is { } limit) json.WriteNumber("crosswind", limit.Knots);
         json.WriteStartArray("flaps");
         foreach (FlapSetting flaps in aeroplane.FlapSettings) json.WriteStringValue(flaps.Name);
         json.WriteEndArray();
@@ -86,13 +83,13 @@ internal sealed partial class WhatIf
         {
             Configuration configuration = setting.Configuration(side);
             LandingSetup landing = setting.Landing(side);
-            Outcome<LandingResult, LandingRefusal> outcome = Landing.Fly(landing, interval: Interval);
+            Outcome<LandingResult, LandingRefusal> outcome = Landing.Fly(landing);
             LandingResult? result = outcome.Happened ? outcome.Value : null;
             json.WriteStartObject("numbers");
             foreach ((string key, double value) in WhatIfRow.Of(setting, landing, configuration, result)) json.WriteNumber(key, value);
             json.WriteEndObject();
             if (result is null) json.WriteString("refusal", WhatIfWords.Sentences(outcome.Explanation));
-            else Path(json, result);
+            else Path(json, landing, result);
         }
         catch (RefusedInputException refused)
         {
@@ -102,14 +99,13 @@ internal sealed partial class WhatIf
     }
 
     /// <summary>The path in whole centimetres, along and up in turn: finer nobody draws.</summary>
-    private static void Path(Utf8JsonWriter json, LandingResult result)
+    private static void Path(Utf8JsonWriter json, LandingSetup landing, LandingResult result)
     {
         json.WriteStartArray("path");
-        foreach (LandingPoint point in result.Trajectory)
+        foreach ((double along, double up) in WhatIfPath.Of(landing, result))
         {
-            if (point.Stage > LandingStage.Settling) break;
-            json.WriteNumberValue((int)Math.Round(100 * point.Distance.Meters));
-            json.WriteNumberValue((int)Math.Round(100 * point.Height.Meters));
+            json.WriteNumberValue((int)Math.Round(100 * along));
+            json.WriteNumberValue((int)Math.Round(100 * up));
         }
         json.WriteEndArray();
     }
