@@ -30,7 +30,7 @@ internal sealed record WhatIfField(
         new("cut", "Throttle begins to close at", "ft", 0, 120, 1, 15, "The height of the wheels where the power goes."),
         new("slope", "Slope of the runway", "%", -5, 5, 0.1, 0, "Uphill is positive. It acts on the roll only."),
         new("braking", "Braking", "%", 0, 100, 5, 75, "The share of what the surface gives to the firmest braking."),
-        new("length", "Length of the runway", "m", 200, 3000, 10, 900, "From its beginning to its end."),
+        new("length", "Length of the runway", "m", 200, 3000, 10, 1200, "From its beginning to its end."),
         new("displaced", "Threshold past the beginning", "m", 0, 1000, 10, 0, "Nobody may touch down before the threshold."),
     ];
 

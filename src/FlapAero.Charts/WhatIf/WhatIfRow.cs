@@ -14,8 +14,8 @@ internal sealed record WhatIfRow(string Key, string Label, string Unit, int Digi
     public static IReadOnlyList<WhatIfRow> All { get; } =
     [
         new("stall", "Stalling speed, calibrated", "kt", 1, Speeds),
+        new("reference", "Reference speed, 1.3 times that, calibrated", "kt", 1, Speeds),
         new("stallIndicated", "Stalling speed, indicated", "kt", 1, Speeds),
-        new("reference", "Reference speed 1.3 V_S, calibrated", "kt", 1, Speeds),
         new("approach", "Approach speed with gust and addition, calibrated", "kt", 1, Speeds),
         new("approachIndicated", "Approach speed, indicated", "kt", 1, Speeds),
         new("approachTrue", "Approach speed, true", "kt", 1, Speeds),

@@ -33,7 +33,7 @@ internal static class EnginePack
     [
         "FlapAero.Notebooks", "FSharp.Core", "Plotly.NET", "DynamicObj", "Giraffe", "Fable", "Markdig", "Newtonsoft.Json", "Microsoft.DotNet.Interactive",
         "Microsoft.CSharp", "Microsoft.AspNetCore", "netstandard", "System.Private.Xml", "System.Xml", "System.Private.DataContract", "System.Data",
-        "System.Security.", "System.Reflection.Metadata", "System.Reflection.Emit", "System.Linq.Expressions", "System.ComponentModel.Annotations",
+        "System.Security.", "System.Reflection.Metadata", "System.Linq.Expressions", "System.ComponentModel.Annotations",
         "System.Runtime.Serialization", "System.Diagnostics.Process", "System.Diagnostics.FileVersion", "System.Web", "System.Transactions",
         "System.IO.Compression", "Humanizer", "Microsoft.Win32",
     ];

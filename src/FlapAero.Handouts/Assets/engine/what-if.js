@@ -328,7 +328,7 @@
   const landed = (answer) => answer?.sides.every((side) => side.path);
   const drawBoth = () => {
     const place = find(".both .plot-drawing");
-    const wide = Math.max(280, place.clientWidth || 280), size = wide < 500 ? 12 : 14, line = size + 4;
+    const wide = Math.max(280, place.clientWidth || 280), size = wide < 500 ? 12 : wide < 900 ? 14 : 17, line = size + 4;
     const { answer, of } = shown;
     const sides = answer.sides, other = base && landed(base.answer) ? base.answer.sides : [];
     const before = Math.max(of.displaced, 0.12 * answer.available);
@@ -336,8 +336,8 @@
     const scale = (wide - 16) / (last + before);
     const X = (along) => 8 + (along + before) * scale;
     const slope = Math.tan(of.path * Math.PI / 180);
-    const tall = of.height * 0.3048 + before * slope, room = wide < 500 ? 74 : 120;
-    const raised = Math.max(1, Math.min(10, Math.floor(room / (tall * scale))));
+    const tall = of.height * 0.3048 + before * slope, room = wide < 500 ? 90 : 170;
+    const raised = Math.max(1, Math.min(12, Math.floor(room / (tall * scale))));
     const ground = 10 + Math.min(room, raised * tall * scale) + line, Y = (up) => ground - up * scale * raised;
     const strip = wide < 500 ? 16 : 22;
     const parts = [];
@@ -361,7 +361,7 @@
     // The marks of the runway, then a lane for each roll.
     let y = ground + strip + 4;
     const rows = (marks, top) => {
-      const ends = [];
+      const ends = [], texts = [];
       for (const mark of marks.sort((a, b) => a.x - b.x)) {
         const length = widthOf(mark.text, size), from = Math.min(Math.max(mark.x - length / 2, 2), wide - 2 - length);
         let row = ends.findIndex((end) => end + 8 < from);
@@ -369,8 +369,10 @@
         ends[row] = from + length;
         const at = top + row * line;
         parts.push(draw("path", { stroke: mark.color, "stroke-width": 1, d: `M${n(mark.x)} ${top - 3}V${n(at + 2)}` }));
-        parts.push(draw("text", { x: n(from), y: n(at + size), fill: mark.color, "stroke": "#fff", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round" }, mark.text));
+        texts.push(draw("text", { x: n(from), y: n(at + size), fill: mark.color, "stroke": "#fff", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round" }, mark.text));
       }
+      // Over all leaders, so that none crosses a word.
+      parts.push(...texts);
       return top + Math.max(1, ends.length) * line;
     };
     y = rows(labels, y) + 10;
