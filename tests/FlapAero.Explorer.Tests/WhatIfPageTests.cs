@@ -6,7 +6,7 @@ using UnitsNet;
 namespace FlapAero.Explorer.Tests;
 
 /// <summary>The what-if page from a disk, without a network: live, faithful, and never blank or frozen.</summary>
-public sealed class WhatIfPageTests(MadeEngine made, Browser browser)
+public sealed class WhatIfPageTests(MadeEngine made, Browser browser, Firefox firefox)
 {
     private const string Rested = "document.documentElement.dataset.whatIf === 'rested'";
     private const string IsWhole = "document.querySelectorAll('.both svg [data-part=path]').length === 2 && document.querySelectorAll('.numbers-of-both td').length > 20";
@@ -22,6 +22,23 @@ public sealed class WhatIfPageTests(MadeEngine made, Browser browser)
         double stop = Landing.Fly(DemoLandings.TrainerH4FlapsUp).Value.StopDistance.Feet;
         Assert.Equal(Math.Round(stop), await NumberAsync(tab, "Stop"));
         Assert.Contains("Never fly by its numbers", await tab.AskAsync<string>("document.querySelector('.caution').textContent"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Page_InFirefox_IsLiveAndTakesAStep()
+    {
+        await using FirefoxTab tab = await firefox.OpenAsync(made.Page("what-if"), 1280);
+        for (int i = 0; i < 3000 && !await tab.AskAsync<bool>(Rested); i++)
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+
+        await tab.DoAsync("const s = document.getElementById('along-slider'); s.value = 9; s.dispatchEvent(new Event('input', { bubbles: true }))");
+        for (int i = 0; i < 600 && !await tab.AskAsync<bool>("location.hash.includes('along=9')"); i++)
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+
+        Assert.True(await tab.AskAsync<bool>($"location.hash.includes('along=9') && {IsWhole}"));
+        Assert.Contains("Wind along the runway", await tab.AskAsync<string>("document.querySelector('.changed').textContent"), StringComparison.Ordinal);
+        Assert.Empty(tab.Complaints);
+        Assert.All(tab.Requests, request => Assert.Matches("^(file|blob|data):", request));
     }
 
     [Fact]

@@ -7,8 +7,8 @@ internal sealed partial class WhatIf
 {
     private const int Tries = 12;
 
-    /// <summary>What a pilot or a dispatcher can change, nearest first.</summary>
-    private static readonly string[] CanChange = ["speed", "height", "round", "path", "mass", "along", "braking", "slope", "cut"];
+    /// <summary>What can be changed: how it is flown first, then the day, and more speed last.</summary>
+    private static readonly string[] CanChange = ["path", "height", "round", "cut", "braking", "along", "mass", "slope", "speed"];
 
     /// <summary>Landings of a pilot who does not hit every number: the same for the same setting and batch.</summary>
     /// <param name="setting">The setting as JSON.</param>

@@ -137,6 +137,7 @@
   const change = (key) => {
     // Short of a right number nothing is computed; what was typed stays and is spoken of.
     wanted = true;
+    find(".put-aside").hidden = true;
     if (key === "path" || key === "height") put("aim");
     if ($("predict").checked && shown) return guess();
     pump();
