@@ -6,9 +6,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
-using PuppeteerSharp;
-using Browser = FlapAero.Handouts.Tests.Browser;
-using Tab = FlapAero.Handouts.Tests.Tab;
+using FlapAero.Handouts.Tests;
 
 namespace FlapAero.Explorer.Tests;
 
