@@ -99,7 +99,7 @@ public sealed class HandoutBuilder : IDisposable
         var set = new PageSetBuilder(output.Present);
         foreach (MadeLesson lesson in made)
             set.Add(lesson.Notebook.Stem, plan.Inputs[lesson.Notebook], notPrinted is null ? plan.Choice : "", lesson.Files);
-        set.AddIndex(Utf8.GetBytes(IndexPage.ToHtml(notebooks, name => set.WillHave(name, output), options.Paper)));
+        set.AddIndex(Utf8.GetBytes(IndexPage.ToHtml(notebooks, name => set.WillHave(name, output), options.Paper, options.HasEngine)));
         cancellationToken.ThrowIfCancellationRequested();
         output.Write(set.Files, set.Outdated, set.ToSet());
         cache.Tidy();

@@ -6,4 +6,5 @@ using Xunit.v3;
 // The kernel in process writes to the process's console: one test at a time.
 [assembly: Parallelization(Mode = ParallelMode.None)]
 [assembly: AssemblyFixture(typeof(Browser))]
+[assembly: AssemblyFixture(typeof(Firefox))]
 [assembly: AssemblyFixture(typeof(MadeEngine))]

@@ -6,9 +6,7 @@ using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using FlapAero.Handouts.Kernels;
-using PuppeteerSharp;
-using Browser = FlapAero.Handouts.Tests.Browser;
-using Tab = FlapAero.Handouts.Tests.Tab;
+using FlapAero.Handouts.Tests;
 
 namespace FlapAero.Explorer.Tests;
 
@@ -16,8 +14,6 @@ namespace FlapAero.Explorer.Tests;
 public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
 {
     private const string AllRan = "[...document.querySelectorAll('.run-code')].every(c => c.dataset.ran)";
-
-    private static readonly WaitForFunctionOptions Patient = new() { Timeout = 240_000, PollingInterval = 100 };
 
     public static TheoryData<string> Lessons => MadeEngine.Lessons;
 
@@ -27,7 +23,7 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
         await using Tab tab = await browser.OpenAsync(made.Page(lesson), 1280);
 
         await tab.AskAsync<JsonElement?>("(document.querySelector('[data-do=all]').click(), null)");
-        await tab.Page.WaitForFunctionAsync($"() => {AllRan} || document.querySelector('.run-code[data-ran=failed]')", Patient);
+        await tab.UntilAsync($"{AllRan} || document.querySelector('.run-code[data-ran=failed]') !== null");
 
         Assert.Empty(await tab.AskAsync<string[]>("[...document.querySelectorAll('.run-code[data-ran=failed]')].map(c => c.dataset.cell + ': ' + c.querySelector('.output').textContent)"));
         Assert.Empty(tab.Complaints);
@@ -66,11 +62,11 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
               return null;
             })()
             """);
-        await tab.Page.WaitForFunctionAsync("() => document.querySelector('.engine-state').textContent.startsWith('Running')", Patient);
+        await tab.UntilAsync("document.querySelector('.engine-state').textContent.startsWith('Running')");
 
         await tab.AskAsync<JsonElement?>("(document.querySelector('[data-do=stop]').click(), null)");
 
-        await tab.Page.WaitForFunctionAsync("() => document.querySelector('.run-code[data-ran=failed]')", Patient);
+        await tab.UntilAsync("document.querySelector('.run-code[data-ran=failed]') !== null");
         Assert.StartsWith("Stopped.", await tab.AskAsync<string>("document.querySelector('.engine-state').textContent"), StringComparison.Ordinal);
         await tab.Page.ReloadAsync();
         Assert.Equal(Endless, await tab.AskAsync<string>("document.querySelector('.run-code:not(:has(textarea[readonly])) textarea').value"));
@@ -112,7 +108,8 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
     public void Engine_OnTheDisk_IsNoLargerThanWritten()
     {
         Assert.InRange(made.Size("compiler.js"), 1_000_000, 7_000_000);
-        Assert.InRange(made.Size("runtime.js"), 1_000_000, 20_000_000);
+        Assert.InRange(made.Size("runtime.js"), 1_000_000, 9_000_000);
+        Assert.InRange(made.Size("cells.js"), 1_000_000, 14_000_000);
         Assert.InRange(made.Size("00-start-here.html"), 10_000, 400_000);
     }
 
@@ -125,7 +122,7 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
               cell.querySelector('[data-do=run]').click();
             }
             """, code);
-        await tab.Page.WaitForFunctionAsync("() => document.querySelector('.run-code[data-ran]')", Patient);
+        await tab.UntilAsync("document.querySelector('.run-code[data-ran]') !== null");
         return await tab.AskAsync<string>("document.querySelector('.run-code[data-ran] .output').textContent");
     }
 

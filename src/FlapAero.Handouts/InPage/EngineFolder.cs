@@ -31,6 +31,8 @@ public static class EngineFolder
             ["figures.js"] = Utf8.GetBytes(FigureScript.Start),
             ["temml.js"] = Utf8.GetBytes(Assets.Temml),
             ["run.js"] = Utf8.GetBytes(Assets.EngineRun),
+            ["what-if.js"] = Utf8.GetBytes(Assets.WhatIf),
+            [WhatIfPage.FileName] = Utf8.GetBytes(WhatIfPage.Of(paper)),
         };
         string[] pages = [.. notebooks.Select(n => Path.GetFileNameWithoutExtension(n) + ".html")];
         foreach ((string notebook, string page) in notebooks.Zip(pages))

@@ -28,6 +28,16 @@ internal static class EnginePack
         "System.Threading.Tasks.Dataflow", "System.Configuration",
     ];
 
+    /// <summary>What only cells need: a what-if is live without it. The compiler's and the lessons' own parts, and what those refer to.</summary>
+    private static readonly string[] ForCells =
+    [
+        "FlapAero.Notebooks", "FSharp.Core", "Plotly.NET", "DynamicObj", "Giraffe", "Fable", "Markdig", "Newtonsoft.Json", "Microsoft.DotNet.Interactive",
+        "Microsoft.CSharp", "Microsoft.AspNetCore", "netstandard", "System.Private.Xml", "System.Xml", "System.Private.DataContract", "System.Data",
+        "System.Security.", "System.Reflection.Metadata", "System.Linq.Expressions", "System.ComponentModel.Annotations",
+        "System.Runtime.Serialization", "System.Diagnostics.Process", "System.Diagnostics.FileVersion", "System.Web", "System.Transactions",
+        "System.IO.Compression", "Humanizer", "Microsoft.Win32",
+    ];
+
     /// <summary>The engine's scripts by their names, of the folder into which it was published.</summary>
     /// <exception cref="HandoutException">The folder is not what publishing makes.</exception>
     public static IReadOnlyDictionary<string, byte[]> Of(string published, string worker)
@@ -59,10 +69,12 @@ internal static class EnginePack
             }
         files["dotnet.js"] = Encoding.UTF8.GetBytes(script[..from] + config.ToJsonString() + script[to..]);
         bool IsCompiler(string name) => name.StartsWith("Microsoft.CodeAnalysis", StringComparison.Ordinal);
+        bool IsForCells(string name) => ForCells.Any(start => name.StartsWith(start, StringComparison.Ordinal));
         string referred = JsonSerializer.Serialize(Referred.Select(name => names[name + ".dll"]));
         return new Dictionary<string, byte[]>
         {
-            ["runtime.js"] = Script(files.Where(f => !IsCompiler(f.Key)), $"flapaeroEngine.referred = {referred};\nflapaeroEngine.worker = {JsonSerializer.Serialize(worker)};\n"),
+            ["runtime.js"] = Script(files.Where(f => !IsCompiler(f.Key) && !IsForCells(f.Key)), $"flapaeroEngine.referred = {referred};\nflapaeroEngine.worker = {JsonSerializer.Serialize(worker)};\n"),
+            ["cells.js"] = Script(files.Where(f => IsForCells(f.Key)), ""),
             ["compiler.js"] = Script(files.Where(f => IsCompiler(f.Key)), ""),
         };
     }

@@ -42,7 +42,8 @@ internal static class RunPage
     public static string WayThere(string stem, bool isMade) => isMade
         ? $"""
             <aside class="facts runs-here" aria-label="Running the cells"><p><a href="{EngineFolder.Name}/{stem}.html">Run this lesson here</a>: its cells run in a page, with nothing
-            installed and nothing sent anywhere; the folder <code>{EngineFolder.Name}</code> must lie beside this page.</p></aside>
+            installed and nothing sent anywhere; the folder <code>{EngineFolder.Name}</code> must lie beside this page.</p>
+            {WhatIfPage.WayThere("puts two landings side by side, with everything to be moved.").Trim()}</aside>
 
             """
         : """

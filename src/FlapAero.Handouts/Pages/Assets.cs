@@ -41,6 +41,11 @@ internal static class Assets
     /// <summary>The page in which a lesson's cells run.</summary>
     public static string EngineRun => Read(typeof(Assets).Assembly, "assets/engine/run.js");
 
+    /// <summary>The what-if page.</summary>
+    public static string WhatIf => Read(typeof(Assets).Assembly, "assets/engine/what-if.js");
+
+    public static string WhatIfStyle => Read(typeof(Assets).Assembly, "assets/engine/what-if.css");
+
     /// <summary>Loads a page anew when it has been made anew; in pages of a watch alone.</summary>
     public static string Watch => Read(typeof(Assets).Assembly, "assets/watch.js");
 

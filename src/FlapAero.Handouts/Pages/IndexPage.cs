@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using FlapAero.Charts;
+using FlapAero.Handouts.InPage;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
 
@@ -19,9 +20,12 @@ internal static class IndexPage
     /// <param name="notebooks">All lessons.</param>
     /// <param name="isThere">Whether a file of that name is there to be linked to.</param>
     /// <param name="paper">The paper that the page asks for.</param>
-    public static string ToHtml(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, Paper paper = Paper.A4)
+    /// <param name="hasEngine">Whether the what-if page is made beside.</param>
+    public static string ToHtml(
+        IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, Paper paper = Paper.A4, bool hasEngine = false)
     {
         var list = new StringBuilder(FlightMap.ToHtml(notebooks, isThere));
+        if (hasEngine) list.Append(WhatIfPage.WayThere("Two landings side by side, with everything to be moved: for one question, or for a class."));
         list.Append("<h2 id=\"lessons\">Lessons</h2>\n<ol class=\"lessons\">\n");
         foreach (LessonNotebook notebook in notebooks)
         {

@@ -163,9 +163,9 @@ internal sealed class BriefingMaker
     }
 
     /// <summary>From the least that any leg's idling propeller gives to the most that any leg's turns at its highest speed.</summary>
-    private ThrustRange Thrusts(CircuitLegs legs)
+    internal static ThrustRange Thrusts(CircuitLegs legs)
     {
-        Propeller propeller = _request.Aeroplane.Propeller;
+        Propeller propeller = legs.Final.Configuration.Aeroplane.Propeller;
         (Configuration, Airspeed)[] flown =
         [
             (legs.Downwind.Configuration, legs.Downwind.Airspeed), (legs.Base.Configuration, legs.Base.Airspeed),
@@ -193,7 +193,7 @@ internal sealed class BriefingMaker
     private Airspeed Multiple(BriefedSpeeds speeds, double multiple) =>
         speeds.Configuration.ReferenceSpeed(_request.Air, multiple);
 
-    private static Airspeed Faster(Airspeed first, Airspeed second) => first.SiTrue >= second.SiTrue ? first : second;
+    internal static Airspeed Faster(Airspeed first, Airspeed second) => first.SiTrue >= second.SiTrue ? first : second;
 
     private T? Try<T>(string what, Func<T?> make)
         where T : class

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
-using System.Text.Json;
 
 namespace FlapAero.Files;
 
@@ -13,8 +12,6 @@ internal static class PlainText
 {
     /// <summary>How many characters of somebody's text a message carries.</summary>
     public const int Longest = 60;
-
-    private static JsonSerializerOptions Readable { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The text with each such character spelt out, as <c>\u001b</c>; line ends and tabs stay.</summary>
     public static string Of(string text)
@@ -46,7 +43,7 @@ internal static class PlainText
     };
 
     /// <summary>Text in quotes, on one line and not endless, whatever the file holds.</summary>
-    public static string Quoted(string text) => JsonSerializer.Serialize(Short(text), Readable);
+    public static string Quoted(string text) => $"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(Short(text))}\"";
 
     /// <summary>The start of a text that a message can carry.</summary>
     public static string Short(string text) => text.Length <= Longest ? text : text[..Longest] + "…";

@@ -23,6 +23,7 @@
     tell("The engine is coming …");
     if (!window.flapaeroEngine) {
       await bring("runtime.js");
+      await bring("cells.js");
       await bring("compiler.js");
     }
     const { packed, referred, worker: script } = window.flapaeroEngine;

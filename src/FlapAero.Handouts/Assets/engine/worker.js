@@ -5,6 +5,7 @@
 self.dotnetSidecar = true;
 const names = new Map();
 let cells;
+let whatIf;
 
 const unpack = async (packed) => {
   const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
@@ -17,14 +18,23 @@ const addressOf = (bytes) => {
   return URL.createObjectURL(new Blob([text], { type: "text/javascript" }));
 };
 
+// A page that brings a part of the engine starts with that part.
+const started = (bytes) => new TextDecoder().decode(bytes).replace(/\/\*json-start\*\/([^]*)\/\*json-end\*\//, (_, text) => {
+  const config = JSON.parse(text);
+  for (const [kind, list] of Object.entries(config.resources))
+    if (Array.isArray(list)) config.resources[kind] = list.filter((file) => names.has(file.name));
+  return JSON.stringify(config);
+});
+
 const start = async (packed, referred) => {
   await Promise.all(Object.entries(packed).map(async ([name, text]) => names.set(name, await unpack(text))));
-  const { dotnet } = await import(addressOf(names.get("dotnet.js")));
+  const { dotnet } = await import(addressOf(new TextEncoder().encode(started(names.get("dotnet.js")))));
   const runtime = await dotnet.withResourceLoader((type, name) => type === "dotnetjs" ? addressOf(names.get(name))
     : Promise.resolve(new Response(names.get(name), { headers: { "Content-Type": type === "dotnetwasm" ? "application/wasm" : "application/octet-stream" } })))
     .create();
   const main = await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName);
   cells = main.FlapAero.Explorer.Program;
+  whatIf = main.FlapAero.Explorer.WhatIfDoor;
   for (const name of referred) cells.Refer(names.get(name));
   names.clear();
 };
@@ -34,7 +44,8 @@ onmessage = async ({ data }) => {
     if (data.packed) {
       await start(data.packed, data.referred);
       postMessage({ isReady: true });
-    } else postMessage({ id: data.id, reply: JSON.parse(await cells.Run(data.code)) });
+    } else if (data.call) postMessage({ id: data.id, reply: JSON.parse(whatIf[data.call](...data.given)) });
+    else postMessage({ id: data.id, reply: JSON.parse(await cells.Run(data.code)) });
   } catch (e) {
     postMessage({ id: data.id, broken: String(e && e.message || e) });
   }
