@@ -18,8 +18,8 @@ internal static class IndexPage
     /// <summary>The page.</summary>
     /// <param name="notebooks">All lessons.</param>
     /// <param name="isThere">Whether a file of that name is there to be linked to.</param>
-    /// <param name="paper">The paper that the page asks for.</param>
-    public static string ToHtml(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, Paper paper = Paper.A4)
+    /// <param name="look">Paper and school; A4 and none where nothing is said.</param>
+    public static string ToHtml(IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, PageLook? look = null)
     {
         var list = new StringBuilder(FlightMap.ToHtml(notebooks, isThere));
         list.Append("<h2 id=\"lessons\">Lessons</h2>\n<ol class=\"lessons\">\n");
@@ -37,7 +37,7 @@ internal static class IndexPage
                 """);
         }
         list.Append("</ol>\n").Append(Instructors(notebooks, isThere));
-        return PageShell.ToHtml(new PageFrame("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString()) { Paper = paper });
+        return PageShell.ToHtml(new PageFrame("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString()) { Paper = look?.Paper ?? Paper.A4, School = look?.School });
     }
 
     /// <summary>Answers stand apart: whoever looks for a lesson does not come across its key.</summary>
