@@ -120,7 +120,8 @@ internal sealed class BriefCommand
         try
         {
             SchoolMarks? marks = school is null ? null : SchoolMarks.Of(school, Full(parsed.GetValue(_school)!));
-            (string text, string html) = Sheet(parsed, outcome.Value, paper, new(school, flight.Runway, Notes(parsed, flight, request)), marks);
+            BriefingKind kind = parsed.GetValue(_drills) ? BriefingKind.Drills : parsed.GetValue(_steps) ? BriefingKind.Exercise : BriefingKind.Sheet;
+            (string text, string html) = BriefingPaper.Of(kind, outcome.Value, paper, marks, flight.Runway, Notes(parsed, flight, request));
             List<(string Path, byte[] Bytes)> files = [];
             if (parsed.GetValue(_out) is { } page) files.Add((Full(page), new UTF8Encoding(false).GetBytes(html)));
             if (parsed.GetValue(_pdf) is { } pdf)
@@ -144,25 +145,6 @@ internal sealed class BriefCommand
             await _error.WriteLineAsync($"The sheet cannot be written, and what stood there before still does: {e.Message}");
             return ExitCode.Failed;
         }
-    }
-
-    private (string Text, string Html) Sheet(
-        ParseResult parsed, Briefing briefing, Paper paper, SheetMarks sheetMarks, SchoolMarks? school)
-    {
-        if (parsed.GetValue(_drills))
-        {
-            DrillSheet drills = DrillSheet.Of(briefing, sheetMarks);
-            return (drills.ToString(), BriefingPage.ToHtml(drills, paper, school));
-        }
-
-        if (parsed.GetValue(_steps))
-        {
-            ExerciseSheet exercise = ExerciseSheet.Of(briefing, sheetMarks);
-            return (exercise.ToString(), BriefingPage.ToHtml(exercise, paper, school));
-        }
-
-        BriefingSheet sheet = BriefingSheet.Of(briefing, sheetMarks);
-        return (sheet.ToString(), BriefingPage.ToHtml(sheet, paper, school));
     }
 
     /// <summary>What a flight needs where no school gives it, and of the weather what no METAR gives either.</summary>
