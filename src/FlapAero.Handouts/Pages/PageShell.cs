@@ -70,7 +70,7 @@ internal static class PageShell
             {{Assets.Style.Trim()}}
             {{FigureScript.Style.Trim()}}
             {{(frame.IsProjected ? Assets.ProjectorStyle.Trim() : "")}}
-            @page { size: {{frame.Paper}} }
+            @page { size: {{frame.Paper}} }{{frame.School?.PaperCss()}}
             </style>
             </head>
             <body class="{{kind}}"{{KeptAs(frame)}}>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FlapAero.Charts;
 using FlapAero.Handouts.Cache;
 
@@ -35,6 +36,19 @@ internal sealed class SchoolMarks
 
     /// <summary>The line for the foot; empty where there is none.</summary>
     public string FootHtml() => School.FootLine.Length == 0 ? "" : $"<p class=\"school-foot\">{HtmlText.Escape(School.FootLine)}</p>\n";
+
+    /// <summary>The foot's line and the addition to the caution at the head of every sheet of paper; empty where there is neither.</summary>
+    public string PaperCss()
+    {
+        string[] words = [School.FootLine, School.Caution.Length > 0 ? $"{School.Name}: {School.Caution}" : ""];
+        string text = string.Join(" ", words.Where(word => word.Length > 0));
+        return text.Length == 0 ? "" : $" @page {{ @top-left {{ content: \"{InCss(text)}\"; font: 8.5pt system-ui, sans-serif; }} }}";
+    }
+
+    /// <summary>A text inside quotes of a style: all but letters, digits and spaces by number, so that nothing ends the quotes or the style.</summary>
+    private static string InCss(string text) => string.Concat(text.EnumerateRunes().Select(rune =>
+        rune.IsAscii && (char.IsAsciiLetterOrDigit((char)rune.Value) || rune.Value == ' ') ? rune.ToString()
+        : string.Create(CultureInfo.InvariantCulture, $"\\{rune.Value:x} ")));
 
     /// <summary>All that pages show of the school, as a key.</summary>
     public string Key() => new ContentKey("school").With(School.Name).With(School.FootLine).With(School.Caution).With(_logo ?? "").ToString();

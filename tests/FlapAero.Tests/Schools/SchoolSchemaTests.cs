@@ -12,6 +12,10 @@ namespace FlapAero.Tests.Schools;
 public sealed class SchoolSchemaTests
 {
     private static string Text { get; } = SchoolText.Embedded("school.schema.json");
+
+    /// <summary>Read once: a schema is registered under its name.</summary>
+    private static JsonSchema Schema { get; } = JsonSchema.FromText(Text);
+
     private static JsonNode Definitions { get; } = JsonNode.Parse(Text)!["$defs"]!;
 
     [Theory]
@@ -20,7 +24,7 @@ public sealed class SchoolSchemaTests
     public void Schema_Example_IsValid(string? school)
     {
         using JsonDocument document = JsonDocument.Parse(school ?? SchoolText.Example);
-        Assert.True(JsonSchema.FromText(Text).Evaluate(document.RootElement).IsValid);
+        Assert.True(Schema.Evaluate(document.RootElement).IsValid);
     }
 
     [Fact]
