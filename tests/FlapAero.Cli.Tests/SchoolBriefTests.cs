@@ -33,7 +33,7 @@ public sealed class SchoolBriefTests : IDisposable
         foreach (string said in new[]
         {
             "Quillmere Flying School", "24 is proposed: it has the most headwind.", "METAR of XQAA", "1090 kg", "the greatest of Trainer H4",
-            "displaced by 80 m", "the white gate on the right", "Solo students land without flaps only after", "Bring this sheet", "flying order",
+            "displaced by 80 m", "Solo students land without flaps only after", "Bring this sheet", "flying order",
             BriefingSheet.Caution.Split('.')[0],
         })
             Assert.Contains(said, Unwrapped(sheet), StringComparison.Ordinal);
@@ -42,6 +42,7 @@ public sealed class SchoolBriefTests : IDisposable
     [Theory]
     [InlineData("--runway", "06", "06 ")]
     [InlineData("--length", "900 m", "900 m")]
+    [InlineData("--length", "1500 m", "landmark: the white gate on the right, 240 m")]
     [InlineData("--weight", "1000 kg", "1000 kg")]
     [InlineData("--wind", "060/10", "06 is proposed")]
     [InlineData("--surface", "wet-grass", "wet grass")]

@@ -35,11 +35,12 @@ internal static class BriefingWords
     {
         BriefedLanding landing = briefing.Flapless.Landing;
         return landing.Fit == RunwayFit.Fits
-            ? $"the wheels are not down by {Available(briefing.Request.Runway.EndOfFirstThird)} (first third; expected at {Metres(landing.Result.TouchdownDistance)}); landmark: {Landmark(marks)}"
+            ? $"the wheels are not down by {Available(briefing.Request.Runway.EndOfFirstThird)} (first third; expected at {Metres(landing.Result.TouchdownDistance)}); landmark: {Landmark(briefing, marks)}"
             : $"always, on this runway: by these numbers the wheels touch at {Metres(landing.Result.TouchdownDistance)} and the landing does not fit;";
     }
 
-    private static string Landmark(SheetMarks marks) => marks.Runway?.ForFirstThird is { } mark
+    private static string Landmark(Briefing briefing, SheetMarks marks) =>
+        marks.Runway?.LastWithin(briefing.Request.Runway.EndOfFirstThird) is { } mark
         ? $"{mark.Name}, {MetresAvailable(mark.At)}" : "______";
 
     public static string Climb(Briefing briefing)

@@ -60,13 +60,22 @@ public sealed class SchoolRunway
     public IReadOnlyList<SchoolLandmark> Landmarks { get; }
 
     /// <summary>The last landmark that still lies within the first third; none where none does.</summary>
-    public SchoolLandmark? ForFirstThird => Landmarks.LastOrDefault(mark => mark.At <= Runway.EndOfFirstThird);
+    public SchoolLandmark? ForFirstThird => LastWithin(Runway.EndOfFirstThird);
+
+    internal SchoolLandmark? LastWithin(Length end) => Landmarks.LastOrDefault(mark => mark.At <= end);
 }
 
 /// <summary>Something beside a runway. Immutable.</summary>
-/// <param name="At">How far past the landing threshold.</param>
-/// <param name="Name">What it is.</param>
-public sealed record SchoolLandmark(Length At, string Name);
+public sealed class SchoolLandmark
+{
+    internal SchoolLandmark(Length at, string name) => (At, Name) = (at, name);
+
+    /// <summary>How far past the landing threshold.</summary>
+    public Length At { get; }
+
+    /// <summary>What it is.</summary>
+    public string Name { get; }
+}
 
 /// <summary>A day of a school's weather. Immutable.</summary>
 public sealed class SchoolDay
