@@ -1,4 +1,5 @@
 using FlapAero.Notebooks;
+using FlapAero.Tests;
 
 namespace FlapAero.Cli.Tests;
 
@@ -32,7 +33,7 @@ public sealed class SchoolBriefTests : IDisposable
         Assert.Equal("", _error.ToString());
         foreach (string said in new[]
         {
-            "Quillmere Flying School", "24 is proposed: it has the most headwind.", "METAR of XQAA", "1090 kg", "the greatest of Trainer H4",
+            "Quillmere Flying School", "24 is proposed: it has the most headwind.", "METAR of XQAA", "1 090 kg", "the greatest of Trainer H4",
             "displaced by 80 m", "Solo students land without flaps only after", "Bring this sheet", "flying order",
             BriefingSheet.Caution.Split('.')[0],
         })
@@ -40,10 +41,10 @@ public sealed class SchoolBriefTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--runway", "06", "06 ")]
+    [InlineData("--runway", "06", "Runway 06, 860 m")]
     [InlineData("--length", "900 m", "900 m")]
     [InlineData("--length", "1500 m", "landmark: the white gate on the right, 240 m")]
-    [InlineData("--weight", "1000 kg", "1000 kg")]
+    [InlineData("--weight", "1000 kg", "1 000 kg")]
     [InlineData("--wind", "060/10", "06 is proposed")]
     [InlineData("--surface", "wet-grass", "wet grass")]
     [InlineData("--aerodrome", "Brackmere", "Brackmere has the METAR of XQBB, not of XQAA")]
@@ -56,9 +57,9 @@ public sealed class SchoolBriefTests : IDisposable
     [Fact]
     public async Task Brief_RulesOfASchool_MoveItsNumbers()
     {
-        Assert.Equal(0, await RunAsync("brief", "--school", School("""{ "name": "A", "rules": { "referenceMultiples": { "flapsUp": 1.4 }, "stableHeight": "500 ft", "headwindShare": 0 }"""), "--day", "d"));
+        Assert.Equal(0, await RunAsync("brief", "--school", School("""{ "name": "A", "rules": { "referenceMultiples": { "flapsUp": 1.4 }, "stableHeight": "400 ft", "headwindShare": 0 }"""), "--day", "d"));
         string sheet = Unwrapped(_output.ToString());
-        Assert.Contains("at 500 ft", sheet, StringComparison.Ordinal);
+        Assert.Contains("at 400 ft", sheet, StringComparison.Ordinal);
         Assert.Contains("1.4 with flaps up", sheet, StringComparison.Ordinal);
         Assert.Contains("0 % of the headwind (0.0 kt)", sheet, StringComparison.Ordinal);
     }
