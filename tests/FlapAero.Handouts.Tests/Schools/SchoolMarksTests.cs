@@ -3,6 +3,7 @@ using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
 using FlapAero.Handouts.Schools;
 using FlapAero.Notebooks;
+using FlapAero.Tests;
 
 namespace FlapAero.Handouts.Tests.Schools;
 

@@ -13,7 +13,7 @@ public sealed class MetarTests
     [InlineData("xqaa 291450z auto 24012kt 9999ndv // //////TCU 18/09 q1013=", 240, 12, null, 18, 1013)]
     [InlineData("SPECI COR XQAA 010000Z 36005MPS 310V050 4000NE R24L/1200U -SHRA BKN012CB M01/M03 Q0998 RERA WS R24", 360, 9.719, null, -1, 998)]
     [InlineData("XQAA 291450Z 09020KMH CAVOK M00/ Q1031 NOSIG", 90, 10.799, null, 0, 1031)]
-    [InlineData("XQAA 291450Z 27015G25KT 1 1/2SM VCTS OVC010 21/20 A2992 RMK AO2 SLP132 T02110200", 270, 15, 25.0, 21, 1013.208)]
+    [InlineData("XQAA 291450Z 27015G25KT 1 1/2SM VCTS OVC010 21/20 A2992 RMK AO2 SLP132 T02110200", 270, 15, 25.0, 21, 1013.207)]
     [InlineData("XQAA 291450Z 12008KT 9999 18/09 Q1013 TEMPO 24030G45KT 2000 +TSRA", 120, 8, null, 18, 1013)]
     public void Decode_Report_GivesWhatALandingNeeds(string text, double from, double mean, double? gust, double celsius, double qnh)
     {
