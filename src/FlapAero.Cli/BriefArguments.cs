@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using FlapAero.Weather;
 using UnitsNet;
 
 namespace FlapAero.Cli;
@@ -38,19 +39,18 @@ internal sealed partial class BriefArguments
     public BriefingWind? Wind(string option, string? text)
     {
         if (text is null) return null;
-        string given = text.Trim().ToUpperInvariant();
-        if (given is "CALM") return new(new Wind(Angle.Zero, Speed.Zero));
-        if (Report().Match(given) is { Success: true } match)
+        try
         {
-            Speed Of(string group) => match.Groups["unit"].Value == "MPS"
-                ? Speed.FromMetersPerSecond(Whole(match.Groups[group])) : Speed.FromKnots(Whole(match.Groups[group]));
-            return Made(option, () => new BriefingWind(
-                new Wind(Angle.FromDegrees(Whole(match.Groups["from"])), Of("mean")), match.Groups["gust"].Success ? Of("gust") : null));
+            if (WindReport.Read(text) is { } wind) return wind;
+        }
+        catch (ArgumentException refused)
+        {
+            _faults.Add($"{option}: {PlainWords.Of(refused)}");
+            return null;
         }
 
-        string why = given.StartsWith("VRB", StringComparison.Ordinal)
-            ? "a variable wind has no direction; brief the worst one, from behind or across"
-            : "allowed is calm, or direction, speed and gust in knots such as 210/12, 210/12G20 or 21012G20KT (MPS for metres per second)";
+        string why = text.Trim().StartsWith("VRB", StringComparison.OrdinalIgnoreCase)
+            ? "a variable wind has no direction; brief the worst one, from behind or across" : WindReport.Allowed;
         _faults.Add($"{option}: {Quoted(text)} is no wind; {why}.");
         return null;
     }
@@ -138,8 +138,6 @@ internal sealed partial class BriefArguments
     private static double? Finite(string digits) =>
         double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value : null;
 
-    private static double Whole(Group digits) => int.Parse(digits.Value, CultureInfo.InvariantCulture);
-
     private static string Quoted(string text) => $"\"{(text.Length <= 40 ? text : text[..40] + "…").ReplaceLineEndings(" ")}\"";
 
     [GeneratedRegex(@"^([+-]?[0-9]+(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)\s*[^\d\s.,]+$", RegexOptions.CultureInvariant)]
@@ -150,9 +148,6 @@ internal sealed partial class BriefArguments
 
     [GeneratedRegex(@"^([0-9]{2})[LCR]?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Designator();
-
-    [GeneratedRegex(@"^(?<from>[0-9]{3})/?(?<mean>[0-9]{1,3})(G(?<gust>[0-9]{1,3}))?(?<unit>KT|MPS)?$", RegexOptions.CultureInvariant)]
-    private static partial Regex Report();
 
     [GeneratedRegex(@"^([0-9]+(?:\.[0-9]+)?) ?% ?(up|down)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Gradient();

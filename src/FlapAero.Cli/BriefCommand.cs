@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text;
 using FlapAero.Files;
@@ -6,7 +7,9 @@ using FlapAero.Handouts;
 using FlapAero.Handouts.Briefings;
 using FlapAero.Handouts.NotebookForm;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 using FlapAero.Notebooks;
+using FlapAero.Schools;
 using UnitsNet;
 
 namespace FlapAero.Cli;
@@ -18,16 +21,24 @@ internal sealed class BriefCommand
         "brief --weight \"1050 kg\" --runway 24 --length \"1400 m\" --surface grass --elevation \"450 ft\" --qnh \"1018 hPa\" --temperature \"22 C\" --wind 210/12G20";
 
     private readonly Option<string?> _aeroplane = Given("--aeroplane", "FILE", "The aeroplane's file. Without it: the invented Trainer H4.");
-    private readonly Option<string?> _weight = Needed("--weight", "MASS", "Mass at the landing, such as \"1050 kg\" or \"2300 lb\".");
-    private readonly Option<string?> _runway = Needed("--runway", "NAME", "The runway, such as 24 or 06L; landing on 24 goes towards 240°.");
-    private readonly Option<string?> _length = Needed("--length", "LENGTH", "Landing distance available, such as \"900 m\".");
-    private readonly Option<string?> _surface = Needed("--surface", "SURFACE", $"One of {string.Join(", ", RunwaySurface.ByName.Keys)}.");
+    private readonly Option<string?> _school = Given("--school", "FILE", "The school's file: aerodromes, weather, rules, name and marks; docs/school.md.");
+    private readonly Option<string?> _aerodrome = Given(
+        "--aerodrome", "NAME", "One of the school's. Without it: the METAR's, or the school's first.");
+
+    private readonly Option<string?> _day = Given("--day", "NAME", "A day of the school's weather.");
+    private readonly Option<string?> _metar = Given(
+        "--metar", "METAR", "Wind, temperature and QNH as the airfield reports them; --wind, --temperature and --qnh go before it.");
+
+    private readonly Option<string?> _weight = Given("--weight", "MASS", "Mass at the landing, such as \"1050 kg\" or \"2300 lb\". With a school and without it: the aeroplane's greatest.");
+    private readonly Option<string?> _runway = Given("--runway", "NAME", "The runway, such as 24 or 06L; landing on 24 goes towards 240°. With a school one of the aerodrome's; without it the one with the most headwind.");
+    private readonly Option<string?> _length = Given("--length", "LENGTH", "Landing distance available, such as \"900 m\".");
+    private readonly Option<string?> _surface = Given("--surface", "SURFACE", $"One of {string.Join(", ", RunwaySurface.ByName.Keys)}.");
     private readonly Option<string?> _slope = Given("--slope", "SLOPE", "In the direction of landing, such as \"1.5 % down\". Without it: level.");
-    private readonly Option<string?> _elevation = Needed("--elevation", "HEIGHT", "Elevation of the aerodrome, such as \"450 ft\".");
+    private readonly Option<string?> _elevation = Given("--elevation", "HEIGHT", "Elevation of the aerodrome, such as \"450 ft\".");
     private readonly Option<string?> _qnh = Given("--qnh", "PRESSURE", "QNH, such as \"1018 hPa\" or \"30.06 inHg\". This or --pressure-altitude.");
     private readonly Option<string?> _pressureAltitude = Given("--pressure-altitude", "HEIGHT", "In place of --qnh.");
-    private readonly Option<string?> _temperature = Needed("--temperature", "TEMPERATURE", "Outside air, such as \"22 C\" or \"72 F\".");
-    private readonly Option<string?> _wind = Needed("--wind", "WIND", "As reported, in the runway's north: 210/12, 210/12G20, 21012G20KT or calm.");
+    private readonly Option<string?> _temperature = Given("--temperature", "TEMPERATURE", "Outside air, such as \"22 C\" or \"72 F\".");
+    private readonly Option<string?> _wind = Given("--wind", "WIND", "As reported, in the runway's north: 210/12, 210/12G20, 21012G20KT or calm.");
     private readonly Option<string?> _overThreshold = Given("--over-threshold", "HEIGHT", "Wheels over the threshold. Without it: 50 ft.");
     private readonly Option<string?> _lowestOverThreshold = Given(
         "--lowest-over-threshold", "HEIGHT", "How low the school lets a student aim, where the float needs it. Without it: 30 ft.");
@@ -65,14 +76,23 @@ internal sealed class BriefCommand
             + "Exit code 0: the sheet is there, whatever it says; 2: the call or a file is wrong; 3: the flight cannot be briefed, with the reasons; "
             + "1: a file could not be written. A training aid: the approved manual, local rules and a qualified instructor decide about a flight.")
         {
-            _aeroplane, _weight, _runway, _length, _surface, _slope, _elevation, _qnh, _pressureAltitude, _temperature, _wind,
+            _aeroplane, _school, _aerodrome, _day, _metar, _weight, _runway, _length, _surface, _slope, _elevation, _qnh, _pressureAltitude, _temperature, _wind,
             _overThreshold, _lowestOverThreshold, _circuit, _spacing, _rightHand, _margin, _crosswind, _steps, _drills, _out, _pdf, _paper,
         };
-        PathText.NotEmpty(_aeroplane, _out, _pdf);
+        PathText.NotEmpty(_aeroplane, _school, _out, _pdf);
         command.Validators.Add(parsed =>
         {
             if (parsed.GetValue(_steps) && parsed.GetValue(_drills))
                 parsed.AddError("--steps, --drills: one of them; each is a page of its own in place of the sheet.");
+            foreach (Option<string?> option in Missing(parsed)) parsed.AddError($"Option '{option.Name}' is required.");
+            foreach (Option<string?> option in (Option<string?>[])[_aerodrome, _day])
+            {
+                if (parsed.GetValue(option) is not null && parsed.GetValue(_school) is null)
+                    parsed.AddError($"{option.Name} is given without --school; it names something in the school's file.");
+            }
+
+            if (parsed.GetValue(_day) is not null && parsed.GetValue(_metar) is not null)
+                parsed.AddError("--day, --metar: one of them; each says what the weather is.");
         });
         command.SetAction(RunAsync);
         return command;
@@ -81,7 +101,9 @@ internal sealed class BriefCommand
     private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellationToken)
     {
         var arguments = new BriefArguments();
-        BriefingRequest? request = Request(parsed, arguments);
+        School? school = School(parsed.GetValue(_school), arguments);
+        var flight = new SchoolFlight(school, arguments.Refuse);
+        BriefingRequest? request = Request(parsed, arguments, school, flight);
         if (request is null) return await ListAsync("The flight is refused", arguments.Faults, ExitCode.WrongUsage);
         Outcome<Briefing, IReadOnlyList<string>> outcome = Briefing.For(request);
         if (!outcome.Happened) return await ListAsync("This flight cannot be briefed", outcome.Refusal!, ExitCode.CannotLand);
@@ -92,10 +114,14 @@ internal sealed class BriefCommand
             return ExitCode.WrongUsage;
         }
 
-        Paper paper = parsed.GetValue(_paper) == "letter" ? Paper.Letter : Paper.A4;
-        (string text, string html) = Sheet(parsed, outcome.Value, paper);
+        bool isLetter = parsed.GetResult(_paper) is { Implicit: false } || school?.Paper is null
+            ? parsed.GetValue(_paper) == "letter" : school.Paper == SchoolPaper.Letter;
+        Paper paper = isLetter ? Paper.Letter : Paper.A4;
         try
         {
+            SchoolMarks? marks = school is null ? null : SchoolMarks.Of(school, Full(parsed.GetValue(_school)!));
+            BriefingKind kind = parsed.GetValue(_drills) ? BriefingKind.Drills : parsed.GetValue(_steps) ? BriefingKind.Exercise : BriefingKind.Sheet;
+            (string text, string html) = BriefingPaper.Of(kind, outcome.Value, paper, marks, flight.Runway, Notes(parsed, flight, request));
             List<(string Path, byte[] Bytes)> files = [];
             if (parsed.GetValue(_out) is { } page) files.Add((Full(page), new UTF8Encoding(false).GetBytes(html)));
             if (parsed.GetValue(_pdf) is { } pdf)
@@ -121,61 +147,105 @@ internal sealed class BriefCommand
         }
     }
 
-    private (string Text, string Html) Sheet(ParseResult parsed, Briefing briefing, Paper paper)
+    /// <summary>What a flight needs where no school gives it, and of the weather what no METAR gives either.</summary>
+    private IEnumerable<Option<string?>> Missing(CommandResult parsed)
     {
-        if (parsed.GetValue(_drills))
-        {
-            DrillSheet drills = DrillSheet.Of(briefing);
-            return (drills.ToString(), BriefingPage.ToHtml(drills, paper));
-        }
-
-        if (parsed.GetValue(_steps))
-        {
-            ExerciseSheet exercise = ExerciseSheet.Of(briefing);
-            return (exercise.ToString(), BriefingPage.ToHtml(exercise, paper));
-        }
-
-        BriefingSheet sheet = BriefingSheet.Of(briefing);
-        return (sheet.ToString(), BriefingPage.ToHtml(sheet, paper));
+        if (parsed.GetValue(_school) is not null) return [];
+        Option<string?>[] weather = parsed.GetValue(_metar) is null ? [_temperature, _wind] : [];
+        return ((Option<string?>[])[_weight, _runway, _length, _surface, _elevation, .. weather]).Where(option => parsed.GetValue(option) is null);
     }
 
-    private BriefingRequest? Request(ParseResult parsed, BriefArguments read)
+    private BriefingRequest? Request(ParseResult parsed, BriefArguments read, School? school, SchoolFlight flight)
     {
         string? Text(Option<string?> option) => parsed.GetValue(option);
         Length? LengthOf(Option<string?> option) => read.Length(option.Name, Text(option));
 
         Aeroplane? aeroplane = Aeroplane(Text(_aeroplane), read);
-        Mass? mass = read.Mass(_weight.Name, Text(_weight));
-        (string Name, Angle Direction)? runway = read.Runway(_runway.Name, Text(_runway));
+        // A school's file that is refused is one fault; what hangs on it is not complained about.
+        bool hasSchool = Text(_school) is not null;
+        Mass? mass = read.Mass(_weight.Name, Text(_weight)) ?? (hasSchool && Text(_weight) is null ? aeroplane?.MaximumMass : null);
         Length? available = LengthOf(_length), elevation = LengthOf(_elevation), pressureAltitude = LengthOf(_pressureAltitude);
         Length? overThreshold = LengthOf(_overThreshold), lowestOver = LengthOf(_lowestOverThreshold), circuit = LengthOf(_circuit), spacing = LengthOf(_spacing);
         RunwaySurface? surface = read.Surface(_surface.Name, Text(_surface));
-        double? slope = read.Slope(_slope.Name, Text(_slope));
-        if (Text(_qnh) is null == Text(_pressureAltitude) is null)
-            read.Refuse("--qnh, --pressure-altitude: exactly one is needed; either says what the air weighs, both could disagree.");
-        Air? air = read.Air(pressureAltitude, elevation, read.Pressure(_qnh.Name, Text(_qnh)), read.Temperature(_temperature.Name, Text(_temperature)));
-        BriefingWind? wind = read.Wind(_wind.Name, Text(_wind));
-        LandingMargin? margin = read.Margin(_margin.Name, Text(_margin));
-        Speed? crosswind = read.Crosswind(_crosswind.Name, Text(_crosswind));
-        Runway? strip = runway is { } r && available is { } a && surface is not null && slope is { } s && elevation is { } e
-            ? read.Made("--length, --slope, --elevation", () => new Runway
+        double? slope = Text(_slope) is null && hasSchool ? null : read.Slope(_slope.Name, Text(_slope));
+        BriefingWind? own = read.Wind(_wind.Name, Text(_wind));
+        Temperature? temperature = read.Temperature(_temperature.Name, Text(_temperature));
+        Pressure? qnh = read.Pressure(_qnh.Name, Text(_qnh));
+        LandingMargin? margin = Text(_margin) is null && school?.Circuit.Margin is { } schools ? schools : read.Margin(_margin.Name, Text(_margin));
+        Speed? crosswind = read.Crosswind(_crosswind.Name, Text(_crosswind)) ?? school?.Circuit.CrosswindLimit;
+        Runway? strip;
+        if (hasSchool)
+        {
+            if (school is not null) flight.Choose(Text(_aerodrome), Text(_runway), Text(_day), Text(_metar), own, needsRunway: true);
+            if (school is { Aerodromes.Count: 0 }) read.Refuse($"{_school.Name}: {school.Name} has no aerodrome; write one under \"aerodromes\" in its file.");
+            strip = flight.Runway is { } named ? read.Made("--length, --slope, --elevation", () => named.Runway with
             {
-                Name = r.Name,
-                Direction = r.Direction,
-                LengthAvailable = a,
-                Surface = surface,
-                Slope = s,
-                Elevation = e,
-            })
-            : null;
+                LengthAvailable = available ?? named.Runway.LengthAvailable,
+                Surface = surface ?? named.Runway.Surface,
+                Slope = slope ?? named.Runway.Slope,
+                Elevation = elevation ?? named.Runway.Elevation,
+            }) : null;
+        }
+        else
+        {
+            (string Name, Angle Direction)? runway = read.Runway(_runway.Name, Text(_runway));
+            if (Text(_metar) is { } report && runway is { } on) flight.TakeWind(report, on.Direction, needsWind: own is null);
+            strip = runway is { } r && available is { } a && surface is not null && slope is { } s && elevation is { } e
+                ? read.Made("--length, --slope, --elevation", () => new Runway
+                {
+                    Name = r.Name,
+                    Direction = r.Direction,
+                    LengthAvailable = a,
+                    Surface = surface,
+                    Slope = s,
+                    Elevation = e,
+                })
+                : null;
+        }
+
+        if (Text(_qnh) is not null && pressureAltitude is not null || (Text(_qnh) is null && Text(_pressureAltitude) is null && Text(_metar) is null && Text(_day) is null))
+            read.Refuse("--qnh, --pressure-altitude: exactly one is needed; either says what the air weighs, both could disagree.");
+        (temperature, qnh, BriefingWind? wind) = (temperature ?? flight.Temperature, qnh ?? flight.Qnh, own ?? flight.Wind);
+        Air? air = read.Air(pressureAltitude, strip?.Elevation ?? elevation, qnh, temperature);
+        if (read.Faults.Count == 0)
+        {
+            if (temperature is null) read.Refuse($"{_temperature.Name} is needed: neither a METAR nor a day gives the temperature.");
+            if (wind is null) read.Refuse($"{_wind.Name} is needed: neither a METAR nor a day gives the wind.");
+            if (qnh is null && pressureAltitude is null) read.Refuse($"{_qnh.Name} is needed: neither a METAR nor a day gives the pressure.");
+        }
+
         if (aeroplane is not null && mass is { } weight) read.Made(_weight.Name, () => aeroplane.Configure(aeroplane.FlapsUp, weight));
+        CircuitHand hand = parsed.GetValue(_rightHand) ? CircuitHand.Right : flight.Runway?.Hand ?? CircuitHand.Left;
         // Parts that are there make a flight; what it then says is not said yet.
         BriefingRequest? request = read.Faults.Count == 0 && aeroplane is not null && mass is { } m && strip is not null && air is not null && wind is not null
             ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit, --over-threshold, --lowest-over-threshold", () => new BriefingRequest(
-                aeroplane, m, strip, air, wind, circuit, spacing, parsed.GetValue(_rightHand) ? CircuitHand.Right : CircuitHand.Left, margin,
-                crosswind, overThreshold, lowestOver))
+                aeroplane, m, strip, air, wind, circuit ?? school?.Circuit.Height, spacing ?? school?.Circuit.Spacing, hand, margin, crosswind,
+                overThreshold ?? school?.Circuit.ThresholdHeight, lowestOver ?? school?.Circuit.LowestThresholdHeight, school?.Rules))
             : null;
         return read.Faults.Count == 0 ? request : null;
+    }
+
+    /// <summary>How what nobody named was chosen, for the sheet.</summary>
+    private List<(string Term, string Fact)> Notes(ParseResult parsed, SchoolFlight flight, BriefingRequest request)
+    {
+        List<(string Term, string Fact)> notes = [.. flight.Notes];
+        if (parsed.GetValue(_weight) is null)
+            notes.Add(("Weight", $"None is given; it is the greatest of {request.Aeroplane.Name}."));
+        return notes;
+    }
+
+    private School? School(string? file, BriefArguments read)
+    {
+        if (file is null) return null;
+        try
+        {
+            return FlapAero.School.Read(Full(file));
+        }
+        catch (AeroplaneFileException refused)
+        {
+            read.Refuse($"{_school.Name}: {refused.Message}");
+            return null;
+        }
     }
 
     private Aeroplane? Aeroplane(string? file, BriefArguments read)
@@ -221,7 +291,4 @@ internal sealed class BriefCommand
     }
 
     private static Option<string?> Given(string name, string value, string description) => new(name) { Description = description, HelpName = value };
-
-    private static Option<string?> Needed(string name, string value, string description) =>
-        new(name) { Description = description, HelpName = value, Required = true };
 }

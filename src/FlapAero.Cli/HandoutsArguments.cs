@@ -49,10 +49,17 @@ internal sealed class HandoutsArguments
         HelpName = "FILE",
     };
 
+    public Option<string?> School { get; } = new("--school")
+    {
+        Description = "The school's file: its name and marks, which lessons, units and paper; docs/school.md. Without it: school.json "
+            + "among the notebooks or in the folder above them, if there is one.",
+        HelpName = "FILE",
+    };
+
     public Option<string> Units { get; } = new("--units")
     {
-        Description = "The units that values are shown in: aviation (kt, ft, lb) or si (m/s, m, kg).",
-        HelpName = "aviation|si",
+        Description = "The units that values are shown in: aviation (kt, ft, lb), aviation-kg (kt, ft, kg) or si (m/s, m, kg).",
+        HelpName = "aviation|aviation-kg|si",
         DefaultValueFactory = _ => "aviation",
     };
 
@@ -115,15 +122,15 @@ internal sealed class HandoutsArguments
         AllowWhole(Sheets, 1, HandoutOptions.MostSheets);
         AllowWhole(TimeLimit, 1, LongestCellSeconds);
         AllowWhole(Processes, 1, 64);
-        PathText.NotEmpty(Aeroplane, Out, Notebooks);
+        PathText.NotEmpty(Aeroplane, School, Out, Notebooks);
         AllowNames(Editions, EditionNames);
-        AllowNames(Units, ["aviation", "si"]);
+        AllowNames(Units, ["aviation", "aviation-kg", "si"]);
         AllowNames(Paper, ["a4", "letter"]);
     }
 
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, Units, Paper, Pdf, Engine, Out, Fresh, Watch, Notebooks, TimeLimit, Processes })
+        foreach (Option option in new Option[] { Lessons, Editions, Seed, Sheets, Aeroplane, School, Units, Paper, Pdf, Engine, Out, Fresh, Watch, Notebooks, TimeLimit, Processes })
             command.Add(option);
         command.Validators.Add(result =>
         {
@@ -137,6 +144,23 @@ internal sealed class HandoutsArguments
         string[] names = parsed.GetValue(Editions) ?? [];
         return [.. Enum.GetValues<Edition>().Where(edition => names.Length == 0 || names.Contains(AllEditions) || names.Contains(NameOf(edition))
             || edition == Edition.Notebook && parsed.GetValue(Engine))];
+    }
+
+    /// <summary>The units as named; as the school's file has them where none are named.</summary>
+    public DisplayUnits UnitsIn(ParseResult parsed, School? school) =>
+        parsed.GetResult(Units) is { Implicit: true } && school?.Units is { } units ? units : parsed.GetValue(Units) switch
+        {
+            "si" => DisplayUnits.SI,
+            "aviation-kg" => DisplayUnits.AviationKilograms,
+            _ => DisplayUnits.Aviation,
+        };
+
+    /// <summary>The paper as named; as the school's file has it where none is named.</summary>
+    public Handouts.Printing.Paper PaperIn(ParseResult parsed, School? school)
+    {
+        bool isLetter = parsed.GetResult(Paper) is { Implicit: true } && school?.Paper is { } paper
+            ? paper == SchoolPaper.Letter : parsed.GetValue(Paper) == "letter";
+        return isLetter ? Handouts.Printing.Paper.Letter : Handouts.Printing.Paper.A4;
     }
 
     private static string NameOf(Edition edition) => edition.ToString().ToLowerInvariant();

@@ -69,20 +69,43 @@ internal static class HandoutsCommand
     {
         string outPath = RepositoryFolder.Named(parsed.GetValue(options.Out), workingFolder, "--out", "artifacts", "handouts");
         string notebooks = RepositoryFolder.Named(parsed.GetValue(options.Notebooks), workingFolder, "--notebooks", "notebooks");
+        string? schoolFile = SchoolFile(parsed.GetValue(options.School), notebooks, workingFolder);
+        School? school = schoolFile is null ? null : ReadSchool(schoolFile);
         return new HandoutOptions(notebooks, outPath, parsed.GetValue(options.Lessons) ?? [])
         {
             Editions = options.EditionsIn(parsed),
             Seed = parsed.GetValue(options.Seed),
             Sheets = parsed.GetValue(options.Sheets),
             AeroplaneFile = parsed.GetValue(options.Aeroplane) is { } file ? Path.GetFullPath(file, workingFolder) : null,
-            Units = parsed.GetValue(options.Units) == "si" ? DisplayUnits.SI : DisplayUnits.Aviation,
-            Paper = parsed.GetValue(options.Paper) == "letter" ? Paper.Letter : Paper.A4,
+            SchoolFile = schoolFile,
+            Units = options.UnitsIn(parsed, school),
+            Paper = options.PaperIn(parsed, school),
             Pdf = parsed.GetValue(options.Pdf),
             HasEngine = parsed.GetValue(options.Engine),
             IsWatched = parsed.GetValue(options.Watch),
             Fresh = parsed.GetValue(options.Fresh),
             CacheFolder = RepositoryFolder.Cache(workingFolder),
         };
+    }
+
+    /// <summary>The named file, or the one that lies among the notebooks or above them.</summary>
+    private static string? SchoolFile(string? named, string notebooks, string workingFolder)
+    {
+        if (named is not null) return Path.GetFullPath(named, workingFolder);
+        string[] places = [Path.Combine(notebooks, School.FileName), Path.GetFullPath(Path.Combine(notebooks, "..", School.FileName))];
+        return places.FirstOrDefault(File.Exists);
+    }
+
+    private static School ReadSchool(string file)
+    {
+        try
+        {
+            return School.Read(file);
+        }
+        catch (AeroplaneFileException e)
+        {
+            throw new HandoutException(e.Message, e);
+        }
     }
 
     private static async Task TellAsync(HandoutReport report, string folder, TextWriter output)

@@ -2,6 +2,7 @@ using FlapAero.Handouts.Cache;
 using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Printing;
 using FlapAero.Handouts.Publishing;
+using FlapAero.Handouts.Schools;
 
 namespace FlapAero.Handouts;
 
@@ -11,12 +12,12 @@ internal sealed class BuildPlan
     private readonly Dictionary<LessonNotebook, string> _inputs = [];
     private readonly Dictionary<LessonNotebook, IReadOnlyList<string>> _unchanged = [];
 
-    public BuildPlan(IReadOnlyList<LessonNotebook> wanted, LessonInput input, HandoutOptions options, OutputFolder output)
+    public BuildPlan(IReadOnlyList<LessonNotebook> wanted, LessonInput input, HandoutOptions options, OutputFolder output, SchoolMarks? school = null)
     {
         Choice = ChoiceOf(input, options);
         foreach (LessonNotebook notebook in wanted)
         {
-            _inputs[notebook] = MadeLesson.InputsOf(notebook, input, options.Paper);
+            _inputs[notebook] = MadeLesson.InputsOf(notebook, input, options.Paper, school);
             if (!options.Fresh && Choice.Length > 0 && output.Unchanged(notebook.Stem, _inputs[notebook], Choice) is { } files)
                 _unchanged[notebook] = files;
         }

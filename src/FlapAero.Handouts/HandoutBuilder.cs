@@ -5,6 +5,7 @@ using FlapAero.Handouts.Lessons;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
 using FlapAero.Handouts.Publishing;
+using FlapAero.Handouts.Schools;
 using FlapAero.Handouts.Watching;
 
 namespace FlapAero.Handouts;
@@ -74,24 +75,26 @@ public sealed class HandoutBuilder : IDisposable
     /// <param name="cancellationToken">Stops before anything is written.</param>
     /// <returns>What was done.</returns>
     /// <exception cref="HandoutException">A notebook, a cell, a check, a formula, the aeroplane's file or a folder refused; nothing was written.</exception>
-    /// <exception cref="UnknownLessonException">A wanted lesson is not there.</exception>
+    /// <exception cref="UnknownLessonException">A wanted lesson is not there, or one that the school's file names.</exception>
     public async Task<HandoutReport> BuildAsync(HandoutOptions options, IProgress<HandoutProgress>? progress, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(options);
         IReadOnlyList<LessonNotebook> notebooks = LessonNotebook.ReadFolder(options.NotebooksFolder);
-        IReadOnlyList<LessonNotebook> wanted = LessonChoice.Of(notebooks, options.Lessons);
+        SchoolMarks? school = options.SchoolFile is { } named ? ReadSchool(named) : null;
+        IReadOnlyList<LessonNotebook> listed = school is null ? notebooks : LessonChoice.InOrder(notebooks, school.School.Lessons);
+        IReadOnlyList<LessonNotebook> wanted = options.Lessons.Count > 0 ? LessonChoice.Of(notebooks, options.Lessons) : listed;
         AeroplaneText? aeroplane = options.AeroplaneFile is { } file ? AeroplaneText.Read(file) : null;
         int sheets = options.Editions.Contains(Edition.Sheets) ? options.Sheets : 0;
         var input = new LessonInput(options.Seed, sheets, aeroplane, options.Units);
         using OutputFolder output = OutputFolder.Open(options.OutputFolder);
         var cache = new ContentCache(options.CacheFolder);
 
-        var plan = new BuildPlan(wanted, input, options, output);
+        var plan = new BuildPlan(wanted, input, options, output, school);
         var runs = new LessonRuns(_newKernel, _sideBySide, new RunCache(cache), options.Fresh, wanted.Count, progress);
         foreach (LessonNotebook unchanged in plan.Unchanged.Keys)
             runs.Report(unchanged, 1, 1, isUnchanged: true);
         List<MadeLesson> made = await runs.RunAsync(
-            plan.ToMake, input, new ArtefactChoice(options.Editions, options.Paper, options.HasEngine), cancellationToken).ConfigureAwait(false);
+            plan.ToMake, input, new ArtefactChoice(options.Editions, options.Paper, options.HasEngine, school), cancellationToken).ConfigureAwait(false);
         string? notPrinted = options.Pdf ? await PdfFiles.AddAsync(made, options, cache, progress, cancellationToken).ConfigureAwait(false) : null;
 
         foreach (MadeLesson lesson in made.Where(_ => options.IsWatched))
@@ -99,7 +102,7 @@ public sealed class HandoutBuilder : IDisposable
         var set = new PageSetBuilder(output.Present);
         foreach (MadeLesson lesson in made)
             set.Add(lesson.Notebook.Stem, plan.Inputs[lesson.Notebook], notPrinted is null ? plan.Choice : "", lesson.Files);
-        set.AddIndex(Utf8.GetBytes(IndexPage.ToHtml(notebooks, name => set.WillHave(name, output), options.Paper, options.HasEngine)));
+        set.AddIndex(Utf8.GetBytes(IndexPage.ToHtml(listed, name => set.WillHave(name, output), new PageLook(options.Paper, school), options.HasEngine)));
         cancellationToken.ThrowIfCancellationRequested();
         output.Write(set.Files, set.Outdated, set.ToSet());
         cache.Tidy();
@@ -108,5 +111,17 @@ public sealed class HandoutBuilder : IDisposable
         return new HandoutReport(
             [.. wanted.SelectMany(n => plan.Unchanged.GetValueOrDefault(n) ?? [.. made.Single(m => m.Notebook == n).Files.Keys]), PageSetBuilder.Index],
             set.Outdated, runs.CellsRun, notPrinted);
+    }
+
+    private static SchoolMarks ReadSchool(string file)
+    {
+        try
+        {
+            return SchoolMarks.Of(School.Read(file), file);
+        }
+        catch (AeroplaneFileException e)
+        {
+            throw new HandoutException(e.Message, e);
+        }
     }
 }

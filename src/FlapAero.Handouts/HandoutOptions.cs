@@ -60,6 +60,9 @@ public sealed class HandoutOptions
     /// <summary>The file of the aeroplane that the lessons are about; null for the lessons' own.</summary>
     public string? AeroplaneFile { get; init; }
 
+    /// <summary>The file of the school whose pages they are; null for nobody's. Its units and paper are for the caller to take.</summary>
+    public string? SchoolFile { get; init; }
+
     /// <summary>The units in which pages show their values.</summary>
     public DisplayUnits Units { get; init; } = DisplayUnits.Aviation;
 

@@ -14,9 +14,11 @@ internal static class Formatters
 
     private static readonly ITypeFormatter[] Si = [.. Showing(DisplayUnits.SI)];
 
+    private static readonly ITypeFormatter[] Kilograms = [.. Showing(DisplayUnits.AviationKilograms)];
+
     internal static void Register(DisplayUnits units)
     {
-        ITypeFormatter[] wanted = units == DisplayUnits.SI ? Si : Aviation;
+        ITypeFormatter[] wanted = units switch { DisplayUnits.SI => Si, DisplayUnits.AviationKilograms => Kilograms, _ => Aviation };
         // The kernel keeps every registration and sorts them all for each new type: a lesson begun a thousand times must not add to them.
         if (Newest() is { } newest && wanted.Contains(newest))
             return;
@@ -53,7 +55,7 @@ internal static class Formatters
     internal static string Text(object value) => value.ToDisplayString(PlainTextFormatter.MimeType);
 
     private static ITypeFormatter? Newest() =>
-        Formatter.RegisteredFormatters(includeDefaults: false).FirstOrDefault(f => Aviation.Contains(f) || Si.Contains(f));
+        Formatter.RegisteredFormatters(includeDefaults: false).FirstOrDefault(f => Aviation.Contains(f) || Si.Contains(f) || Kilograms.Contains(f));
 
     private static IEnumerable<ITypeFormatter> Showing(DisplayUnits units) =>
     [

@@ -12,6 +12,9 @@ public enum DisplayUnits
 
     /// <summary>Metres, metres per second, kilograms; degrees and revolutions per minute stay.</summary>
     SI,
+
+    /// <summary>Knots and feet as in a cockpit, with masses in kilograms, areas in square metres and pressures in hectopascals.</summary>
+    AviationKilograms,
 }
 
 /// <summary>Which unit shows a value in each system of units. Safe for any thread.</summary>
@@ -31,6 +34,16 @@ public static class DisplayUnitsExtensions
         [PowerUnit.MechanicalHorsepower] = PowerUnit.Kilowatt,
     }.ToFrozenDictionary();
 
+    private static readonly FrozenDictionary<Enum, Enum> KilogramUnits = SIUnits
+        .Where(pair => pair.Key is MassUnit or AreaUnit or ForceUnit or PressureUnit).ToFrozenDictionary();
+
+    private static FrozenDictionary<Enum, Enum> Others(DisplayUnits units) => units switch
+    {
+        DisplayUnits.SI => SIUnits,
+        DisplayUnits.AviationKilograms => KilogramUnits,
+        _ => FrozenDictionary<Enum, Enum>.Empty,
+    };
+
     private static readonly FrozenDictionary<string, Enum> Abbreviated =
         SIUnits.Keys.ToFrozenDictionary(QuantityText.Abbreviation, StringComparer.Ordinal);
 
@@ -41,7 +54,7 @@ public static class DisplayUnitsExtensions
     public static Enum UnitFor(this DisplayUnits units, Enum unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        return units == DisplayUnits.SI ? SIUnits.GetValueOrDefault(unit, unit) : unit;
+        return Others(units).GetValueOrDefault(unit, unit);
     }
 
     /// <summary>The unit of a system that stands for another, by what is printed, and the factor from the one to the other.</summary>
@@ -53,8 +66,7 @@ public static class DisplayUnitsExtensions
         ArgumentNullException.ThrowIfNull(unit);
         int end = unit.IndexOf(' ', StringComparison.Ordinal);
         string word = end < 0 ? unit : unit[..end];
-        if (units == DisplayUnits.Aviation || !Abbreviated.TryGetValue(word, out Enum? from)) return (unit, 1);
-        Enum to = SIUnits[from];
+        if (!Abbreviated.TryGetValue(word, out Enum? from) || !Others(units).TryGetValue(from, out Enum? to)) return (unit, 1);
         return (QuantityText.Abbreviation(to) + unit[word.Length..], Quantity.From(1, from).As(to));
     }
 }

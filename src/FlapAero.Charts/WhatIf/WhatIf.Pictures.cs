@@ -100,7 +100,7 @@ internal sealed partial class WhatIf
         var legs = new CircuitLegs(new(flown, onBase, descent), turn, new(flown, onBase, descent), turn, new(flown, final, setting.Path));
         Outcome<Circuit, CircuitRefusal> circuit = Circuit.Backwards(new(
             setting.Runway, WindOf(setting), CircuitHand.Left, Length.FromFeet(1000), BriefingTechnique.Spacing, legs,
-            BriefingMaker.Thrusts(legs), bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut),
+            BriefingMaker.Thrusts(legs), bankLimit: BriefingTechnique.BankLimit, CircuitFix.RollOutAt(BriefingRules.Usual.RollOut),
             thresholdHeight: setting.Height));
         return circuit.Happened ? circuit.Value
             : throw Require.RefusedWhole(nameof(setting), $"{Capital(NameOf(setting, side))}: {WhatIfWords.Sentences(circuit.Explanation)}");

@@ -16,6 +16,11 @@ internal static class LessonChoice
         return [.. notebooks.Where(n => names.Any(name => IsNamed(n, name)))];
     }
 
+    /// <summary>The lessons that a list names, in the list's order; all in their own where it names none.</summary>
+    /// <exception cref="UnknownLessonException">No lesson has one of the names.</exception>
+    public static IReadOnlyList<LessonNotebook> InOrder(IReadOnlyList<LessonNotebook> notebooks, IReadOnlyList<string> names) =>
+        [.. Of(notebooks, names).OrderBy(notebook => names.Index().FirstOrDefault(name => IsNamed(notebook, name.Item)).Index)];
+
     private static bool IsNamed(LessonNotebook notebook, string name) =>
         name == notebook.Slug || name == notebook.Stem || name == notebook.FileName
         || int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number == notebook.Number;

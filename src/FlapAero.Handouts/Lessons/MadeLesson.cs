@@ -2,6 +2,7 @@ using System.Text;
 using FlapAero.Handouts.Cache;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 
 namespace FlapAero.Handouts.Lessons;
 
@@ -26,9 +27,9 @@ internal sealed class MadeLesson
     public Dictionary<string, byte[]> Files { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The hash of all that a lesson's files are made from. How many sheets there are changes none of them.</summary>
-    public static string InputsOf(LessonNotebook notebook, LessonInput input, Paper paper)
+    public static string InputsOf(LessonNotebook notebook, LessonInput input, Paper paper, SchoolMarks? school = null)
     {
-        ContentKey key = new ContentKey("lesson").With(Build.Id).With(paper.ToString()).With(input.Seed)
+        ContentKey key = new ContentKey("lesson").With(Build.Id).With(paper.ToString()).With(school?.Key() ?? "").With(input.Seed)
             .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString())
             .With(notebook.FileName).With(notebook.Title).With(notebook.Summary).With(notebook.Minutes);
         foreach (LessonCell cell in notebook.Cells)

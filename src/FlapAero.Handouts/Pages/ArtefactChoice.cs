@@ -1,4 +1,5 @@
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -6,8 +7,12 @@ namespace FlapAero.Handouts.Pages;
 /// <param name="Editions">The wanted editions.</param>
 /// <param name="Paper">The paper that pages ask for.</param>
 /// <param name="HasEngine">Whether a page in which the lesson's cells run is made beside.</param>
-internal sealed record ArtefactChoice(IReadOnlySet<Edition> Editions, Paper Paper = Paper.A4, bool HasEngine = false)
+/// <param name="School">The marks of the school.</param>
+internal sealed record ArtefactChoice(IReadOnlySet<Edition> Editions, Paper Paper = Paper.A4, bool HasEngine = false, SchoolMarks? School = null)
 {
+    /// <summary>What all pages have alike.</summary>
+    public PageLook Look => new(Paper, School);
+
     /// <summary>Every edition.</summary>
     public static ArtefactChoice All { get; } = new(new HashSet<Edition>(Enum.GetValues<Edition>()));
 }

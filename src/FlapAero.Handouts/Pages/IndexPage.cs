@@ -19,10 +19,10 @@ internal static class IndexPage
     /// <summary>The page.</summary>
     /// <param name="notebooks">All lessons.</param>
     /// <param name="isThere">Whether a file of that name is there to be linked to.</param>
-    /// <param name="paper">The paper that the page asks for.</param>
+    /// <param name="look">Paper and school; A4 and none where nothing is said.</param>
     /// <param name="hasEngine">Whether the what-if page is made beside.</param>
     public static string ToHtml(
-        IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, Paper paper = Paper.A4, bool hasEngine = false)
+        IReadOnlyList<LessonNotebook> notebooks, Func<string, bool> isThere, PageLook? look = null, bool hasEngine = false)
     {
         var list = new StringBuilder(FlightMap.ToHtml(notebooks, isThere));
         if (hasEngine) list.Append(WhatIfPage.WayThere("Two landings side by side, with everything to be moved: for one question, or for a class."));
@@ -41,7 +41,7 @@ internal static class IndexPage
                 """);
         }
         list.Append("</ol>\n").Append(Instructors(notebooks, isThere));
-        return PageShell.ToHtml(new PageFrame("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString()) { Paper = paper });
+        return PageShell.ToHtml(new PageFrame("FlapAero: lessons", "index", "Skip to the lessons", Header, "", list.ToString()) { Paper = look?.Paper ?? Paper.A4, School = look?.School });
     }
 
     /// <summary>Answers stand apart: whoever looks for a lesson does not come across its key.</summary>

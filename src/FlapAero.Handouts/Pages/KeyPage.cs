@@ -3,20 +3,19 @@ using System.Text;
 using FlapAero.Charts;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
 
 /// <summary>The answer key of a lesson or of one problem sheet. An instance makes one page.</summary>
-internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, Paper paper)
+internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, PageLook look)
 {
     private readonly PageBody _body = new(mathematics);
 
     /// <summary>The key of a whole lesson.</summary>
-    public static string Of(RanLesson lesson, Mathematics mathematics, Paper paper)
+    public static string Of(RanLesson lesson, Mathematics mathematics, PageLook look)
     {
-        var page = new KeyPage(lesson.Notebook, mathematics, paper);
+        var page = new KeyPage(lesson.Notebook, mathematics, look);
         page.WritePredictions(lesson);
         page.WriteAnswers(lesson);
         page.WriteProblems(cell => lesson.OutputsOf(cell));
@@ -24,9 +23,9 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
     }
 
     /// <summary>The key of a problem sheet.</summary>
-    public static string Of(LessonNotebook notebook, RanSheet sheet, Mathematics mathematics, Paper paper)
+    public static string Of(LessonNotebook notebook, RanSheet sheet, Mathematics mathematics, PageLook look)
     {
-        var page = new KeyPage(notebook, mathematics, paper);
+        var page = new KeyPage(notebook, mathematics, look);
         page.WriteProblems(cell => sheet.Outputs.GetValueOrDefault(cell.Id, []));
         string name = string.Create(CultureInfo.InvariantCulture, $"Key to problem sheet {sheet.Number}");
         return page.ToHtml($"{name}: {notebook.Title}", name, sheet.Seed);
@@ -99,6 +98,6 @@ internal sealed class KeyPage(LessonNotebook notebook, Mathematics mathematics, 
             <p class="facts">{HtmlText.Escape(kind)}{(seed is { } s ? $" · seed {s}" : "")}</p>
             """);
         const string Warning = "<aside class=\"for-instructor\" aria-label=\"For the instructor\"><p><strong>For the instructor.</strong> This page holds the answers: it is not for handing out.</p></aside>\n";
-        return PageShell.ToHtml(new PageFrame($"{number}: {title}", "key", "Skip to the answers", header, Warning, _body.ToHtml()) { HasFigure = _body.HasFigure, Paper = paper });
+        return PageShell.ToHtml(new PageFrame($"{number}: {title}", "key", "Skip to the answers", header, Warning, _body.ToHtml()) { HasFigure = _body.HasFigure, Paper = look.Paper, School = look.School });
     }
 }

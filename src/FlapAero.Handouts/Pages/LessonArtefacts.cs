@@ -18,8 +18,8 @@ internal static class LessonArtefacts
             if (edition == Edition.Sheets)
                 foreach (RanSheet sheet in HasProblems(lesson) ? lesson.Sheets : [])
                 {
-                    made.Add(new Artefact(PageShell.SheetName(lesson.Notebook, sheet.Number, isKey: false), SheetPage.Of(lesson.Notebook, sheet, mathematics, choice.Paper), true, true));
-                    made.Add(new Artefact(PageShell.SheetName(lesson.Notebook, sheet.Number, isKey: true), KeyPage.Of(lesson.Notebook, sheet, mathematics, choice.Paper), false, true));
+                    made.Add(new Artefact(PageShell.SheetName(lesson.Notebook, sheet.Number, isKey: false), SheetPage.Of(lesson.Notebook, sheet, mathematics, choice.Look), true, true));
+                    made.Add(new Artefact(PageShell.SheetName(lesson.Notebook, sheet.Number, isKey: true), KeyPage.Of(lesson.Notebook, sheet, mathematics, choice.Look), false, true));
                 }
             else
                 made.Add(One(lesson, mathematics, choice, edition));
@@ -42,9 +42,9 @@ internal static class LessonArtefacts
         string name = PageShell.FileName(lesson.Notebook, edition);
         return edition switch
         {
-            Edition.Key => new Artefact(name, KeyPage.Of(lesson, mathematics, choice.Paper), false, true),
+            Edition.Key => new Artefact(name, KeyPage.Of(lesson, mathematics, choice.Look), false, true),
             Edition.Notebook => new Artefact(name, StudentNotebook.Of(lesson), true, false),
-            _ => new Artefact(name, new LessonPage(lesson, edition, mathematics, choice.Paper, choice.HasEngine).ToHtml(), edition == Edition.Student, true),
+            _ => new Artefact(name, new LessonPage(lesson, edition, mathematics, choice.Look, choice.HasEngine).ToHtml(), edition == Edition.Student, true),
         };
     }
 

@@ -3,7 +3,6 @@ using FlapAero.Charts;
 using FlapAero.Handouts.InPage;
 using FlapAero.Handouts.Kernels;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.Pages;
@@ -14,7 +13,7 @@ namespace FlapAero.Handouts.Pages;
 /// for a cell that opens a part of the lesson, and an h3 for a computation, which belongs to the part before it; a commit
 /// and a check belong to the cell before them and have none. Problems stand as h3 under one h2.
 /// </remarks>
-internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics, Paper paper, bool hasEngine = false)
+internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics mathematics, PageLook look, bool hasEngine = false)
 {
     private readonly PageBody _body = new(mathematics);
     /// <summary>Paper folds nothing: it says so.</summary>
@@ -62,7 +61,8 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             KeptAs = ForInstructor ? "" : string.Create(
                 CultureInfo.InvariantCulture, $"{Notebook.Stem} {lesson.Input.Seed} {lesson.Input.Units} {lesson.Input.Aeroplane?.Name}").Trim(),
             IsProjected = ForInstructor,
-            Paper = paper,
+            Paper = look.Paper,
+            School = look.School,
         });
     }
 

@@ -1,4 +1,5 @@
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 
 namespace FlapAero.Handouts.Pages;
 
@@ -34,4 +35,7 @@ internal sealed record PageFrame(string Title, string Kind, string SkipTo, strin
 
     /// <summary>The paper that the page asks for.</summary>
     public Paper Paper { get; init; }
+
+    /// <summary>The marks of the school; none where the page is nobody's.</summary>
+    public SchoolMarks? School { get; init; }
 }

@@ -70,15 +70,15 @@ internal static class PageShell
             {{Assets.Style.Trim()}}
             {{FigureScript.Style.Trim()}}
             {{(frame.IsProjected ? Assets.ProjectorStyle.Trim() : "")}}
-            @page { size: {{frame.Paper}} }
+            @page { size: {{frame.Paper}} }{{frame.School?.PaperCss()}}
             </style>
             </head>
             <body class="{{kind}}"{{KeptAs(frame)}}>
             <a class="skip" href="#content">{{HtmlText.Escape(skipTo)}}</a>
             <header>
-            {{header.Trim()}}
+            {{Line(frame.School?.HeadHtml())}}{{header.Trim()}}
             </header>
-            <aside class="caution" aria-label="Caution"><p><strong>Caution.</strong> {{HtmlText.Escape(Caution.Text)}}</p></aside>
+            <aside class="caution" aria-label="Caution"><p><strong>Caution.</strong> {{HtmlText.Escape(Caution.Text)}}</p>{{frame.School?.CautionHtml()}}</aside>
             {{between.Trim()}}
             <main id="content" tabindex="-1">
             {{main.Trim()}}
@@ -86,7 +86,7 @@ internal static class PageShell
             {{(frame.IsProjected ? Projector.Bar.Trim() : "")}}
             <footer>
             <p>{{HtmlText.Escape(Caution.Short)}}</p>
-            <p>Each lesson ends with its sources, by the keys of FlapAero's list of references; what is common practice without a source is marked so.</p>
+            {{frame.School?.FootHtml()}}<p>Each lesson ends with its sources, by the keys of FlapAero's list of references; what is common practice without a source is marked so.</p>
             <p>FlapAero, under the MIT licence: copy it, change it, hand it out.</p>
             </footer>
 
@@ -97,6 +97,8 @@ internal static class PageShell
             page.Append(CultureInfo.InvariantCulture, $"<script src=\"{name}\"></script>\n");
         return page.Append("</body>\n</html>\n").ToString();
     }
+
+    private static string Line(string? html) => html is null ? "" : html + "\n";
 
     private static string KeptAs(PageFrame frame) => frame.KeptAs.Length == 0 ? "" : $" data-kept-as=\"{HtmlText.Escape(frame.KeptAs)}\"";
 

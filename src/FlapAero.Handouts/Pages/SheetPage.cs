@@ -1,14 +1,13 @@
 using System.Globalization;
 using FlapAero.Charts;
 using FlapAero.Handouts.Lessons;
-using FlapAero.Handouts.Printing;
 
 namespace FlapAero.Handouts.Pages;
 
 /// <summary>One problem sheet: a name, a date, the problems with room to work, and the hints at its end.</summary>
 internal static class SheetPage
 {
-    public static string Of(LessonNotebook notebook, RanSheet sheet, Mathematics mathematics, Paper paper)
+    public static string Of(LessonNotebook notebook, RanSheet sheet, Mathematics mathematics, PageLook look)
     {
         var body = new PageBody(mathematics);
         var hints = new List<(string Title, IReadOnlyList<Fragment> Steps, string Where)>();
@@ -40,7 +39,8 @@ internal static class SheetPage
         {
             HasFigure = body.HasFigure,
             HasAnswers = true,
-            Paper = paper,
+            Paper = look.Paper,
+            School = look.School,
         });
     }
 

@@ -13,7 +13,7 @@ internal static class BriefingFacts
         yield return BriefingVerdict.Of(briefing);
         BriefedCase up = briefing.Flapless;
         BriefedCircuit circuit = up.Circuit;
-        string band = $"{Knots(Whole(up.Speeds.ApproachIndicated) - BriefingTechnique.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + BriefingTechnique.FastBy)}";
+        string band = $"{Knots(Whole(up.Speeds.ApproachIndicated) - briefing.Request.Rules.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + briefing.Request.Rules.FastBy)}";
         (string Label, string Number, string With)[] numbers =
         [
             ("Downwind, level", Knots(circuit.Level.Indicated), Engine(circuit.Level.EngineSpeed)),

@@ -10,11 +10,12 @@ public sealed class BriefingSheet : LessonResult
     public const string Caution = Notebooks.Caution.OfABriefing;
 
     private readonly IReadOnlyList<SheetPart> _parts;
+    private readonly SheetMarks _marks;
 
-    private BriefingSheet(Briefing briefing)
+    private BriefingSheet(Briefing briefing, SheetMarks marks)
     {
-        Briefing = briefing;
-        _parts = [.. BriefingFacts.Of(briefing), .. BriefingTables.Of(briefing), .. BriefingWords.Of(briefing)];
+        (Briefing, _marks) = (briefing, marks);
+        _parts = marks.Round([.. BriefingFacts.Of(briefing), .. BriefingTables.Of(briefing), .. BriefingWords.Of(briefing, marks)]);
     }
 
     /// <summary>The heading.</summary>
@@ -26,10 +27,12 @@ public sealed class BriefingSheet : LessonResult
     /// <summary>A briefing as a sheet.</summary>
     /// <param name="briefing">The briefing.</param>
     /// <returns>The sheet.</returns>
-    public static BriefingSheet Of(Briefing briefing)
+    public static BriefingSheet Of(Briefing briefing) => Of(briefing, SheetMarks.None);
+
+    internal static BriefingSheet Of(Briefing briefing, SheetMarks marks)
     {
         ArgumentNullException.ThrowIfNull(briefing);
-        return new(briefing);
+        return new(briefing, marks);
     }
 
     /// <inheritdoc/>
@@ -41,9 +44,9 @@ public sealed class BriefingSheet : LessonResult
     public string ToHtmlFragment(int headingLevel)
     {
         Require.Between(headingLevel, 1, 5, "level of the heading", "A page has six, and the parts' are one below.");
-        return SheetHtml.Of(Title, Caution, _parts, headingLevel);
+        return SheetHtml.Of(Title, _marks.Caution, _parts, headingLevel);
     }
 
     /// <inheritdoc/>
-    public override string ToString() => SheetText.Of(Title, Caution, _parts);
+    public override string ToString() => SheetText.Of(Title, _marks.Caution, _parts);
 }

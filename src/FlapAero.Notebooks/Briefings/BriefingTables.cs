@@ -24,8 +24,10 @@ internal static class BriefingTables
         string caption = briefing.GustAdditive.Knots > 0
             ? $"Speeds at this weight, kt; final has {additive} added for the gusts"
             : "Speeds at this weight, kt; no gusts, nothing added on final";
+        double[] multiples = [.. briefing.Speeds.Select(speeds => speeds.Multiple).Distinct()];
+        string multiple = multiples is [var all] ? $"{QuantityText.Of(all, "0.0#")} × stall, CAS" : "Reference, CAS";
         return new("speeds", caption,
-            ["Flaps", "Stall, needle", "Stall, CAS", "1.3 × stall, CAS", "Final, needle", "Limit, needle", "Manual, final"],
+            ["Flaps", "Stall, needle", "Stall, CAS", multiple, "Final, needle", "Limit, needle", "Manual, final"],
             [
                 .. briefing.Speeds.Select(speeds => (IReadOnlyList<string>)
                 [
@@ -78,7 +80,7 @@ internal static class BriefingTables
             [name, .. landings.SelectMany(landing => landing is null ? ["–", "–"] : cells(landing)), Blank];
         IReadOnlyList<string> Row(string name, Func<BriefedLanding, Length> used) =>
             Cells(name, landing => [Bare(TensOfMetres(used(landing)).Meters), Bare(TensOfFeet(used(landing)).Feet)]);
-        IReadOnlyList<string>[] ruled = surface.Rule is { } rule
+        IReadOnlyList<string>[] ruled = flight.Rules.RuleFor(surface) is { } rule
             ? [Row($"By the rule, × {QuantityText.Of(rule.Factor, "0.00")}", landing => landing.Planned.ByRule!.Value)] : [];
         IReadOnlyList<string>[] counted = surface.Better is null ? [] : [Row("Counted: the longer", landing => landing.Planned.Length)];
         Length metresThere = TensOfMetresAvailable(available), feetThere = TensOfFeetAvailable(available);

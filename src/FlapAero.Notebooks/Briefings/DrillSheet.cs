@@ -8,16 +8,17 @@ namespace FlapAero.Notebooks;
 public sealed class DrillSheet : LessonResult
 {
     private readonly IReadOnlyList<SheetPart> _parts;
+    private readonly SheetMarks _marks;
 
-    private DrillSheet(Briefing briefing)
+    private DrillSheet(Briefing briefing, SheetMarks marks)
     {
-        Briefing = briefing;
+        (Briefing, _marks) = (briefing, marks);
         Drills = CorrectionDrills.For(briefing);
         SheetPart[] drills = [DrillWords.Of(Drills), DrillWords.GoArounds(Drills), DrillWords.Note(Drills)];
         // A runway that this landing does not fit is still one to approach and to go around from.
-        _parts = briefing.Fits
+        _parts = marks.Round(briefing.Fits
             ? [BriefingFacts.Flight(briefing), .. drills]
-            : [BriefingFacts.Flight(briefing), BriefingVerdict.Of(briefing), .. drills];
+            : [BriefingFacts.Flight(briefing), BriefingVerdict.Of(briefing), .. drills]);
     }
 
     /// <summary>The heading.</summary>
@@ -32,10 +33,12 @@ public sealed class DrillSheet : LessonResult
     /// <summary>The drills of a briefed flight.</summary>
     /// <param name="briefing">The briefing.</param>
     /// <returns>The sheet.</returns>
-    public static DrillSheet Of(Briefing briefing)
+    public static DrillSheet Of(Briefing briefing) => Of(briefing, SheetMarks.None);
+
+    internal static DrillSheet Of(Briefing briefing, SheetMarks marks)
     {
         ArgumentNullException.ThrowIfNull(briefing);
-        return new(briefing);
+        return new(briefing, marks);
     }
 
     /// <inheritdoc/>
@@ -47,9 +50,9 @@ public sealed class DrillSheet : LessonResult
     public string ToHtmlFragment(int headingLevel)
     {
         Require.Between(headingLevel, 1, 4, "level of the heading", "A page has six, and the drills' are two below.");
-        return SheetHtml.Of(Title, BriefingSheet.Caution, _parts, headingLevel);
+        return SheetHtml.Of(Title, _marks.Caution, _parts, headingLevel);
     }
 
     /// <inheritdoc/>
-    public override string ToString() => SheetText.Of(Title, BriefingSheet.Caution, _parts);
+    public override string ToString() => SheetText.Of(Title, _marks.Caution, _parts);
 }

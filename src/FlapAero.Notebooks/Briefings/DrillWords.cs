@@ -34,30 +34,30 @@ internal static class DrillWords
     private static Drill TooFast(CorrectionDrills drills)
     {
         Speed meant = Whole(drills.Briefing.Flapless.Speeds.ApproachIndicated);
-        string by = QuantityText.Of(BriefingTechnique.FastBy, "kt 0");
+        string by = QuantityText.Of(drills.Briefing.Request.Rules.FastBy, "kt 0");
         return new("Too fast",
             $"The needle stands above {QuantityText.Of(meant, "kt 0")}; the nose is low, and the air is loud.",
             "A little back pressure until the speed is back, then power off to go on down. Never dive, never force it on.",
             Said(drills.TooFast, fast => $"{by} too fast are worth about {Height(fast.WorthInHeight)} of height. Throttle closed on the path, they take {Metres(fast.FinalNeeded)} of final, {Seconds(fast.TimeNeeded)}. Over the threshold they move the touchdown {Metres(fast.TouchdownFurther)} further, to {Metres(fast.TouchdownDistance)}."),
             drills.TooFast is { Happened: true, Value.MostOverThreshold: { } most }
-                ? most >= BriefingTechnique.FastBy ? $"Over the threshold at most {by} too fast."
+                ? most >= drills.Briefing.Request.Rules.FastBy ? $"Over the threshold at most {by} too fast."
                     : most < Speed.FromKnots(1) ? "Over the threshold not a knot too fast: more misses the first third."
                     : $"Over the threshold at most {QuantityText.Of(most, "kt 0")} too fast: more misses the first third."
                 : "Over the threshold no knot too fast: the first third is missed as it is.",
-            $"More than {by} too fast below {Height(BriefingTechnique.StabilisedBy)}; or wheels not down by {MetresAvailable(drills.Briefing.Request.Runway.EndOfFirstThird)}, the first third.");
+            $"More than {by} too fast below {Height(drills.Briefing.Request.Rules.StabilisedBy)}; or wheels not down by {MetresAvailable(drills.Briefing.Request.Runway.EndOfFirstThird)}, the first third.");
     }
 
     private static Drill TooSlow(CorrectionDrills drills)
     {
-        Speed least = Whole(drills.Briefing.Flapless.Speeds.ApproachIndicated) - BriefingTechnique.SlowBy;
-        string by = QuantityText.Of(BriefingTechnique.SlowBy, "kt 0");
+        Speed least = Whole(drills.Briefing.Flapless.Speeds.ApproachIndicated) - drills.Briefing.Request.Rules.SlowBy;
+        string by = QuantityText.Of(drills.Briefing.Request.Rules.SlowBy, "kt 0");
         bool gusts = drills.Briefing.Request.Wind.GustFactor > Speed.Zero;
         return new("Too slow",
             "The needle sinks; the nose is high, the controls are soft.",
             "Power first, then the nose, to the attitude of final. Take the power back when the speed is there.",
             Said(drills.TooSlow, slow => $"{by} too slow leave {Share(slow.Margin)} over the stall{(gusts ? $", {Share(slow.MarginInLull)} in a lull as deep as the gusts" : "")}. The path takes {Engine(slow.EngineSpeed)} there: only more brings the speed back{(slow.TimeAtFullThrottle is { } time ? $", full throttle in {Seconds(time)}" : ", and not even full throttle does")}. The nose alone would pay about {Height(slow.HeightForTheNose)} of height."),
             $"Never below {QuantityText.Of(least, "kt 0")} on the needle before the round-out.",
-            $"Below {QuantityText.Of(least, "kt 0")} under {Height(BriefingTechnique.StabilisedBy)}; or the stall warning sounds before the round-out.");
+            $"Below {QuantityText.Of(least, "kt 0")} under {Height(drills.Briefing.Request.Rules.StabilisedBy)}; or the stall warning sounds before the round-out.");
     }
 
     private static Drill TooHigh(CorrectionDrills drills)
@@ -66,9 +66,9 @@ internal static class DrillWords
         return new("Too high",
             "The aiming point moves down under the nose; the runway looks long.",
             "Close the throttle, and hold the speed with the nose. On the path, set the power of final. A slip only where the manual allows it and you were taught it.",
-            Said(drills.TooHigh, high => $"{by} too high take {Metres(high.FinalNeeded)} of final with the throttle closed, {Seconds(high.TimeNeeded)}. From {Height(BriefingTechnique.StabilisedBy)} to the threshold it takes off {FeetAvailable(high.MostFromGate)} at the most. Over the threshold {by} move the touchdown {Metres(high.TouchdownFurther)} further. A slip of {QuantityText.Of(CorrectionDrills.Sideslip, "0")} adds {QuantityText.Of(high.SlipLeast, "0.0")} to {QuantityText.Of(high.SlipMost, "0.0")}."),
+            Said(drills.TooHigh, high => $"{by} too high take {Metres(high.FinalNeeded)} of final with the throttle closed, {Seconds(high.TimeNeeded)}. From {Height(drills.Briefing.Request.Rules.StabilisedBy)} to the threshold it takes off {FeetAvailable(high.MostFromGate)} at the most. Over the threshold {by} move the touchdown {Metres(high.TouchdownFurther)} further. A slip of {QuantityText.Of(CorrectionDrills.Sideslip, "0")} adds {QuantityText.Of(high.SlipLeast, "0.0")} to {QuantityText.Of(high.SlipMost, "0.0")}."),
             drills.TooHigh.Happened ? $"Nearer than {Metres(drills.TooHigh.Value.FinalNeeded)} to the threshold, {by} can no longer be lost." : "No height that the path does not lose by itself.",
-            $"Not back on the path by {Height(BriefingTechnique.StabilisedBy)}; or later, too high for what is left of final.");
+            $"Not back on the path by {Height(drills.Briefing.Request.Rules.StabilisedBy)}; or later, too high for what is left of final.");
     }
 
     private static Drill TooLow(CorrectionDrills drills)
@@ -79,7 +79,7 @@ internal static class DrillWords
             "Power, and the nose to level. Hold height at the briefed speed until the aiming point is back; then path and power of final.",
             Said(drills.TooLow, low => $"{by} too low: fly level for {Metres(low.LevelFor)}, {Seconds(low.TimeLevel)}, with {Engine(low.EngineSpeed)} in place of {Engine(drills.Briefing.Flapless.Circuit.Final.EngineSpeed)}. The nose alone would pay {QuantityText.Of(Whole(low.PaidByTheNose), "kt 0")} for {by} and leave {Share(low.MarginLeft)} over the stall."),
             "Never raise the nose without power.",
-            $"Not back on the path by {Height(BriefingTechnique.StabilisedBy)}; or anything stands between you and the runway.");
+            $"Not back on the path by {Height(drills.Briefing.Request.Rules.StabilisedBy)}; or anything stands between you and the runway.");
     }
 
     private static Drill Balloon(CorrectionDrills drills)
@@ -95,7 +95,7 @@ internal static class DrillWords
 
     private static Drill Bounce(CorrectionDrills drills)
     {
-        string by = QuantityText.Of(BriefingTechnique.FastBy, "kt 0");
+        string by = QuantityText.Of(drills.Briefing.Request.Rules.FastBy, "kt 0");
         return new("Bounce",
             "The wheels touch hard or early; you are in the air again, nose high.",
             "Full power, level attitude, and go around. Do not push: the nosewheel would touch first.",

@@ -8,15 +8,16 @@ namespace FlapAero.Notebooks;
 public sealed class ExerciseSheet : LessonResult
 {
     private readonly IReadOnlyList<SheetPart> _parts;
+    private readonly SheetMarks _marks;
 
-    private ExerciseSheet(Briefing briefing)
+    private ExerciseSheet(Briefing briefing, SheetMarks marks)
     {
-        Briefing = briefing;
+        (Briefing, _marks) = (briefing, marks);
         SheetPart flight = BriefingFacts.Flight(briefing);
         // A runway that this landing does not fit is still one to approach and to go around from.
-        _parts = briefing.Fits
+        _parts = marks.Round(briefing.Fits
             ? [flight, ExerciseSteps.Of(briefing)]
-            : [flight, BriefingVerdict.Of(briefing), ExerciseSteps.Of(briefing)];
+            : [flight, BriefingVerdict.Of(briefing), ExerciseSteps.Of(briefing)]);
     }
 
     /// <summary>The heading.</summary>
@@ -28,10 +29,12 @@ public sealed class ExerciseSheet : LessonResult
     /// <summary>A briefed flight as an exercise.</summary>
     /// <param name="briefing">The briefing.</param>
     /// <returns>The sheet.</returns>
-    public static ExerciseSheet Of(Briefing briefing)
+    public static ExerciseSheet Of(Briefing briefing) => Of(briefing, SheetMarks.None);
+
+    internal static ExerciseSheet Of(Briefing briefing, SheetMarks marks)
     {
         ArgumentNullException.ThrowIfNull(briefing);
-        return new(briefing);
+        return new(briefing, marks);
     }
 
     /// <inheritdoc/>
@@ -43,9 +46,9 @@ public sealed class ExerciseSheet : LessonResult
     public string ToHtmlFragment(int headingLevel)
     {
         Require.Between(headingLevel, 1, 4, "level of the heading", "A page has six, and the steps' are two below.");
-        return SheetHtml.Of(Title, BriefingSheet.Caution, _parts, headingLevel);
+        return SheetHtml.Of(Title, _marks.Caution, _parts, headingLevel);
     }
 
     /// <inheritdoc/>
-    public override string ToString() => SheetText.Of(Title, BriefingSheet.Caution, _parts);
+    public override string ToString() => SheetText.Of(Title, _marks.Caution, _parts);
 }

@@ -40,13 +40,13 @@ internal static class ExerciseSteps
         yield return new("Clear final, and call", "Look along final on both sides before turning; then call.",
             "", "The eyes stay on the runway.", 9);
         yield return new("Turn to final", "Hold the bank and the speed, and roll out on the centreline.",
-            $"bank {QuantityText.Of(BriefingTechnique.Bank, "0")}; begun at {Height(circuit.TurnToFinal.Begin.Height)}, ended at {Height(legs.Final.Begin)}",
+            $"bank {QuantityText.Of(briefing.Request.Rules.Bank, "0")}; begun at {Height(circuit.TurnToFinal.Begin.Height)}, ended at {Height(legs.Final.Begin)}",
             "An overshoot is mended by more bank, and the stall comes nearer.", 1);
-        yield return new("Final", $"Fly the speed with the attitude and the path with power. Half the gust factor is in the speed: {QuantityText.Of(briefing.GustAdditive, "kt 0.#")}.",
+        yield return new("Final", $"Fly the speed with the attitude and the path with power. {BriefingWords.GustRule(briefing, capital: true)} is in the speed: {QuantityText.Of(briefing.GustAdditive, "kt 0.#")}.",
             $"{Knots(up.Speeds.ApproachIndicated)}, {Engine(legs.Final.EngineSpeed)}; path {QuantityText.Of(LandingPilot.Usual.PathAngle)}",
             "Too fast, the nose is pushed down at the runway. Raise it a little, and take power off to go on down.", 4);
         yield return new("Stable, or go around", "Decide aloud: centreline, path, speed, power.",
-            $"{Above(BriefingTechnique.StabilisedBy)}; {Knots(Whole(up.Speeds.ApproachIndicated) - BriefingTechnique.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + BriefingTechnique.FastBy)}",
+            $"{Above(briefing.Request.Rules.StabilisedBy)}; {Knots(Whole(up.Speeds.ApproachIndicated) - briefing.Request.Rules.SlowBy)} to {Knots(Whole(up.Speeds.ApproachIndicated) + briefing.Request.Rules.FastBy)}",
             "“It will come right.” It takes the runway's length to do so.", 6);
     }
 

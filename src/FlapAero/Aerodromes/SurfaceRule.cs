@@ -17,12 +17,16 @@ public sealed class SurfaceRule
     /// <summary>Very short wet grass on firm subsoil: the most that the guidance names.</summary>
     internal static SurfaceRule WetGrass { get; } = new(1.60, "GM1 CAT.POL.A.335", "eu-965-2012");
 
+    /// <summary>A school's own factor, 1 to 3.</summary>
+    internal static SurfaceRule OfSchool(double factor) => new(
+        Require.Between(factor, 1, 3, "surface factor", "Below 1 it is no factor; past 3 it is another runway."), "the school's own rule", "");
+
     /// <summary>The factor, 1 or more.</summary>
     public double Factor { get; }
 
     /// <summary>Which rule, in words.</summary>
     public string Origin { get; }
 
-    /// <summary>The key of its source in <c>docs/references.md</c>.</summary>
+    /// <summary>The key of its source in <c>docs/references.md</c>; empty for a school's own.</summary>
     public string Source { get; }
 }

@@ -5,12 +5,13 @@ namespace FlapAero;
 /// <summary>The speeds of one flap setting on the day. Immutable.</summary>
 public sealed class BriefedSpeeds
 {
-    internal BriefedSpeeds(Configuration configuration, Air air, Speed additive)
+    internal BriefedSpeeds(Configuration configuration, Air air, Speed additive, double multiple)
     {
         Configuration = configuration;
+        Multiple = multiple;
         Stall = configuration.StallSpeed(air);
         StallIndicated = configuration.Indicated(Stall);
-        Reference = configuration.ReferenceSpeed(air, BriefingTechnique.FinalMultiple);
+        Reference = configuration.ReferenceSpeed(air, multiple);
         ReferenceIndicated = configuration.Indicated(Reference);
         Approach = Airspeed.FromCalibrated(Reference.Calibrated + additive, air);
         ApproachIndicated = configuration.Indicated(Approach);
@@ -25,7 +26,10 @@ public sealed class BriefedSpeeds
     /// <summary>The same on the needle.</summary>
     public Speed StallIndicated { get; }
 
-    /// <summary>V_REF, 1.3 V_S in calibrated airspeed.</summary>
+    /// <summary>V_REF over V_S: 1.3 where no school has another.</summary>
+    public double Multiple { get; }
+
+    /// <summary>V_REF, the multiple of V_S in calibrated airspeed.</summary>
     public Airspeed Reference { get; }
 
     /// <summary>The same on the needle.</summary>

@@ -6,8 +6,10 @@ namespace FlapAero;
 /// <summary>One way of landing: without flaps, or with all of them. Immutable.</summary>
 public sealed class BriefedCase
 {
-    internal BriefedCase(BriefedSpeeds speeds, BriefedCircuit circuit, BriefedLanding landing) =>
-        (Speeds, Circuit, Landing) = (speeds, circuit, landing);
+    private readonly BriefingRules _rules;
+
+    internal BriefedCase(BriefedSpeeds speeds, BriefedCircuit circuit, BriefedLanding landing, BriefingRules rules) =>
+        (Speeds, Circuit, Landing, _rules) = (speeds, circuit, landing, rules);
 
     /// <summary>The speeds of the setting on final.</summary>
     public BriefedSpeeds Speeds { get; }
@@ -19,10 +21,10 @@ public sealed class BriefedCase
     public BriefedLanding Landing { get; }
 
     /// <summary>Fastest on the needle on final before going around.</summary>
-    public Speed FastestOnFinal => Speeds.ApproachIndicated + BriefingTechnique.FastBy;
+    public Speed FastestOnFinal => Speeds.ApproachIndicated + _rules.FastBy;
 
     /// <summary>Slowest on the needle on final before going around.</summary>
-    public Speed SlowestOnFinal => Speeds.ApproachIndicated - BriefingTechnique.SlowBy;
+    public Speed SlowestOnFinal => Speeds.ApproachIndicated - _rules.SlowBy;
 }
 
 /// <summary>
@@ -67,8 +69,8 @@ public sealed class Briefing
     /// <summary>The flight.</summary>
     public BriefingRequest Request { get; }
 
-    /// <summary>What gusts add to the approach speed: half the gust factor.</summary>
-    public Speed GustAdditive => Gust.Additive(Request.Wind.GustFactor).ToUnit(SpeedUnit.Knot);
+    /// <summary>What gusts add to the approach speed: half the gust factor, or as the rules say.</summary>
+    public Speed GustAdditive => Request.Rules.Additive(Request.Wind.GustFactor).ToUnit(SpeedUnit.Knot);
 
     /// <summary>Headwind along the runway in the mean wind; a tailwind is negative.</summary>
     public Speed Headwind => Request.Wind.Mean.Headwind(Request.Runway.Direction);
@@ -101,7 +103,7 @@ public sealed class Briefing
     }
 
     /// <summary>Headwind that the landing distances are planned with.</summary>
-    public Speed PlannedHeadwind => LandingMargin.PlannedHeadwind(Headwind);
+    public Speed PlannedHeadwind => Request.Rules.PlannedHeadwind(Headwind);
 
     /// <summary>Where the final path meets the runway, past the threshold.</summary>
     public Length AimingPoint => Flapless.Circuit.Circuit.Plan.AimingPoint;

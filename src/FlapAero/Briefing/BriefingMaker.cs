@@ -10,7 +10,7 @@ internal sealed class BriefingMaker
     private readonly List<string> _refusals = [];
 
     private BriefingMaker(BriefingRequest request) =>
-        (_request, _additive) = (request, Gust.Additive(request.Wind.GustFactor));
+        (_request, _additive) = (request, request.Rules.Additive(request.Wind.GustFactor));
 
     public static Outcome<Briefing, IReadOnlyList<string>> Make(BriefingRequest request)
     {
@@ -24,7 +24,7 @@ internal sealed class BriefingMaker
         if (circuit is null || landing is null) return flight.Refused;
         BriefedSpeeds?[] speeds = [up, .. aeroplane.FlapSettings.Skip(1).Select(comparison.Speeds)];
         return new(new Briefing(
-            request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing), comparison.Compare(up, speeds, over),
+            request, [.. speeds.OfType<BriefedSpeeds>()], new(up, circuit, landing, request.Rules), comparison.Compare(up, speeds, over),
             landing.Fit == RunwayFit.Fits ? null : flight.Remedies(up, speeds)));
     }
 
@@ -44,7 +44,8 @@ internal sealed class BriefingMaker
     }
 
     private BriefedSpeeds? Speeds(FlapSetting flaps) => Try(
-        $"Speeds with flaps {flaps}", () => new BriefedSpeeds(_request.Aeroplane.Configure(flaps, _request.Mass), _request.Air, _additive));
+        $"Speeds with flaps {flaps}", () => new BriefedSpeeds(
+            _request.Aeroplane.Configure(flaps, _request.Mass), _request.Air, _additive, _request.Rules.MultipleOf(_request.Aeroplane, flaps)));
 
     /// <summary>
     /// Aimed so that the wheels touch within the first third with the margin kept: the height over the threshold that is asked for if that does it,
@@ -67,12 +68,12 @@ internal sealed class BriefingMaker
 
     private BriefedLanding? Landing(BriefedSpeeds speeds, Length over, string name)
     {
-        Speed headwind = LandingMargin.PlannedHeadwind(_request.Wind.Mean.Headwind(_request.Runway.Direction));
+        Speed headwind = _request.Rules.PlannedHeadwind(_request.Wind.Mean.Headwind(_request.Runway.Direction));
         LandingSetup usual = LandingSetup.For(
             speeds.Configuration, _request.Runway, LandingPilot.Usual with { ThresholdHeight = over }, _request.Air, headwind);
         LandingSetup setup = usual with { Technique = usual.Technique with { ThresholdSpeed = speeds.Approach.True } };
         Outcome<LandingResult, LandingRefusal> landing = FlapAero.Landing.Fly(setup);
-        Outcome<PlannedDistance>? planned = landing.Happened ? PlannedDistance.Of(setup, _request.Runway.Surface) : null;
+        Outcome<PlannedDistance>? planned = landing.Happened ? PlannedDistance.Of(setup, _request.Runway.Surface, _request.Rules) : null;
         if (planned is { Happened: true }) return new(setup, landing.Value, planned.Value, _request);
         _refusals.Add(planned is null ? $"Landing {name}: {landing.Explanation}" : $"Landing {name}, {planned.Explanation}");
         return null;
@@ -130,19 +131,20 @@ internal sealed class BriefingMaker
     {
         Airspeed final = onLegs[2].Approach;
         // No leg is flown slower than the one after it: a large gust additive lifts them all.
-        Airspeed onBase = Faster(Multiple(onLegs[1], BriefingTechnique.DescentMultiple), final);
-        Airspeed downwind = Faster(Multiple(up, BriefingTechnique.DescentMultiple), onBase);
-        Airspeed level = Faster(Multiple(up, BriefingTechnique.LevelMultiple), downwind);
+        BriefingRules rules = _request.Rules;
+        Airspeed onBase = Faster(rules.Descending.Of(onLegs[1].Configuration, _request.Air), final);
+        Airspeed downwind = Faster(rules.Descending.Of(up.Configuration, _request.Air), onBase);
+        Airspeed level = Faster(rules.Downwind.Of(up.Configuration, _request.Air), downwind);
         Descent descent = Descent.AtSinkRate(BriefingTechnique.Descent);
         var legs = new CircuitLegs(
             new(onLegs[0].Configuration, downwind, descent),
-            new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
+            new(onLegs[1].Configuration, onBase, descent, rules.Bank),
             new(onLegs[1].Configuration, onBase, descent),
-            new(onLegs[1].Configuration, onBase, descent, BriefingTechnique.Bank),
+            new(onLegs[1].Configuration, onBase, descent, rules.Bank),
             new(onLegs[2].Configuration, final, LandingPilot.Usual.PathAngle));
         Outcome<Circuit, CircuitRefusal> outcome = FlapAero.Circuit.Backwards(new(
             _request.Runway, _request.Wind.Mean, _request.Hand, _request.CircuitHeight, _request.Spacing, legs, Thrusts(legs),
-            bankLimit: Angle.FromDegrees(30), CircuitFix.RollOutAt(BriefingTechnique.RollOut), thresholdHeight: over));
+            rules.BankLimit, CircuitFix.RollOutAt(rules.RollOut), rules.StabilisedBy, over));
         if (!outcome.Happened)
         {
             _refusals.Add($"Circuit {name}: {outcome.Explanation}");
@@ -189,9 +191,6 @@ internal sealed class BriefingMaker
         _refusals.Add($"Circuit {name}: {refused.Message}");
         return null;
     }
-
-    private Airspeed Multiple(BriefedSpeeds speeds, double multiple) =>
-        speeds.Configuration.ReferenceSpeed(_request.Air, multiple);
 
     internal static Airspeed Faster(Airspeed first, Airspeed second) => first.SiTrue >= second.SiTrue ? first : second;
 

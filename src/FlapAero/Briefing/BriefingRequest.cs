@@ -20,13 +20,14 @@ public sealed class BriefingRequest
     /// <param name="lowestThresholdHeight">
     /// How low the school lets a student aim, 5 m to 60 m; 30 ft where none is given, never above the other height.
     /// </param>
+    /// <param name="rules">The school's rules; <see cref="BriefingRules.Usual"/> where none are given.</param>
     /// <exception cref="RefusedInputException">
-    /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's.
+    /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's; a circuit below the rules' least.
     /// </exception>
     public BriefingRequest(
         Aeroplane aeroplane, Mass mass, Runway runway, Air air, BriefingWind wind, Length? circuitHeight = null,
         Length? spacing = null, CircuitHand hand = CircuitHand.Left, LandingMargin? margin = null, Speed? crosswindLimit = null,
-        Length? thresholdHeight = null, Length? lowestThresholdHeight = null)
+        Length? thresholdHeight = null, Length? lowestThresholdHeight = null, BriefingRules? rules = null)
     {
         ArgumentNullException.ThrowIfNull(aeroplane);
         ArgumentNullException.ThrowIfNull(runway);
@@ -44,10 +45,14 @@ public sealed class BriefingRequest
         (Runway, _, _) = (runway, runway.Direction, runway.LengthAvailable);
         Air = air;
         Wind = wind;
+        Rules = rules ?? BriefingRules.Usual;
         Length height = circuitHeight ?? Length.FromFeet(1000);
         CircuitHeight = Require.Between(
             height, Length.FromMeters(150), Length.FromMeters(3000), "circuit height",
             "Lower leaves no room above the height to be established by.", nameof(circuitHeight));
+        if (Rules.LeastCircuitHeight is { } least && height < least)
+            throw Require.Refused(
+                nameof(circuitHeight), "circuit height", height, $"{Require.Text(least, height)} or more", "The school flies no lower circuit.");
         Length away = spacing ?? BriefingTechnique.Spacing;
         Spacing = Require.Between(
             away, Length.FromMeters(50), Length.FromKilometers(20), "spacing",
@@ -64,7 +69,7 @@ public sealed class BriefingRequest
     /// <summary>The same flight with another mass, wind or runway.</summary>
     internal BriefingRequest With(Mass? mass = null, BriefingWind? wind = null, Runway? runway = null) => new(
         Aeroplane, mass ?? Mass, runway ?? Runway, Air, wind ?? Wind, CircuitHeight, Spacing, Hand, Margin, CrosswindLimit,
-        ThresholdHeight, LowestThresholdHeight);
+        ThresholdHeight, LowestThresholdHeight, Rules);
 
     /// <summary>The aeroplane.</summary>
     public Aeroplane Aeroplane { get; }
@@ -98,6 +103,9 @@ public sealed class BriefingRequest
 
     /// <summary>How low over the threshold the school lets a student aim.</summary>
     public Length LowestThresholdHeight { get; }
+
+    /// <summary>The rules by which it is briefed.</summary>
+    public BriefingRules Rules { get; }
 
     /// <summary>The instructor's own limit for the crosswind, if there is one.</summary>
     public Speed? CrosswindLimit { get; }

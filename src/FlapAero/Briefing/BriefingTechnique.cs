@@ -26,8 +26,14 @@ public static class BriefingTechnique
     /// <summary>Bank in the turns: invented, as in the demo circuits.</summary>
     public static Angle Bank { get; } = Angle.FromDegrees(20);
 
-    /// <summary>Height at the end of the turn to final: 50 ft to settle before the gate at 300 ft, invented.</summary>
-    public static Length RollOut { get; } = Length.FromFeet(350);
+    /// <summary>Steepest bank: common practice.</summary>
+    public static Angle BankLimit { get; } = Angle.FromDegrees(30);
+
+    /// <summary>Share of the gust factor that is added on final: one half [afh].</summary>
+    public static double GustShare => 0.5;
+
+    /// <summary>Height at the end of the turn to final above <see cref="StabilisedBy"/>: 50 ft to settle before the gate, invented.</summary>
+    public static Length RollOutAbove { get; } = Length.FromFeet(50);
 
     /// <summary>By when the aeroplane is stabilised or goes around: common practice.</summary>
     public static Length StabilisedBy { get; } = Length.FromFeet(300);

@@ -52,10 +52,10 @@ public sealed class CorrectionDrills
     /// <summary>The flight.</summary>
     public Briefing Briefing { get; }
 
-    /// <summary>Too fast by <see cref="BriefingTechnique.FastBy"/>.</summary>
+    /// <summary>Too fast by <see cref="BriefingRules.FastBy"/>.</summary>
     public Outcome<TooFastDrill> TooFast { get; }
 
-    /// <summary>Too slow by <see cref="BriefingTechnique.SlowBy"/>.</summary>
+    /// <summary>Too slow by <see cref="BriefingRules.SlowBy"/>.</summary>
     public Outcome<TooSlowDrill> TooSlow { get; }
 
     /// <summary>Too high by <see cref="HeightError"/>.</summary>
@@ -67,7 +67,7 @@ public sealed class CorrectionDrills
     /// <summary>A balloon of <see cref="BalloonHeight"/>.</summary>
     public Outcome<BalloonDrill> Balloon { get; }
 
-    /// <summary>A touchdown forced on <see cref="BriefingTechnique.FastBy"/> above the speed at the float's end, after a threshold crossed as much too fast.</summary>
+    /// <summary>A touchdown forced on <see cref="BriefingRules.FastBy"/> above the speed at the float's end, after a threshold crossed as much too fast.</summary>
     public Outcome<BounceDrill> Bounce { get; }
 
     /// <summary>Drift in the day's wind across.</summary>
@@ -93,9 +93,11 @@ public sealed class CorrectionDrills
         return new(briefing);
     }
 
+    private BriefingRules Rules => Briefing.Request.Rules;
+
     private TooFastDrill Fast()
     {
-        Airspeed fast = By(BriefingTechnique.FastBy);
+        Airspeed fast = By(Rules.FastBy);
         double Slows(double speed) => -Gains(speed, Idle) is > 0 and var slows
             ? slows : throw new NotToday("With the throttle closed it does not slow down on the path.");
         Duration time = Lasts(_approach, fast, Slows);
@@ -103,7 +105,7 @@ public sealed class CorrectionDrills
         double metres = GaussLegendreRule.Integrate(v => Ground(v) / Slows(v), _approach.SiTrue, fast.SiTrue, QuadraturePoints);
         LandingResult landing = Landed(Over(fast));
         Speed? most = null;
-        for (int knots = 0; knots <= BriefingTechnique.FastBy.Knots && InFirstThird(Landed(Over(By(Speed.FromKnots(knots))))); knots++)
+        for (int knots = 0; knots <= Rules.FastBy.Knots && InFirstThird(Landed(Over(By(Speed.FromKnots(knots))))); knots++)
             most = Speed.FromKnots(knots);
         return new(
             EnergyHeight.OfExcessSpeed(_approach.True, fast.True - _approach.True), Length.FromMeters(metres), time, landing,
@@ -112,7 +114,7 @@ public sealed class CorrectionDrills
 
     private TooSlowDrill Slow()
     {
-        Airspeed slow = By(-BriefingTechnique.SlowBy);
+        Airspeed slow = By(-Rules.SlowBy);
         RotationalSpeed engine = _up.EngineSpeedOnPathOverGround(slow, _path, _headwind)
             ?? throw new NotToday("The propeller gives no thrust that holds the path at that speed.");
         Force Full(Airspeed at) => _up.ClimbAtFullThrottle(at)!.Thrust;
@@ -131,7 +133,7 @@ public sealed class CorrectionDrills
         Length final = HeightError / beyond;
         LandingSetup higher = _landing.Setup with { Technique = _landing.Setup.Technique with { ThresholdHeight = _landing.ThresholdHeight + HeightError } };
         return new(
-            final, final / glide.GroundSpeed(_headwind), (BriefingTechnique.StabilisedBy - _landing.ThresholdHeight) / Math.Tan(_path.Radians) * beyond,
+            final, final / glide.GroundSpeed(_headwind), (Rules.StabilisedBy - _landing.ThresholdHeight) / Math.Tan(_path.Radians) * beyond,
             Landed(higher).TouchdownDistance - _landing.Result.TouchdownDistance, ForwardSlip.Steepens(glide, Sideslip));
     }
 
@@ -160,8 +162,8 @@ public sealed class CorrectionDrills
 
     private BounceDrill Bounced()
     {
-        LandingSetup fast = Over(By(BriefingTechnique.FastBy));
-        ForcedTouchdown forced = FlapAero.Landing.ForceOnEarly(fast, Landed(fast).HoldOffEndAirspeed, BriefingTechnique.FastBy);
+        LandingSetup fast = Over(By(Rules.FastBy));
+        ForcedTouchdown forced = FlapAero.Landing.ForceOnEarly(fast, Landed(fast).HoldOffEndAirspeed, Rules.FastBy);
         if (!forced.Outcome.Happened) throw new NotToday(forced.Explanation);
         double excess = Math.Max(0, forced.LiftAvailable - 1) * StandardConstants.Gravity;
         return new(forced.WeightCarriedNoseDown, forced.LiftAvailable, Length.FromMeters(0.5 * excess));
@@ -187,7 +189,7 @@ public sealed class CorrectionDrills
         foreach (FlapSetting flaps in today.Select(speeds => speeds.Configuration.Flaps))
         {
             Configuration heavy = aeroplane.Configure(flaps);
-            yield return FromIdle(heavy, heavy.ReferenceSpeed(HotAndHigh, BriefingTechnique.FinalMultiple));
+            yield return FromIdle(heavy, heavy.ReferenceSpeed(HotAndHigh, Rules.MultipleOf(aeroplane, flaps)));
         }
     }
 

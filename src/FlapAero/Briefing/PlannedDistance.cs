@@ -40,19 +40,20 @@ public sealed class PlannedDistance
     /// <summary>The planned distance, or the explanation of the landing that cannot happen.</summary>
     /// <param name="setup">The landing; the surface of its runway does not matter.</param>
     /// <param name="surface">The surface.</param>
-    internal static Outcome<PlannedDistance> Of(LandingSetup setup, RunwaySurface surface)
+    /// <param name="rules">The rules, whose factors count.</param>
+    internal static Outcome<PlannedDistance> Of(LandingSetup setup, RunwaySurface surface, BriefingRules rules)
     {
         PlannedDistance? better = null;
         if (surface.Better is { } other)
         {
-            Outcome<PlannedDistance> there = Of(setup, other);
+            Outcome<PlannedDistance> there = Of(setup, other, rules);
             if (!there.Happened) return there;
             better = there.Value;
         }
 
         Outcome<LandingResult, LandingRefusal> landing = FlapAero.Landing.Fly(On(setup, surface));
         if (!landing.Happened) return new($"on {surface.Name}: {landing.Explanation}");
-        Length? byRule = surface.Rule is { } rule
+        Length? byRule = rules.RuleFor(surface) is { } rule
             ? FlapAero.Landing.Fly(On(setup, Best(surface))).Value.StopDistance * rule.Factor : null;
         PlannedDistance planned = new(landing.Value.StopDistance, DistanceBasis.Model, surface, byRule);
         if (byRule is { } ruled && ruled > planned.Length) planned = new(ruled, DistanceBasis.Rule, surface, byRule);

@@ -44,6 +44,24 @@ internal sealed partial class ManualPart(ObjectPart part, FaultList faults)
         return null;
     }
 
+    /// <summary>A value that a part of the model takes; its refusal is the fault.</summary>
+    public Printed<T>? Value<T>(string key, UnitSet<T> units, Func<T, object> probe)
+    {
+        if (Part.Text(key) is not { } text || Read(text, units) is not { } read) return null;
+        if (Refusal.Of(() => probe(read.Value)) is not { } refusal) return read;
+        faults.Add(text.Line, text.Place, refusal.Problem, refusal.Expected);
+        return null;
+    }
+
+    /// <summary>A number that a part of the model takes; its refusal is the fault.</summary>
+    public double? Number(string key, Func<double, object> probe)
+    {
+        if (Part.Number(key) is not { } given) return null;
+        if (Refusal.Of(() => probe(given.Value)) is not { } refusal) return given.Value;
+        faults.Add(given.Line, given.Place, refusal.Problem, refusal.Expected);
+        return null;
+    }
+
     /// <summary>A number without a unit, in its range.</summary>
     public Printed<double>? Number(string key, double low, double high, string why, Func<double, string?>? guess = null)
     {

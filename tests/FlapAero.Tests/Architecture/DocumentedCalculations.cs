@@ -13,7 +13,7 @@ internal static class DocumentedCalculations
         XDocument.Load(Path.ChangeExtension(Library.Location, ".xml"));
 
     /// <summary>What reads, formats or assembles calculates nothing.</summary>
-    private static readonly Type[] NoCalculations = [typeof(string), typeof(bool), typeof(int), typeof(void), typeof(Aeroplane), typeof(Configuration), typeof(LandingSpread), typeof(Manual), typeof(Enum), typeof((string, double))];
+    private static readonly Type[] NoCalculations = [typeof(string), typeof(bool), typeof(int), typeof(void), typeof(Aeroplane), typeof(Configuration), typeof(LandingSpread), typeof(Manual), typeof(School), typeof(Enum), typeof((string, double))];
 
     public static IEnumerable<MethodInfo> Methods() =>
         Library.GetExportedTypes()

@@ -30,9 +30,9 @@ public sealed class SurfaceTests
             {
                 foreach ((RunwaySurface better, RunwaySurface worse) in Ordered)
                 {
-                    if (PlannedDistance.Of(drawn, worse) is not { Happened: true, Value: var with }) continue;
+                    if (PlannedDistance.Of(drawn, worse, BriefingRules.Usual) is not { Happened: true, Value: var with }) continue;
                     Interlocked.Increment(ref compared);
-                    PlannedDistance without = PlannedDistance.Of(drawn, better).Value;
+                    PlannedDistance without = PlannedDistance.Of(drawn, better, BriefingRules.Usual).Value;
                     Assert.True(without.Length <= with.Length, $"{better.Name} {without.Length.Meters:0.0} m, {worse.Name} {with.Length.Meters:0.0} m");
                     Assert.True(with.ByRule is not { } ruled || ruled <= with.Length);
                 }
@@ -79,7 +79,7 @@ public sealed class SurfaceTests
         Length Flown(RunwaySurface surface) => Landing.Fly(PlannedDistance.On(unbraked, surface)).Value.StopDistance;
         Assert.True(Flown(RunwaySurface.FirmGrass) < Flown(RunwaySurface.DryPaved));
         Assert.Equal(
-            1.15 * Flown(RunwaySurface.DryPaved).Meters, PlannedDistance.Of(unbraked, RunwaySurface.FirmGrass).Value.Length.Meters, 1e-9);
+            1.15 * Flown(RunwaySurface.DryPaved).Meters, PlannedDistance.Of(unbraked, RunwaySurface.FirmGrass, BriefingRules.Usual).Value.Length.Meters, 1e-9);
     }
 
     [Fact]
