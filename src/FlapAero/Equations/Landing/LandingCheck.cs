@@ -38,23 +38,8 @@ internal static class LandingCheck
     }
 
     /// <summary>What is wrong with a landing, without throwing it; null where nothing is.</summary>
-    public static RefusedInputException? FaultOfWhole(in LandingInput input, LandingVoice? voice = null, int row = NoRow)
-    {
-        bool aheadOfWind = input.ThresholdSpeed > input.Headwind;
-        if (aheadOfWind && HasPath(input))
-            return null;
-        voice ??= LandingVoice.OfTables;
-        string wind = voice.Value(LandingVariable.Headwind, input.Headwind);
-        if (!aheadOfWind)
-            return Refused(
-                LandingVariable.ThresholdSpeed, input.ThresholdSpeed, $"more than the headwind, {wind}",
-                "Against a faster wind the aeroplane flies backwards.", voice, row);
-        string speed = voice.Value(LandingVariable.ThresholdSpeed, input.ThresholdSpeed);
-        return Refused(
-            LandingVariable.PathAngle, input.PathAngleDegrees, "an angle at which the airspeed can make the path over the ground",
-            "With so much tailwind no flight path through the air does.", voice, row,
-            $"with headwind {wind} and {voice.Input(LandingVariable.ThresholdSpeed)} {speed}");
-    }
+    public static RefusedInputException? FaultOfWhole(in LandingInput input, LandingVoice? voice = null, int row = NoRow) =>
+        input.ThresholdSpeed > input.Headwind && HasPath(input) ? null : Apart(input, voice ?? LandingVoice.OfTables, row);
 
     /// <summary>What is wrong with a value of an input, without throwing it; null where nothing is.</summary>
     public static RefusedInputException? Fault(double value, LandingVariable variable, LandingVoice? voice = null, int row = NoRow)
@@ -114,6 +99,21 @@ internal static class LandingCheck
     /// <summary>Whether the airspeed makes up for what the wind has across the path.</summary>
     private static bool HasPath(in LandingInput input) =>
         Math.Abs(input.Headwind) * Math.Sin(input.PathAngleDegrees * Math.PI / 180) < input.ThresholdSpeed;
+
+    /// <summary>In what way the numbers do not go together; apart, so that the question itself stays small.</summary>
+    private static RefusedInputException Apart(in LandingInput input, LandingVoice voice, int row)
+    {
+        string wind = voice.Value(LandingVariable.Headwind, input.Headwind);
+        if (!(input.ThresholdSpeed > input.Headwind))
+            return Refused(
+                LandingVariable.ThresholdSpeed, input.ThresholdSpeed, $"more than the headwind, {wind}",
+                "Against a faster wind the aeroplane flies backwards.", voice, row);
+        string speed = voice.Value(LandingVariable.ThresholdSpeed, input.ThresholdSpeed);
+        return Refused(
+            LandingVariable.PathAngle, input.PathAngleDegrees, "an angle at which the airspeed can make the path over the ground",
+            "With so much tailwind no flight path through the air does.", voice, row,
+            $"with headwind {wind} and {voice.Input(LandingVariable.ThresholdSpeed)} {speed}");
+    }
 
     private static RefusedInputException Refused(
         LandingVariable variable, double value, string allowed, string why, LandingVoice voice, int row,
