@@ -8,7 +8,6 @@ using FlapAero.Handouts.Briefings;
 using FlapAero.Handouts.NotebookForm;
 using FlapAero.Handouts.Printing;
 using FlapAero.Handouts.Schools;
-using FlapAero.Notebooks;
 using FlapAero.Schools;
 using UnitsNet;
 

@@ -4,7 +4,6 @@ using FlapAero.Cli.Jupyter;
 using FlapAero.Handouts;
 using FlapAero.Handouts.InPage;
 using FlapAero.Handouts.Kernels;
-using FlapAero.Handouts.Printing;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Cli;
