@@ -24,7 +24,7 @@ internal static class BriefingVerdict
     /// <summary>Whose the limit is that counts.</summary>
     public static string LimitOrigin(Briefing briefing) =>
         briefing.Request.Aeroplane.CrosswindLimit is { } manual && manual <= briefing.CrosswindLimit!.Value
-            ? "the aeroplane's file" : "the instructor's own";
+            ? "the aeroplane's file" : "the instructor's or the school's own";
 
     /// <summary>What the planned distance rests on.</summary>
     public static string Basis(PlannedDistance planned) => planned.Basis switch

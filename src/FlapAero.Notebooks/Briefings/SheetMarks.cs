@@ -21,7 +21,7 @@ internal sealed record SheetMarks(School? School, SchoolRunway? Runway, IReadOnl
         [
             .. facts.Length > 0 ? [new FactsPart("school", null, facts)] : Array.Empty<SheetPart>(),
             .. parts,
-            .. School is { FootLine.Length: > 0 } with ? [new NotePart("foot", with.Name, with.FootLine)] : Array.Empty<SheetPart>(),
+            .. School is { FootLine.Length: > 0 } with ? [new NotePart("foot", null, with.FootLine)] : Array.Empty<SheetPart>(),
         ];
     }
 }

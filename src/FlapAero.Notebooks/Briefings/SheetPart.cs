@@ -22,7 +22,7 @@ internal sealed record TablePart(string Name, string Caption, IReadOnlyList<stri
 internal sealed record ListPart(string Name, string Heading, IReadOnlyList<string> Items) : SheetPart(Name, Heading);
 
 /// <summary>A paragraph.</summary>
-internal sealed record NotePart(string Name, string Heading, string Text) : SheetPart(Name, Heading);
+internal sealed record NotePart(string Name, string? Heading, string Text) : SheetPart(Name, Heading);
 
 /// <summary>What is done one after the other.</summary>
 internal sealed record StepsPart(string Name, string Heading, IReadOnlyList<Step> Steps) : SheetPart(Name, Heading);

@@ -2,7 +2,9 @@ using System.Text;
 using System.Text.Json;
 using FlapAero.Handouts.Briefings;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 using FlapAero.Notebooks;
+using FlapAero.Tests;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UnitsNet;
@@ -129,6 +131,30 @@ public sealed class BriefingPageTests(Browser browser)
         Assert.Empty(tab.Complaints);
         Assert.Equal(width, await tab.AskAsync<int>("document.documentElement.scrollWidth"));
         File.Delete(path);
+    }
+
+    /// <summary>Name, foot line, addition to the caution and how the flight was chosen leave room for the numbers.</summary>
+    [Theory]
+    [InlineData(0, Paper.A4, "demo"), InlineData(0, Paper.Letter, "demo"), InlineData(0, Paper.A4, "unfit"), InlineData(0, Paper.Letter, "unfit")]
+    [InlineData(1, Paper.A4, "demo"), InlineData(1, Paper.Letter, "demo"), InlineData(2, Paper.A4, "demo"), InlineData(2, Paper.Letter, "demo")]
+    public async Task PaperOfASchool_Printed_IsOneSheetWithItsNameAndFoot(int kind, Paper paper, string flight)
+    {
+        string file = RepositoryRoot.Path("data/schools/quillmere.json");
+        SchoolMarks marks = SchoolMarks.Of(School.Parse(await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken), file), file);
+        (string, string)[] notes =
+        [
+            ("Aerodrome", "Quillmere"), ("Runway in use", "24 is proposed: it has the most headwind. What the aerodrome says counts."), ("Weather", "METAR of XQAA"),
+            ("Runway", "23 m wide. The threshold is displaced by 80 m; lengths count from it."), ("Weight", "None is given; it is the greatest of Trainer H4."),
+        ];
+        string html = BriefingPaper.Of((BriefingKind)kind, Sheets[flight].Briefing, paper, marks, null, notes).Html;
+
+        using PdfDocument pdf = PdfDocument.Open(await PrintAsync(html, paper));
+
+        Assert.Equal(1, pdf.NumberOfPages);
+        string letters = string.Concat(pdf.GetPage(1).Letters.Select(letter => letter.Value)).Normalize(NormalizationForm.FormKC);
+        Assert.Contains(marks.School.Name, letters, StringComparison.Ordinal);
+        Assert.Contains(marks.School.FootLine, letters, StringComparison.Ordinal);
+        Assert.Contains(marks.School.Caution, letters, StringComparison.Ordinal);
     }
 
     [Fact]

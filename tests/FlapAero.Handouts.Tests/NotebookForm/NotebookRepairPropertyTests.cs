@@ -32,6 +32,19 @@ public sealed class NotebookRepairPropertyTests
         }, iter: 60);
     }
 
+    /// <summary>An editor that knows no ids loses them all: a cell's id is its title's, or the first save would rename it.</summary>
+    [Theory]
+    [MemberData(nameof(Committed))]
+    public void PutRight_WithoutIds_GivesBackTheCommittedBytes(string name)
+    {
+        string committed = StoredNotebooks.Committed.Single(notebook => notebook.Name == name).Text;
+        JsonObject without = JsonNode.Parse(committed)!.AsObject();
+        foreach (JsonObject cell in StoredForm.CellsOf(without))
+            cell.Remove("id");
+
+        Assert.Equal(committed, StoredNotebooks.PutRight(without.ToJsonString(), name));
+    }
+
     /// <summary>Any sources at all, also ones no lesson would have: the text stays to the letter, and a second time changes nothing.</summary>
     [Fact]
     public void PutRight_AnySources_StayToTheLetter() =>
