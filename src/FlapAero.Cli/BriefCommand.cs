@@ -86,11 +86,11 @@ internal sealed class BriefCommand
             foreach (Option<string?> option in Missing(parsed)) parsed.AddError($"Option '{option.Name}' is required.");
             foreach (Option<string?> option in (Option<string?>[])[_aerodrome, _day])
             {
-                if (parsed.GetValue(option) is not null && parsed.GetValue(_school) is null)
+                if (parsed.GetResult(option) is not null && parsed.GetResult(_school) is null)
                     parsed.AddError($"{option.Name} is given without --school; it names something in the school's file.");
             }
 
-            if (parsed.GetValue(_day) is not null && parsed.GetValue(_metar) is not null)
+            if (parsed.GetResult(_day) is not null && parsed.GetResult(_metar) is not null)
                 parsed.AddError("--day, --metar: one of them; each says what the weather is.");
         });
         command.SetAction(RunAsync);
@@ -149,9 +149,9 @@ internal sealed class BriefCommand
     /// <summary>What a flight needs where no school gives it, and of the weather what no METAR gives either.</summary>
     private IEnumerable<Option<string?>> Missing(CommandResult parsed)
     {
-        if (parsed.GetValue(_school) is not null) return [];
-        Option<string?>[] weather = parsed.GetValue(_metar) is null ? [_temperature, _wind] : [];
-        return ((Option<string?>[])[_weight, _runway, _length, _surface, _elevation, .. weather]).Where(option => parsed.GetValue(option) is null);
+        if (parsed.GetResult(_school) is not null) return [];
+        Option<string?>[] weather = parsed.GetResult(_metar) is null ? [_temperature, _wind] : [];
+        return ((Option<string?>[])[_weight, _runway, _length, _surface, _elevation, .. weather]).Where(option => parsed.GetResult(option) is null);
     }
 
     private BriefingRequest? Request(ParseResult parsed, BriefArguments read, School? school, SchoolFlight flight)
