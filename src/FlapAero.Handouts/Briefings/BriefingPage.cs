@@ -48,6 +48,6 @@ public static class BriefingPage
     {
         string title = $"{sheet}, {briefing.Request.Aeroplane.Name}, runway {briefing.Request.Runway.Name}";
         string size = paper == Paper.A4 ? "@page { size: A4 }" : "@page { size: Letter }";
-        return SheetShell.Of(title, [size, Assets.Typeface, Assets.BriefingStyle], school?.LogoHtml() + fragment);
+        return SheetShell.Of(title, [size, Assets.Typeface, Assets.BriefingStyle, school?.MarginCss() ?? ""], school?.LogoHtml() + fragment);
     }
 }

@@ -45,6 +45,10 @@ internal sealed class SchoolMarks
         return text.Length == 0 ? "" : $" @page {{ @top-left {{ content: \"{InCss(text)}\"; font: 8.5pt system-ui, sans-serif; }} }}";
     }
 
+    /// <summary>The foot's line in the margin above a briefing, whose own foot is the caution's; empty where there is none.</summary>
+    public string MarginCss() => School.FootLine.Length == 0 ? ""
+        : $"@page {{ @top-left {{ content: \"{InCss(School.FootLine)}\"; font: 9pt Inter, sans-serif; }} }}";
+
     /// <summary>A text inside quotes of a style: all but letters, digits and spaces by number, so that nothing ends the quotes or the style.</summary>
     private static string InCss(string text) => string.Concat(text.EnumerateRunes().Select(rune =>
         rune.IsAscii && (char.IsAsciiLetterOrDigit((char)rune.Value) || rune.Value == ' ') ? rune.ToString()

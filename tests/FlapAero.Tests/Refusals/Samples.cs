@@ -38,7 +38,7 @@ internal static class Samples
         new LiftingLine(Planform, Section).InducedDrag,
         new[] { (0.0, Length.FromMeters(1.5), Angle.Zero), (1.0, Length.FromMeters(1), Angle.Zero) },
         FlapsUp.Aeroplane.FlapSettings, Planform, Section, new LiftingLine(Planform, Section),
-        new PartSpanFlap(0.1, 0.6, Angle.FromDegrees(-5), 0.8),
+        new PartSpanFlap(0.1, 0.6, Angle.FromDegrees(-5), 0.8), Metar.Decode("XQAA 291450Z 24012KT 9999 18/09 Q1013").Value.Wind.Value,
     ];
 
     private static Circuit Flown => Circuit.Backwards(DemoCircuits.FlapsUp).Value;
