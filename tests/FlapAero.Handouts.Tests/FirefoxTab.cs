@@ -1,9 +1,10 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using FlapAero.Handouts.Tests.WebDriver;
 
 namespace FlapAero.Handouts.Tests;
 
-/// <summary>One tab of Firefox and what it complained of or asked for.</summary>
+/// <summary>One tab of Firefox and what it complained of or asked for, told at any time as in <see cref="Tab"/>.</summary>
 public sealed class FirefoxTab : IAsyncDisposable
 {
     private static readonly JsonSerializerOptions Json = JsonSerializerOptions.Web;
@@ -17,9 +18,9 @@ public sealed class FirefoxTab : IAsyncDisposable
         _session.Told += Hear;
     }
 
-    public List<string> Complaints { get; } = [];
+    public ConcurrentQueue<string> Complaints { get; } = [];
 
-    public List<string> Requests { get; } = [];
+    public ConcurrentQueue<string> Requests { get; } = [];
 
     internal static async Task<FirefoxTab> OpenAsync(BidiSession session, string address, int width, int height)
     {
@@ -128,15 +129,15 @@ public sealed class FirefoxTab : IAsyncDisposable
         {
             bool isHere = told.GetProperty("source").TryGetProperty("context", out JsonElement of) && of.GetString() == _context;
             if (isHere && told.GetProperty("level").GetString() is "error" or "warn")
-                Complaints.Add($"{told.GetProperty("type")}: {told.GetProperty("text")}");
+                Complaints.Enqueue($"{told.GetProperty("type")}: {told.GetProperty("text")}");
         }
         else if (told.TryGetProperty("context", out JsonElement context) && context.GetString() == _context)
         {
             string url = told.GetProperty("request").GetProperty("url").GetString()!;
             if (method == "network.fetchError")
-                Complaints.Add("failed: " + url);
+                Complaints.Enqueue("failed: " + url);
             else
-                Requests.Add(url);
+                Requests.Enqueue(url);
         }
     }
 }

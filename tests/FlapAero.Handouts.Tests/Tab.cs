@@ -1,9 +1,10 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using PuppeteerSharp;
 
 namespace FlapAero.Handouts.Tests;
 
-/// <summary>One tab and what it complained of or asked for.</summary>
+/// <summary>One tab and what it complained of or asked for, which the browser tells at any time: what is read is what was told until then.</summary>
 public sealed class Tab : IAsyncDisposable
 {
     private readonly IBrowserContext? _own;
@@ -15,18 +16,18 @@ public sealed class Tab : IAsyncDisposable
         page.Console += (_, e) =>
         {
             if (e.Message.Type is ConsoleType.Error or ConsoleType.Warning)
-                Complaints.Add("console: " + e.Message.Text);
+                Complaints.Enqueue("console: " + e.Message.Text);
         };
-        page.PageError += (_, e) => Complaints.Add("error: " + e.Message);
-        page.RequestFailed += (_, e) => Complaints.Add("failed: " + e.Request.Url);
-        page.Request += (_, e) => Requests.Add(e.Request.Url);
+        page.PageError += (_, e) => Complaints.Enqueue("error: " + e.Message);
+        page.RequestFailed += (_, e) => Complaints.Enqueue("failed: " + e.Request.Url);
+        page.Request += (_, e) => Requests.Enqueue(e.Request.Url);
     }
 
     public IPage Page { get; }
 
-    public List<string> Complaints { get; } = [];
+    public ConcurrentQueue<string> Complaints { get; } = [];
 
-    public List<string> Requests { get; } = [];
+    public ConcurrentQueue<string> Requests { get; } = [];
 
     public Task<T> AskAsync<T>(string expression) => Page.EvaluateExpressionAsync<T>(expression);
 
