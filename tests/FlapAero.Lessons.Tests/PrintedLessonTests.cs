@@ -10,7 +10,7 @@ namespace FlapAero.Lessons.Tests;
 
 /// <summary>What a class gets on paper: whole pages, and no hint that stands under its question.</summary>
 [Trait("Speed", "slow")]
-public sealed class PrintedLessonTests(PrinterOfLessons printer) : IClassFixture<PrinterOfLessons>
+public sealed class PrintedLessonTests(Printer printer) : IClassFixture<Printer>
 {
     /// <summary>Fewer lines are a foot, or the end of a paragraph, on a sheet of paper of their own.</summary>
     private const int FewestLines = 7;

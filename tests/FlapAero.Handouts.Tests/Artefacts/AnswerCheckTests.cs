@@ -9,7 +9,7 @@ namespace FlapAero.Handouts.Tests.Artefacts;
 
 /// <summary>The page's script says of an answer what the library says.</summary>
 [Trait("Speed", "slow")]
-public sealed class AnswerCheckTests(Browser browser)
+public sealed class AnswerCheckTests(AnswersTab answers) : IClassFixture<AnswersTab>
 {
     private static readonly Lesson TheLesson = Lesson.Begin();
     private static readonly string Speeds = SealText.Of(NumberSeal.Of("Stall", "", Speed.FromKnots(51.13), Speed.FromKnots(0.5),
@@ -22,17 +22,16 @@ public sealed class AnswerCheckTests(Browser browser)
     [Fact]
     public async Task Answers_Hashes_AreThoseOfDotNet()
     {
-        await using Tab tab = await OpenAsync();
         foreach (int length in new[] { 0, 1, 55, 56, 63, 64, 65, 200 })
         {
             byte[] bytes = [.. Enumerable.Range(0, length).Select(i => (byte)(i * 7 + 3))];
-            Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(bytes)), await tab.AskAsync<string>($"answers.hex(answers.sha256(new Uint8Array({JsonSerializer.Serialize(bytes.Select(b => (int)b))})))"));
+            Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(bytes)), await answers.AskAsync<string>($"answers.hex(answers.sha256(new Uint8Array({JsonSerializer.Serialize(bytes.Select(b => (int)b))})))"));
         }
         foreach ((string guess, int rounds) in new[] { ("right:12", 1), ("0:-3", 4000), (new string('x', 70), 2) })
         {
             byte[] salt = [.. Enumerable.Range(0, 16).Select(i => (byte)(255 - i))];
             string expected = Convert.ToHexStringLower(Rfc2898DeriveBytes.Pbkdf2(guess, salt, rounds, HashAlgorithmName.SHA256, 32));
-            Assert.Equal(expected, await tab.AskAsync<string>($"answers.hex(answers.stretch(answers.ascii('{guess}'), new Uint8Array({JsonSerializer.Serialize(salt.Select(b => (int)b))}), {rounds}))"));
+            Assert.Equal(expected, await answers.AskAsync<string>($"answers.hex(answers.stretch(answers.ascii('{guess}'), new Uint8Array({JsonSerializer.Serialize(salt.Select(b => (int)b))}), {rounds}))"));
         }
     }
 
@@ -41,10 +40,9 @@ public sealed class AnswerCheckTests(Browser browser)
     [Theory, MemberData(nameof(Knots))]
     public async Task CheckNumber_Typed_IsWhatTheNotebookSays(double knots)
     {
-        await using Tab tab = await OpenAsync();
         CheckResult notebook = TheLesson.CheckSealed(Speed.FromKnots(knots), Speeds);
 
-        string[] page = await CheckAsync(tab, Speeds, knots.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        string[] page = await CheckAsync(Speeds, knots.ToString(System.Globalization.CultureInfo.InvariantCulture));
 
         Assert.Equal(notebook.Outcome.ToString().ToLowerInvariant(), page[0]);
         // Behind the title and the number as it was typed both say the same.
@@ -87,9 +85,7 @@ public sealed class AnswerCheckTests(Browser browser)
     [InlineData("mass", "4086", "wrong", "twice what it should be")]
     public async Task CheckNumber_EveryWriting_GetsItsWords(string seal, string typed, string outcome, string words)
     {
-        await using Tab tab = await OpenAsync();
-
-        string[] verdict = await CheckAsync(tab, seal switch { "speed" => Speeds, "ratio" => Ratios, _ => Masses }, typed);
+        string[] verdict = await CheckAsync(seal switch { "speed" => Speeds, "ratio" => Ratios, _ => Masses }, typed);
 
         Assert.Equal(outcome, verdict[0]);
         Assert.Contains(words, verdict[1].Replace('\u00A0', '_'), StringComparison.Ordinal);
@@ -102,16 +98,29 @@ public sealed class AnswerCheckTests(Browser browser)
     [InlineData("null", "open", "Choose an option first")]
     public async Task CheckChoice_Letter_GetsItsReason(string letter, string outcome, string words)
     {
-        await using Tab tab = await OpenAsync();
-
-        string[] verdict = await tab.AskAsync<string[]>($"answers.checkChoice(answers.read('{Options}'), {letter})");
+        string[] verdict = await answers.AskAsync<string[]>($"answers.checkChoice(answers.read('{Options}'), {letter})");
 
         Assert.Equal(outcome, verdict[0]);
         Assert.Contains(words, verdict[1], StringComparison.Ordinal);
     }
 
-    private static Task<string[]> CheckAsync(Tab tab, string seal, string typed) =>
-        tab.AskAsync<string[]>($"answers.checkNumber(answers.read('{seal}'), {JsonSerializer.Serialize(typed)})");
+    private Task<string[]> CheckAsync(string seal, string typed) =>
+        answers.AskAsync<string[]>($"answers.checkNumber(answers.read('{seal}'), {JsonSerializer.Serialize(typed)})");
+}
+
+/// <summary>A tab with the page's script that judges answers, for all tests: it keeps nothing of what it is asked.</summary>
+public sealed class AnswersTab(Browser browser) : IAsyncDisposable
+{
+    // Opened by a test, which is skipped where there is no browser.
+    private Task<Tab>? _tab;
+
+    public async Task<T> AskAsync<T>(string expression) => await (await (_tab ??= OpenAsync())).AskAsync<T>(expression);
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_tab is { IsCompletedSuccessfully: true })
+            await (await _tab).DisposeAsync();
+    }
 
     private async Task<Tab> OpenAsync()
     {

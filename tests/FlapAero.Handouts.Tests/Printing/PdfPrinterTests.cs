@@ -1,13 +1,14 @@
 using System.Text;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
+using FlapAero.Tests;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
 namespace FlapAero.Handouts.Tests.Printing;
 
 [Trait("Speed", "slow")]
-public sealed class PdfPrinterTests
+public sealed class PdfPrinterTests(Printer printer) : IClassFixture<Printer>
 {
     private const string Html = """
         <!DOCTYPE html><html lang="en"><head><title>A sheet</title></head><body><h1>First</h1>
@@ -21,19 +22,17 @@ public sealed class PdfPrinterTests
     [Fact]
     public async Task PrintAsync_Twice_GivesTheSameBytes()
     {
-        await using PdfPrinter printer = await StartAsync();
-        byte[] first = await PrintAsync(printer, Html);
-        await using PdfPrinter other = await StartAsync();
+        byte[] first = await printer.PrintAsync(Html, Paper.A4);
+        await using PdfPrinter other = await printer.AnotherAsync();
 
-        Assert.Equal(first, await PrintAsync(printer, Html));
+        Assert.Equal(first, await printer.PrintAsync(Html, Paper.A4));
         Assert.Equal(first, await PrintAsync(other, Html));
     }
 
     [Fact]
     public async Task PrintAsync_Page_IsTaggedOutlinedNumberedAndDescribed()
     {
-        await using PdfPrinter printer = await StartAsync();
-        byte[] bytes = await PrintAsync(printer, Html);
+        byte[] bytes = await printer.PrintAsync(Html, Paper.A4);
 
         string raw = Encoding.Latin1.GetString(bytes);
         Assert.All(new[] { "/StructTreeRoot", "/Marked true", "/Outlines", "/Lang (en)", "/Alt (a rising curve)", "/Alt (a squared)" }, part => Assert.Contains(part, raw, StringComparison.Ordinal));
@@ -48,10 +47,9 @@ public sealed class PdfPrinterTests
     [Fact]
     public async Task PrintAsync_Page_KeepsThePagesOwnTypeFace()
     {
-        await using PdfPrinter printer = await StartAsync();
         string page = PageShell.ToHtml(new PageFrame("A sheet", "sheet", "Skip to the sheet", "<h1>First</h1>", "", "<p>Some words.</p>"));
 
-        using PdfDocument pdf = PdfDocument.Open(await PrintAsync(printer, page));
+        using PdfDocument pdf = PdfDocument.Open(await printer.PrintAsync(page, Paper.A4));
 
         // What stands in the margin is the printer's own.
         Assert.All(
@@ -62,8 +60,7 @@ public sealed class PdfPrinterTests
     [Fact]
     public async Task PrintAsync_Page_RunsNoScriptAndHoldsNoFolderOfTheMachine()
     {
-        await using PdfPrinter printer = await StartAsync();
-        byte[] bytes = await PrintAsync(printer, Html);
+        byte[] bytes = await printer.PrintAsync(Html, Paper.A4);
 
         using PdfDocument pdf = PdfDocument.Open(bytes);
         Assert.Contains("aswritten", Letters(pdf.GetPage(1)), StringComparison.Ordinal);
@@ -78,10 +75,9 @@ public sealed class PdfPrinterTests
     [InlineData(Paper.A4, "<style>@page { size: Letter; margin: 10mm }</style>", 612, 792)]
     public async Task PrintAsync_Paper_IsThePagesOwnOrTheOneAskedFor(Paper paper, string style, int width, int height)
     {
-        await using PdfPrinter printer = await StartAsync();
         string html = Html.Replace("</head>", style + "</head>", StringComparison.Ordinal);
 
-        using PdfDocument pdf = PdfDocument.Open(await printer.PrintAsync(html, paper, TestContext.Current.CancellationToken));
+        using PdfDocument pdf = PdfDocument.Open(await printer.PrintAsync(html, paper));
 
         Page first = pdf.GetPage(1);
         Assert.Equal(width, first.Width, 1.5);
@@ -103,10 +99,10 @@ public sealed class PdfPrinterTests
     [Fact]
     public async Task PrintAsync_BrowserGone_SaysSo()
     {
-        PdfPrinter printer = await StartAsync();
-        await printer.DisposeAsync();
+        PdfPrinter gone = await printer.AnotherAsync();
+        await gone.DisposeAsync();
 
-        string message = (await Assert.ThrowsAsync<HandoutException>(() => PrintAsync(printer, Html))).Message;
+        string message = (await Assert.ThrowsAsync<HandoutException>(() => PrintAsync(gone, Html))).Message;
 
         Assert.StartsWith("The browser ended while it was printing", message, StringComparison.Ordinal);
     }
@@ -121,20 +117,7 @@ public sealed class PdfPrinterTests
         Assert.Contains("/ModDate", message, StringComparison.Ordinal);
     }
 
-    private static async Task<PdfPrinter> StartAsync()
-    {
-        try
-        {
-            return await PdfPrinter.StartAsync(TestContext.Current.CancellationToken);
-        }
-        catch (BrowserMissingException e) when (Environment.GetEnvironmentVariable("CI") != "true")
-        {
-            Assert.Skip(e.Message);
-            throw;
-        }
-    }
-
-    private static Task<byte[]> PrintAsync(PdfPrinter printer, string html) => printer.PrintAsync(html, Paper.A4, TestContext.Current.CancellationToken);
+    private static Task<byte[]> PrintAsync(PdfPrinter one, string html) => one.PrintAsync(html, Paper.A4, TestContext.Current.CancellationToken);
 
     private static string Letters(Page page) => string.Concat(page.Letters.Select(letter => letter.Value)).Replace(" ", "", StringComparison.Ordinal);
 }

@@ -1,9 +1,9 @@
 using FlapAero.Handouts.Printing;
 
-namespace FlapAero.Lessons.Tests;
+namespace FlapAero.Tests;
 
-/// <summary>One browser for all lessons that are printed; tests are skipped where there is none, except in CI.</summary>
-public sealed class PrinterOfLessons : IAsyncLifetime
+/// <summary>One browser for all pages that a class of tests prints; tests are skipped where there is none, except in CI.</summary>
+public sealed class Printer : IAsyncLifetime
 {
     private PdfPrinter? _printer;
     private string _missing = "";
@@ -12,7 +12,7 @@ public sealed class PrinterOfLessons : IAsyncLifetime
     {
         try
         {
-            _printer = await PdfPrinter.StartAsync(TestContext.Current.CancellationToken);
+            _printer = await StartAsync();
         }
         catch (BrowserMissingException e) when (Environment.GetEnvironmentVariable("CI") != "true")
         {
@@ -22,9 +22,18 @@ public sealed class PrinterOfLessons : IAsyncLifetime
 
     public ValueTask DisposeAsync() => _printer?.DisposeAsync() ?? ValueTask.CompletedTask;
 
+    /// <summary>A browser of a test's own.</summary>
+    public async Task<PdfPrinter> AnotherAsync()
+    {
+        Assert.SkipWhen(_printer is null, _missing);
+        return await StartAsync();
+    }
+
     public Task<byte[]> PrintAsync(string page, Paper paper)
     {
         Assert.SkipWhen(_printer is null, _missing);
         return _printer!.PrintAsync(page, paper, TestContext.Current.CancellationToken);
     }
+
+    private static Task<PdfPrinter> StartAsync() => PdfPrinter.StartAsync(TestContext.Current.CancellationToken);
 }
