@@ -79,6 +79,9 @@ window.flapaero = (() => {
       if (value !== input.defaultValue) look(", at " + figure.querySelector("output").textContent);
     }
   };
+  // All that is seen in an element; what is hidden is left out with all that it holds, which is nearly all of a projected page.
+  const seenIn = (element) => [...element.children].filter((child) => child.checkVisibility() || getComputedStyle(child).display === "contents")
+    .flatMap((child) => [child, ...seenIn(child)]);
   const seen = () => [...document.querySelectorAll("figure.plot")].filter((figure) => figure.checkVisibility());
 
   // The page's figures at the size that its window has.
@@ -138,7 +141,7 @@ window.flapaero = (() => {
       const heading = screen && [...screen.querySelectorAll("h1, h2, h3, figure, p")].find((e) => e.checkVisibility());
       if (heading && heading.getBoundingClientRect().top < -1) found.covered.push(`${where}: it begins above the screen`);
       scrollTo(0, 1e6);
-      const last = [...document.querySelectorAll("main *")].filter((e) => e.checkVisibility() && isBehind(e, bar) && !e.closest(".apart"));
+      const last = seenIn(document.querySelector("main")).filter((e) => isBehind(e, bar) && !e.closest(".apart"));
       if (last.length) found.covered.push(`${where}: the bar hides ${last[last.length - 1].outerHTML.slice(0, 80)}`);
       scrollTo(0, 0);
       for (const figure of screen ? [...screen.querySelectorAll("figure.plot")].filter((f) => f.checkVisibility()) : []) {
