@@ -97,18 +97,40 @@
   // The page ends above the bar, however tall its words make it; what is on the screen is drawn again to its size.
   const fit = () => {
     root.style.setProperty("--bar", bar.offsetHeight + "px");
-    for (const piece of screens[at].pieces) for (const figure of figuresIn(piece)) enlarge(figure, true);
+    for (const piece of screens[at].pieces) for (const figure of figuresIn(piece)) {
+      arrange(figure);
+      enlarge(figure, true);
+    }
+  };
+  // A picture is as large as it can be: with its words beside it or below it. Many words beside a control stand closer.
+  const scaleOf = (picture) => {
+    const box = picture.getBoundingClientRect(), { width, height } = picture.viewBox.baseVal;
+    return Math.min(box.width / width, box.height / height);
+  };
+  const arrange = (figure) => {
+    figure.classList.remove("is-below", "is-close");
+    const picture = figure.matches(".picture:not(:has(.plot-control))") && figure.querySelector(".plot-drawing svg");
+    if (picture) {
+      const beside = scaleOf(picture);
+      figure.classList.add("is-below");
+      if (scaleOf(picture) < 1.1 * beside || below() > 8) figure.classList.remove("is-below");
+    }
+    if (below() > 8 && scrollY === 0) figure.classList.add("is-close");
   };
 
-  // A few words alone fill a screen better in larger letters.
-  const isWords = (piece) => piece.matches("p, ul, ol, blockquote, " + HEADING) && !piece.querySelector("figure, table, details");
+  // Words, tables and problems take the largest letters in which they are seen whole; what folds open below them needs room.
+  const SIZES = [1.35, 1.2, 1.1, 1, .92, .87];
+  const hasOnlyWords = (screen) => screen.pieces.every((piece) => !piece.matches("figure, .briefing") && !piece.querySelector("figure, .briefing"));
   const grow = (screen) => {
-    const ends = () => Math.max(...screen.pieces.map((piece) => piece.getBoundingClientRect().bottom + scrollY));
-    const sizes = at > 0 && screen.pieces.every(isWords) ? [1.35, 1.2, 1] : [1];
-    for (const size of sizes) {
+    const tables = screen.pieces.flatMap((piece) => [piece, ...piece.querySelectorAll(".scroll")]).filter((e) => e.matches(".scroll"));
+    const fits = (size) => {
       root.style.setProperty("--grow", size);
-      if (ends() <= .8 * room()) break;
-    }
+      const end = Math.max(...screen.pieces.map((piece) => piece.getBoundingClientRect().bottom + scrollY));
+      const share = size <= 1 ? .97 : steps.length ? .6 : .8;
+      return end <= share * room() && (size <= 1 || tables.every((table) => table.scrollWidth <= table.clientWidth + 1));
+    };
+    const size = at > 0 && hasOnlyWords(screen) && SIZES.find(fits);
+    root.style.setProperty("--grow", size || 1);
   };
 
   const room = () => innerHeight - bar.offsetHeight;

@@ -128,7 +128,7 @@ public static class CircuitFigures
             .Line("up, wind", Seconds(today), s => Bank(today, s)!.Value).As(Palette.Changed)
             .Line("flaps up", Seconds(own), s => Bank(own, s)!.Value).As(Palette.FlapsUp)
             .Line("with flaps", Seconds(usual), s => Bank(usual, s)!.Value).As(Palette.FullFlap)
-            .Level($"30°: {Margin(30)} %", 30).Level($"45°: {Margin(45)} %", 45)
+            .Level($"30°:\u00A0{Margin(30)}\u00A0%", 30).Level($"45°:\u00A0{Margin(45)}\u00A0%", 45)
             .Caption($"All at 1.4 times the stall; one line has Saturday's wind. Each second takes more bank than the one before. "
                 + $"Beside 30° and 45° of bank stands how far over the stall the aeroplane still is, flaps up.")
             .Finding($"At the usual place the centreline takes {Bank(usual, 0):0}° with flaps in a calm, {Bank(own, 0):0}° with flaps up, "
