@@ -43,7 +43,8 @@ public static class DemoCircuits
     /// <remarks>
     /// Formula: T = C_T ρ N² D⁴ on each leg; downwind at 1.4 V_S of flaps up, base at 1.4 V_S of its own and final at V_REF; none slower than final.
     /// Range: an engine speed that the propeller's table reaches, speeds that the flaps allow. Source: [uiuc-propellers] for the
-    /// thrust, [common-practice] for the rest; height and spacing as in the other circuits here, bank as the aeroplane's rules plan it.
+    /// thrust, [common-practice] for the rest; height as in the other circuits
+    /// here, bank as the aeroplane's rules plan it, spacing as that bank needs.
     /// </remarks>
     /// <param name="downwind">Aeroplane, mass and flap on downwind from where power is reduced.</param>
     /// <param name="baseLeg">The same in the turns and on base.</param>
@@ -72,7 +73,15 @@ public static class DemoCircuits
             .With(
                 thrust: new(
                     final.IdleThrust(onFinal) ?? Force.Zero, aeroplane.Propeller.Running(onDownwind, aeroplane.Propeller.MaximumSpeed).Thrust),
-                fix: CircuitFix.PowerReducedAt(Length.Zero), establishedBy: Length.FromFeet(100), bankLimit: aeroplane.Rules.BankLimit, thresholdHeight: aeroplane.Rules.ThresholdHeight);
+                spacing: SpacingFor(aeroplane.Rules.Bank), fix: CircuitFix.PowerReducedAt(Length.Zero), establishedBy: Length.FromFeet(100),
+                bankLimit: aeroplane.Rules.BankLimit, thresholdHeight: aeroplane.Rules.ThresholdHeight);
+    }
+
+    /// <summary>Both turns fit where they fit with the usual bank: further out where the rules plan with less, to a tenth of a mile.</summary>
+    private static Length SpacingFor(Angle bank)
+    {
+        double wider = Math.Tan(Bank.Radians) / Math.Tan(bank.Radians);
+        return wider <= 1 ? BriefingTechnique.Spacing : Length.FromNauticalMiles(Math.Ceiling(10 * wider * BriefingTechnique.Spacing.NauticalMiles) / 10);
     }
 
     private static Angle PathAngle => Angle.FromDegrees(3.5);
