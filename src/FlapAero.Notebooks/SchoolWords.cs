@@ -20,6 +20,17 @@ public static class SchoolWords
         return lesson.Rules.Additive(gustFactor);
     }
 
+    /// <summary>The headwind that a landing is planned with.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="headwind">The headwind as reported; a tailwind is negative.</param>
+    /// <returns>The rules' share of it.</returns>
+    /// <exception cref="RefusedInputException">A wind that nobody lands in.</exception>
+    public static Speed Planned(this Lesson lesson, Speed headwind)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        return lesson.Rules.PlannedHeadwind(headwind);
+    }
+
     /// <summary>The multiple of the stalling speed on final, flaps up, such as "1.3"; with full flap's behind it where that is another.</summary>
     /// <param name="lesson">The lesson.</param>
     /// <returns>Words for a sentence.</returns>
