@@ -13,7 +13,11 @@ internal static class SchoolBeside
 
     /// <summary>The school where a notebook runs; none where no file lies there.</summary>
     /// <exception cref="AeroplaneFileException">The file makes no school.</exception>
-    public static School? Find() => _isLookedFor && In(Directory.GetCurrentDirectory()) is { } file ? School.Read(file) : null;
+    public static School? Find() => _isLookedFor ? Read(Directory.GetCurrentDirectory()) : null;
+
+    /// <summary>The school of the notebooks in a folder; none where no file lies there.</summary>
+    /// <exception cref="AeroplaneFileException">The file makes no school.</exception>
+    public static School? Read(string notebooks) => In(notebooks) is { } file ? School.Read(file) : null;
 
     /// <summary>The file among the notebooks of a folder or above them; none where there is none.</summary>
     public static string? In(string notebooks)

@@ -83,7 +83,10 @@ public sealed record LandingPilot
     };
 
     /// <summary>The same pilot, who closes the throttle from the threshold on.</summary>
+    /// <remarks>Formula: h_c = h_t. Range: any pilot. Source: [common-practice].</remarks>
     /// <returns>The pilot.</returns>
+    /// <exception cref="RefusedInputException">Never: a height that makes no sense is refused when the landing is flown.</exception>
+    /// <example><code>LandingPilot.Usual.ClosingThrottleAtThreshold().PowerCutHeight!.Value.Feet // 50.0</code></example>
     public LandingPilot ClosingThrottleAtThreshold() => this with { PowerCutHeight = ThresholdHeight };
 
     /// <summary>Multiple, path and height.</summary>
