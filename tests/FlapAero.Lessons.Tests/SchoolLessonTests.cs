@@ -13,11 +13,11 @@ public sealed class SchoolLessonTests
     private static readonly HashSet<string> WithMultiple =
     [
         "start-here", "what-flaps-change", "drag-and-the-angle-of-descent", "approach-speed", "power-on-the-approach", "energy-on-final",
-        "round-out-and-float", "the-landing-roll", "the-circuit-without-flaps", "how-much-landings-vary",
+        "round-out-and-float", "the-landing-roll", "the-circuit-without-flaps", "when-the-flaps-stay-up", "how-much-landings-vary",
     ];
 
     /// <summary>Lessons that name the bank limit to students.</summary>
-    private static readonly HashSet<string> WithBank = ["lift-and-where-it-ends", "approach-speed", "the-circuit-without-flaps", "when-the-flaps-stay-up"];
+    private static readonly HashSet<string> WithBank = ["lift-and-where-it-ends", "approach-speed", "the-circuit-without-flaps"];
 
     private static readonly Mathematics Maths = new();
 
