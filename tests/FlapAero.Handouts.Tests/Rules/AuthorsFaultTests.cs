@@ -36,7 +36,7 @@ public sealed class AuthorsFaultTests
         ["unknown source"] = (n => Replace(n, "sources", "[cfr-23]", "[cfr-2300]"), ["\"Sources\"", "[cfr-2300]", "docs/references.md", "cfr-23"]),
         ["typed number"] = (n => Append(n, "what-a-path-takes", " At 67 kt it is the same."), ["\"What a path takes\"", "\"67 kt\"", "{value}"]),
         ["typed reference multiple in words"] = (n => Append(n, "what-a-path-takes", " At 1.3 times the stall it is the same."), ["\"What a path takes\"", "\"1.3 times\"", "lesson.Multiples()"]),
-        ["typed reference multiple in code"] = (n => Replace(n, "the-second-prediction-tested", "upThrust)", "upThrust * 1.3)"), ["\"The second prediction tested\"", "\"upThrust * 1.3\"", "up.ReferenceMultiple"]),
+        ["typed reference multiple in code"] = (n => Replace(n, "the-second-prediction-tested", "upThrust)", "upThrust * 1.3)"), ["\"The second prediction tested\"", "/ upThrust * 1.3\"", "up.ReferenceMultiple"]),
         ["typed multiple asked for"] = (n => Replace(n, "two-drags-flaps-up", "up.ReferenceSpeed(air, 1.1)", "up.ReferenceSpeed(air, 1.3)"), ["\"Two drags, flaps up\"", "typed", "up.ReferenceMultiple"]),
         ["typed number beside computed ones"] = (n => Replace(n, "nice-at-a-price", "Less drag", "At 2 300 rpm: less drag"), ["\"Nice, at a price\"", "300 rpm", "{value}"]),
         ["forgotten $"] = (n => Replace(n, "nice-at-a-price", "lesson.Say($", "lesson.Say("), ["\"Nice, at a price\"", "{fullTurns}", "a $ before"]),
