@@ -170,7 +170,7 @@ internal sealed class BriefCommand
         BriefingWind? own = read.Wind(_wind.Name, Text(_wind));
         Temperature? temperature = read.Temperature(_temperature.Name, Text(_temperature));
         Pressure? qnh = read.Pressure(_qnh.Name, Text(_qnh));
-        LandingMargin? margin = Text(_margin) is null && school?.Circuit.Margin is { } schools ? schools : read.Margin(_margin.Name, Text(_margin));
+        LandingMargin? margin = Text(_margin) is null && school is not null ? school.Rules.Margin : read.Margin(_margin.Name, Text(_margin));
         Speed? crosswind = read.Crosswind(_crosswind.Name, Text(_crosswind)) ?? school?.Circuit.CrosswindLimit;
         Runway? strip;
         if (hasSchool)
@@ -219,7 +219,7 @@ internal sealed class BriefCommand
         BriefingRequest? request = read.Faults.Count == 0 && aeroplane is not null && mass is { } m && strip is not null && air is not null && wind is not null
             ? read.Made("--aeroplane, --circuit, --spacing, --crosswind-limit, --over-threshold, --lowest-over-threshold", () => new BriefingRequest(
                 aeroplane, m, strip, air, wind, circuit ?? school?.Circuit.Height, spacing ?? school?.Circuit.Spacing, hand, margin, crosswind,
-                overThreshold ?? school?.Circuit.ThresholdHeight, lowestOver ?? school?.Circuit.LowestThresholdHeight, school?.Rules))
+                overThreshold, lowestOver ?? school?.Circuit.LowestThresholdHeight, school?.Rules))
             : null;
         return read.Faults.Count == 0 ? request : null;
     }

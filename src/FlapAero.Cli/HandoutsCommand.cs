@@ -90,9 +90,7 @@ internal static class HandoutsCommand
     /// <summary>The named file, or the one that lies among the notebooks or above them.</summary>
     private static string? SchoolFile(string? named, string notebooks, string workingFolder)
     {
-        if (named is not null) return Path.GetFullPath(named, workingFolder);
-        string[] places = [Path.Combine(notebooks, School.FileName), Path.GetFullPath(Path.Combine(notebooks, "..", School.FileName))];
-        return places.FirstOrDefault(File.Exists);
+        return named is not null ? Path.GetFullPath(named, workingFolder) : SchoolBeside.In(notebooks);
     }
 
     private static School ReadSchool(string file)

@@ -85,7 +85,7 @@ public sealed class HandoutBuilder : IDisposable
         IReadOnlyList<LessonNotebook> wanted = options.Lessons.Count > 0 ? LessonChoice.Of(notebooks, options.Lessons) : listed;
         AeroplaneText? aeroplane = options.AeroplaneFile is { } file ? AeroplaneText.Read(file) : null;
         int sheets = options.Editions.Contains(Edition.Sheets) ? options.Sheets : 0;
-        var input = new LessonInput(options.Seed, sheets, aeroplane, options.Units);
+        var input = new LessonInput(options.Seed, sheets, aeroplane, options.Units, school is null ? null : SchoolFileText.Of(options.SchoolFile!));
         using OutputFolder output = OutputFolder.Open(options.OutputFolder);
         var cache = new ContentCache(options.CacheFolder);
 

@@ -14,7 +14,7 @@ public sealed class FlownFinal
     private FlownFinal(Configuration configuration, Air air, Length from, Length above, Speed fasterBy)
     {
         (_configuration, _air, _from) = (configuration, air, from);
-        LandingPilot pilot = LandingPilot.Usual;
+        LandingPilot pilot = configuration.UsualPilot;
         Length onPath = pilot.ThresholdHeight + from * Math.Tan(pilot.PathAngle.Radians);
         Airspeed reference = configuration.ReferenceSpeed(air);
         Airspeed? held = fasterBy.Knots == 0 ? null : reference;
@@ -55,7 +55,7 @@ public sealed class FlownFinal
     /// <summary>The landing that follows with the throttle shut over the threshold.</summary>
     /// <returns>The landing.</returns>
     public LandingResult LandedThrottleShut() =>
-        Landed(LandingPilot.ThrottleClosedFromThreshold with { PowerCutTime = Duration.Zero });
+        Landed(_configuration.UsualPilot.ClosingThrottleAtThreshold() with { PowerCutTime = Duration.Zero });
 
     /// <summary>Distance past the threshold and energy height above that of the touchdown, both in feet, to the touchdown.</summary>
     internal IEnumerable<(double, double)> EnergyStillToLose()

@@ -26,17 +26,24 @@ public sealed partial class Lesson
     /// </summary>
     internal const string PackageReference = "#r \"nuget: FlapAero.Notebooks, *-*\"";
 
-    private Lesson(int seed, Aeroplane aeroplane, DisplayUnits units)
+    private Lesson(int seed, Aeroplane aeroplane, DisplayUnits units, School? school)
     {
         Seed = seed;
         Aeroplane = aeroplane;
         Units = units;
+        School = school;
     }
 
     /// <summary>The seed from which the lesson's problems draw their numbers.</summary>
     public int Seed { get; }
 
-    /// <summary>The aeroplane that the lesson is about.</summary>
+    /// <summary>The school by whose rules the lesson is flown; none where nobody named one and none lies beside the notebook.</summary>
+    public School? School { get; }
+
+    /// <summary>The rules by which the lesson is flown: the school's, or the usual ones.</summary>
+    public BriefingRules Rules => Aeroplane.Rules;
+
+    /// <summary>The aeroplane that the lesson is about, flown by <see cref="Rules"/>.</summary>
     public Aeroplane Aeroplane { get; }
 
     /// <summary>The units in which the lesson shows its quantities.</summary>
@@ -51,13 +58,18 @@ public sealed partial class Lesson
     /// <summary>Begins a lesson: makes the kernel show figures, quantities and results; may be called any number of times.</summary>
     /// <param name="seed">The seed of the problems.</param>
     /// <param name="aeroplane">The aeroplane; <see cref="DemoAeroplanes.TrainerH4"/> where none is given.</param>
-    /// <param name="units">The units in which quantities are shown.</param>
+    /// <param name="units">The units in which quantities are shown; the school's, or aviation's, where none are given.</param>
+    /// <param name="school">The school; where none is given, the one whose file lies beside the notebook or in the folder above it.</param>
     /// <returns>The lesson.</returns>
-    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null, DisplayUnits units = DisplayUnits.Aviation)
+    /// <exception cref="AeroplaneFileException">The school's file beside the notebook makes no school; all its faults are told.</exception>
+    public static Lesson Begin(int seed = 1, Aeroplane? aeroplane = null, DisplayUnits? units = null, School? school = null)
     {
         SharedFSharpCore.Use();
-        Formatters.Register(units);
-        return new Lesson(seed, aeroplane ?? DemoAeroplanes.TrainerH4, units);
+        school ??= SchoolBeside.Find();
+        DisplayUnits shown = units ?? school?.Units ?? DisplayUnits.Aviation;
+        Formatters.Register(shown);
+        Aeroplane flown = aeroplane ?? DemoAeroplanes.TrainerH4;
+        return new Lesson(seed, school is null ? flown : flown.FlownBy(school.Rules), shown, school);
     }
 
     /// <summary>The lesson as the value of a cell: a line that says what it is about, and what draws figures in a notebook.</summary>

@@ -207,7 +207,7 @@ public static class LessonFlights
     public static Aeroplane Climbing(this Lesson lesson)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        return lesson.Aeroplane.FullThrottle is null ? DemoAeroplanes.TrainerH4 : lesson.Aeroplane;
+        return lesson.Aeroplane.FullThrottle is null ? DemoAeroplanes.TrainerH4.FlownBy(lesson.Rules) : lesson.Aeroplane;
     }
 
     /// <summary>The go-around from idle, at the reference speed.</summary>

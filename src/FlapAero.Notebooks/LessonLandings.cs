@@ -17,24 +17,29 @@ public static class LessonLandings
     /// <param name="configuration">The aeroplane as it lands.</param>
     /// <param name="runway">The runway.</param>
     /// <param name="air">The air.</param>
-    /// <param name="wind">The wind; half of a headwind counts, and one and a half of a tailwind.</param>
+    /// <param name="wind">The wind; of a headwind and a tailwind the rules' shares count.</param>
     /// <returns>The landing.</returns>
     public static LandingResult LandAsPlanned(this Configuration configuration, Runway runway, Air air, Wind wind)
     {
+        ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(runway);
         ArgumentNullException.ThrowIfNull(wind);
-        Speed counted = LandingMargin.PlannedHeadwind(wind.Headwind(runway.Direction));
+        Speed counted = configuration.Aeroplane.Rules.PlannedHeadwind(wind.Headwind(runway.Direction));
         return Landing.Fly(LandingSetup.For(configuration, runway, air: air, headwind: counted)).Value;
     }
 
-    /// <summary>The runway that <see cref="LandAsPlanned"/> needs with its margin: the distance to the stop over 70 %.</summary>
+    /// <summary>The runway that <see cref="LandAsPlanned"/> needs with the rules' margin on the distance to the stop.</summary>
     /// <param name="configuration">The aeroplane as it lands.</param>
     /// <param name="runway">The runway.</param>
     /// <param name="air">The air.</param>
     /// <param name="wind">The wind.</param>
     /// <returns>The length.</returns>
-    public static Length RunwayNeeded(this Configuration configuration, Runway runway, Air air, Wind wind) =>
-        Length.FromFeet(configuration.LandAsPlanned(runway, air, wind).StopDistance.Feet * LandingMargin.SeventyPercent.Factor);
+    public static Length RunwayNeeded(this Configuration configuration, Runway runway, Air air, Wind wind)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        double factor = configuration.Aeroplane.Rules.Margin.Factor;
+        return Length.FromFeet(configuration.LandAsPlanned(runway, air, wind).StopDistance.Feet * factor);
+    }
 
     /// <summary>What is left over of a runway: its length less <see cref="RunwayNeeded"/>.</summary>
     /// <param name="configuration">The aeroplane as it lands.</param>
@@ -57,7 +62,7 @@ public static class LessonLandings
         ["Brackmere"] = Brackmere.Runway30,
     };
 
-    /// <summary>A day's landing on a runway: the usual pilot, with half the gusts on top of the reference speed.</summary>
+    /// <summary>A day's landing on a runway: the usual pilot, with what the rules add for gusts on top of the reference speed.</summary>
     /// <param name="configuration">The aeroplane as it lands.</param>
     /// <param name="day">The day, for its air and its gusts.</param>
     /// <param name="runway">The runway.</param>
@@ -65,8 +70,9 @@ public static class LessonLandings
     /// <returns>The landing, not yet flown.</returns>
     public static LandingSetup LandingOn(this Configuration configuration, DemoDay day, Runway runway, Speed? headwind = null)
     {
+        ArgumentNullException.ThrowIfNull(configuration);
         ArgumentNullException.ThrowIfNull(day);
-        LandingPilot pilot = LandingPilot.Usual.Fast(Gust.Additive(day.Wind.GustFactor));
+        LandingPilot pilot = configuration.UsualPilot.Fast(configuration.Aeroplane.Rules.Additive(day.Wind.GustFactor));
         return LandingSetup.For(configuration, runway, pilot, day.Air, headwind ?? day.HeadwindOn(runway));
     }
 

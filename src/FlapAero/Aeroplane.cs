@@ -77,6 +77,13 @@ public sealed class Aeroplane
                 "Every polar is the same wing's: their aspect ratios must be the wing's.");
     }
 
+    private Aeroplane(Aeroplane same, BriefingRules rules)
+    {
+        (Name, Description, Wing, MinimumMass, MaximumMass) = (same.Name, same.Description, same.Wing, same.MinimumMass, same.MaximumMass);
+        (Propeller, Engine, FullThrottle) = (same.Propeller, same.Engine, same.FullThrottle);
+        (CrosswindLimit, TailLimitAttitude, FlapSettings, Rules) = (same.CrosswindLimit, same.TailLimitAttitude, same.FlapSettings, rules);
+    }
+
     /// <summary>The aeroplane's name.</summary>
     public string Name { get; }
 
@@ -107,6 +114,9 @@ public sealed class Aeroplane
     /// <summary>The highest pitch attitude on the wheels that keeps the tail clear with a margin; none where it is not known.</summary>
     public Angle? TailLimitAttitude { get; }
 
+    /// <summary>The rules by which it is flown; <see cref="BriefingRules.Usual"/> unless <see cref="FlownBy"/> gave others.</summary>
+    public BriefingRules Rules { get; } = BriefingRules.Usual;
+
     /// <summary>Flap settings, from up to full.</summary>
     public IReadOnlyList<FlapSetting> FlapSettings { get; }
 
@@ -127,6 +137,16 @@ public sealed class Aeroplane
     {
         ArgumentNullException.ThrowIfNull(flaps);
         return new(this, flaps, mass ?? MaximumMass);
+    }
+
+    /// <summary>The same aeroplane, flown by a school's rules: its reference speeds and its usual pilot follow them.</summary>
+    /// <param name="rules">The rules.</param>
+    /// <returns>The aeroplane; its flap settings are the same ones.</returns>
+    /// <exception cref="ArgumentNullException">No rules.</exception>
+    public Aeroplane FlownBy(BriefingRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        return rules == Rules ? this : new(this, rules);
     }
 
     /// <summary>The name.</summary>

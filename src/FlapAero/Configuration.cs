@@ -73,20 +73,29 @@ public sealed partial class Configuration
         return StallSpeed(air, LoadFactor.InTurn(bank));
     }
 
+    /// <summary>V_REF over V_S of this flap setting, by the rules that the aeroplane is flown by.</summary>
+    public double ReferenceMultiple => Aeroplane.Rules.MultipleOf(Aeroplane, Flaps);
+
+    /// <summary>The usual pilot by the rules that the aeroplane is flown by: <see cref="LandingPilot.Usual"/> at their speed and height.</summary>
+    public LandingPilot UsualPilot =>
+        LandingPilot.Usual with { SpeedMultiple = ReferenceMultiple, ThresholdHeight = Aeroplane.Rules.ThresholdHeight };
+
     /// <summary>Reference speed for the approach: a multiple of this configuration's own 1 g stalling speed.</summary>
     /// <remarks>
     /// Formula: V_REF = k V_S, both calibrated airspeeds. Range: k from 1 to 2. Source: [cfr-23] for k = 1.3 on V_S0.
     /// </remarks>
     /// <param name="air">The air.</param>
-    /// <param name="multiple">k; 1.3 where none is given.</param>
+    /// <param name="multiple">k; <see cref="ReferenceMultiple"/> where none is given.</param>
     /// <returns>The airspeed.</returns>
     /// <exception cref="RefusedInputException">A multiple outside the range.</exception>
     /// <example><code>flapsUp.ReferenceSpeed(Air.StandardSeaLevel).Calibrated.Knots // 69.2</code></example>
-    public Airspeed ReferenceSpeed(Air air, double multiple = 1.3)
+    public Airspeed ReferenceSpeed(Air air, double? multiple = null)
     {
         ArgumentNullException.ThrowIfNull(air);
-        Require.Between(multiple, 1, 2, "multiple of the stalling speed", "Below 1 the wing has stalled; past 2 it is no approach.");
-        return Airspeed.FromCalibrated(StallSpeed(air).Calibrated * multiple, air);
+        double times = Require.Between(
+            multiple ?? ReferenceMultiple, 1, 2, "multiple of the stalling speed", "Below 1 the wing has stalled; past 2 it is no approach.",
+            nameof(multiple));
+        return Airspeed.FromCalibrated(StallSpeed(air).Calibrated * times, air);
     }
 
     /// <summary>Margin over the stall that is left in a turn or a lull.</summary>

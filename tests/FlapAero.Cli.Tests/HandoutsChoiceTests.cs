@@ -75,6 +75,30 @@ public sealed partial class HandoutsChoiceTests : IDisposable
         Assert.DoesNotContain(_folder.Root, Read("01-turn.html"), StringComparison.Ordinal);
     }
 
+    /// <summary>Another school, and another state of its file, is another page: the cache keeps them apart.</summary>
+    [Fact]
+    public async Task Handouts_SchoolBesideOrNamed_LessonFliesItsRules()
+    {
+        Put("lesson.Say($\"Fly {lesson.Multiples()} times the stall, {lesson.Rules.BankLimit:0} of bank.\")");
+        string beside = Path.Combine(_folder.Root, "notebooks", School.FileName), named = Path.Combine(_folder.Root, "other.json");
+        static string Json(double multiple, int bank) => FormattableString.Invariant(
+            $$"""{ "name": "A", "rules": { "referenceMultiples": { "flapsUp": {{multiple}}, "fullFlaps": {{multiple}} }, "bankLimit": "{{bank}} deg" } }""");
+        await File.WriteAllTextAsync(beside, Json(1.4, 15), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(named, Json(1.25, 25), TestContext.Current.CancellationToken);
+
+        Assert.Equal(0, await _folder.RunAsync());
+        Assert.Contains("Fly 1.4 times the stall, 15° of bank", Read("01-turn.html"), StringComparison.Ordinal);
+        Assert.Equal(0, await _folder.RunAsync("--school", "other.json"));
+        Assert.Contains("Fly 1.25 times the stall, 25° of bank", Read("01-turn.html"), StringComparison.Ordinal);
+        Assert.Contains("school: School.Parse(", Read("01-turn.ipynb"), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(named, Json(3, 25), TestContext.Current.CancellationToken);
+        Assert.Equal(1, await _folder.RunAsync("--school", "other.json"));
+        Assert.Contains("other.json: 2 faults", _folder.Error.ToString(), StringComparison.Ordinal);
+        File.Delete(beside);
+        Assert.Equal(0, await _folder.RunAsync());
+        Assert.Contains("Fly 1.3 times the stall, 30° of bank", Read("01-turn.html"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Handouts_AeroplaneWithFaults_ListsThemAndReturnsOne()
     {

@@ -30,7 +30,8 @@ public static partial class Pictures
         if (!(path.Degrees is >= 1 and <= 12))
             throw Require.RefusedWhole(
                 nameof(path), $"The path leads down at {QuantityText.Of(path)}; allowed are 1° to 12°.");
-        double slope = Math.Tan(path.Radians), over = LandingPilot.Usual.ThresholdHeight.Meters, aiming = over / slope;
+        Length threshold = descents[0].Configuration.UsualPilot.ThresholdHeight;
+        double slope = Math.Tan(path.Radians), over = threshold.Meters, aiming = over / slope;
         double longest = descents.Max(descent => descent.Down[^1].Distance.Meters - descent.Down[0].Distance.Meters);
         double highest =
             Math.Max(over + longest * slope, descents.Max(descent => descent.Down.Max(point => point.Height.Meters)));
@@ -56,7 +57,7 @@ public static partial class Pictures
             sketch.Label(descents[i].Name, middle, color: inks[i].Text);
         }
         sketch.Standing(
-            $"threshold, {LandingPilot.Usual.ThresholdHeight:ft 0}", On(0, 0) with { Y = ground + 16 },
+            $"threshold, {threshold:ft 0}", On(0, 0) with { Y = ground + 16 },
             FigureLayout.Ink, LabelStand.End);
         sketch.Standing($"aiming point", On(aiming, 0) with { Y = ground + 36 }, FigureLayout.Ink, LabelStand.End);
         sketch.Line(PicturePart.Measure.Named("leader"), On(aiming, 0), On(aiming, 0) with { Y = ground + 28 });

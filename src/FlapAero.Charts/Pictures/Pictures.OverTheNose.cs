@@ -86,7 +86,7 @@ public static partial class Pictures
     {
         double before = view.BeforeThreshold.Meters, down = -view.EyeHeight.Meters,
             length = runway.LengthAvailable.Meters;
-        double aiming = FinalPath.AimingPoint(LandingPilot.Usual.ThresholdHeight, -view.Flight.PathAngle).Meters;
+        double aiming = FinalPath.AimingPoint(view.Flight.Configuration.UsualPilot.ThresholdHeight, -view.Flight.PathAngle).Meters;
         IReadOnlyList<Point> Seen(IEnumerable<(double Along, double Across)> area) =>
             Clip.Area(
                 eye.See([.. area.Select(p => new Space(before + p.Along, p.Across, down + runway.Slope * p.Along))]),

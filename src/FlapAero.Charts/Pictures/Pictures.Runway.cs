@@ -29,7 +29,7 @@ public static partial class Pictures
                 nameof(landings), $"A runway is drawn with one or two landings; here are {landings.Count}.");
         double length = runway.LengthAvailable.Meters,
             longest = Math.Max(length, landings.Max(landing => landing.Result.StopDistance.Meters));
-        double scale = (Picture.Width - 16) / longest, aiming = FinalPath.AimingPoint(LandingPilot.Usual.ThresholdHeight, LandingPilot.Usual.PathAngle).Meters;
+        double scale = (Picture.Width - 16) / longest, aiming = FinalPath.AimingPoint(landings[0].Configuration.UsualPilot.ThresholdHeight, LandingPilot.Usual.PathAngle).Meters;
         double half = Widened * RunwayPaint.HalfWidth * scale;
         bool isAlone = landings.Count == 1;
         double middle = (isAlone ? 7 : 4) * RowHeight + 18 + half;

@@ -52,7 +52,7 @@ public sealed record PilotsView
             throw Require.RefusedWhole(
                 nameof(pathAngle), $"The path leads down at {QuantityText.Of(pathAngle)}; allowed are 1° to 12°.");
         SteadyFlight flight = configuration.OnPath(airspeed, -pathAngle);
-        Length height = LandingPilot.Usual.ThresholdHeight + before * Math.Tan(pathAngle.Radians);
+        Length height = configuration.UsualPilot.ThresholdHeight + before * Math.Tan(pathAngle.Radians);
         return new PilotsView(name.Trim(), flight, before, height.ToUnit(LengthUnit.Foot));
     }
 

@@ -36,7 +36,7 @@ internal sealed class RunCache(ContentCache cache)
     private static string KeyOf(LessonNotebook notebook, LessonInput input)
     {
         ContentKey key = new ContentKey("run").With(Build.Id).With(input.Seed).With(input.Sheets)
-            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString());
+            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString()).With(input.School?.Name ?? "").With(input.School?.Json ?? "");
         foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
             key.WithRunOf(cell);
         return key + ".run";

@@ -26,6 +26,7 @@ public sealed class InteractiveKernel : ILessonKernel
     {
         _cellOutput = cellOutput;
         Formatters.KeepKeysApart();
+        SchoolBeside.LookForNone();
     }
 
     /// <summary>What the kernel says while cells run.</summary>

@@ -20,6 +20,7 @@ public static class KernelServer
         Console.SetOut(TextWriter.Null);
         Console.SetIn(TextReader.Null);
         Formatters.KeepKeysApart();
+        SchoolBeside.LookForNone();
         Task rehearsal = Task.Run(Rehearsal.Run, cancellationToken);
         try
         {

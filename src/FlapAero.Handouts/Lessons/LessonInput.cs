@@ -3,8 +3,8 @@ using System.Text.Json;
 
 namespace FlapAero.Handouts.Lessons;
 
-/// <summary>What a class may choose about a lesson: the seed of its problems, how many sheets of them, the aeroplane, the units.</summary>
-internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplane, DisplayUnits Units = DisplayUnits.Aviation)
+/// <summary>What a class may choose about a lesson: the seed of its problems, how many sheets of them, the aeroplane, the units, the school.</summary>
+internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplane, DisplayUnits Units = DisplayUnits.Aviation, SchoolFileText? School = null)
 {
     private const string Begin = "Lesson.Begin()";
 
@@ -27,7 +27,9 @@ internal sealed record LessonInput(int Seed, int Sheets, AeroplaneText? Aeroplan
         // A JSON string is a C# string, too. The text travels with the code: the kernel's process needs no file and no folder.
         if (Aeroplane is not null)
             yield return $"aeroplane: AeroplaneFile.Parse({JsonSerializer.Serialize(Aeroplane.Json)}, {JsonSerializer.Serialize(Aeroplane.Name)})";
-        if (Units != Standard.Units)
+        if (Units != Standard.Units || School is not null)
             yield return $"units: DisplayUnits.{Units}";
+        if (School is not null)
+            yield return $"school: School.Parse({JsonSerializer.Serialize(School.Json)}, {JsonSerializer.Serialize(School.Name)})";
     }
 }

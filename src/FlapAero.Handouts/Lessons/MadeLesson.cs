@@ -30,7 +30,7 @@ internal sealed class MadeLesson
     public static string InputsOf(LessonNotebook notebook, LessonInput input, Paper paper, SchoolMarks? school = null)
     {
         ContentKey key = new ContentKey("lesson").With(Build.Id).With(paper.ToString()).With(school?.Key() ?? "").With(input.Seed)
-            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString())
+            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString()).With(input.School?.Name ?? "").With(input.School?.Json ?? "")
             .With(notebook.FileName).With(notebook.Title).With(notebook.Summary).With(notebook.Minutes);
         foreach (LessonCell cell in notebook.Cells)
             key.WithRunOf(cell).With(cell.Title).With(cell.Label).With(cell.Unit).With(cell.StudentSource);

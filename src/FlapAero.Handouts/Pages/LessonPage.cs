@@ -59,7 +59,7 @@ internal sealed class LessonPage(RanLesson lesson, Edition edition, Mathematics 
             HasPredictions = _hasPredictions,
             HasValues = _hasValues,
             KeptAs = ForInstructor ? "" : string.Create(
-                CultureInfo.InvariantCulture, $"{Notebook.Stem} {lesson.Input.Seed} {lesson.Input.Units} {lesson.Input.Aeroplane?.Name}").Trim(),
+                CultureInfo.InvariantCulture, $"{Notebook.Stem} {lesson.Input.Seed} {lesson.Input.Units} {lesson.Input.Aeroplane?.Name} {lesson.Input.School?.Name}").Trim(),
             IsProjected = ForInstructor,
             Paper = look.Paper,
             School = look.School,

@@ -19,6 +19,7 @@ internal static class LessonRules
         new CodeThatIsSeen(),
         new CodeThatIsSealed(),
         new TypedNumbers(),
+        new TypedRules(),
         new TextsInCode(),
         new SourceKeys(),
     ];

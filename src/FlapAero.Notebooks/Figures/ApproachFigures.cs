@@ -26,7 +26,7 @@ public static class ApproachFigures
             .Line("needed", speeds, Needed)
             .Level("most, flaps up", most).Level("most, full flap", mostFull)
             .Mark("stall, up", stallUp.Knots, most).Mark("stall, full", stallFull.Knots, mostFull)
-            .Mark("1.3, up", Reference(up), Needed(Reference(up))).Mark("1.3, full", Reference(full), Needed(Reference(full)))
+            .Mark($"{up.Multiple()}, up", Reference(up), Needed(Reference(up))).Mark($"{full.Multiple()}, full", Reference(full), Needed(Reference(full)))
             .Caption($"Slower flight needs a greater lift coefficient. Where the curve meets the ceiling, the wing stalls.")
             .Finding($"The lift coefficient needed rises as speed falls. It meets the flaps-up ceiling at {stallUp} CAS "
                 + $"and the full-flap ceiling at {stallFull} CAS.");
@@ -42,16 +42,20 @@ public static class ApproachFigures
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(full);
         ArgumentNullException.ThrowIfNull(air);
-        Angle stallingBank = up.StallingBank(up.ReferenceSpeed(air))!.Value;
+        Angle stallingBank = up.StallingBank(up.ReferenceSpeed(air))!.Value, fullBank = full.StallingBank(full.ReferenceSpeed(air))!.Value;
+        bool isAlike = up.Multiple() == full.Multiple();
+        Words own = isAlike ? (Words)$"{up.Multiple()} times its stall wings level, at the same bank" : $"its reference speed, at its own bank";
+        Words met = isAlike ? (Words)$"Both settings meet their reference speed at {stallingBank:0}"
+            : $"Flaps up the reference speed is met at {stallingBank:0}, with full flap at {fullBank:0}";
         return new Figure("Stalling speed in a level turn", Axis.Of("angle of bank", "φ", "°"), Axis.Of("stalling speed", "V_S", "kt CAS"))
             .Line("flaps up", Banks, bank => Stall(up, air, bank))
             .Line("full flap", Banks, bank => Stall(full, air, bank))
-            .Level("1.3, up", up.ReferenceSpeed(air).Calibrated.Knots)
-            .Level("1.3, full", full.ReferenceSpeed(air).Calibrated.Knots)
+            .Level($"{up.Multiple()}, up", up.ReferenceSpeed(air).Calibrated.Knots)
+            .Level($"{full.Multiple()}, full", full.ReferenceSpeed(air).Calibrated.Knots)
             .Caption($"Bank raises the stalling speed with the square root of the load factor. "
-                + $"Each curve meets its own dashed line, 1.3 times its stall wings level, at the same bank.")
+                + $"Each curve meets its own dashed line, {own}.")
             .Finding($"Flaps up the stall rises from {up.StallSpeed(air).Calibrated} wings level to {Stall(up, air, 60):0.0} kt at 60° of bank. "
-                + $"Both settings meet their reference speed at {stallingBank:0}.");
+                + $"{met}.");
     }
 
     /// <summary>The stalling speed in the same turns at less weight; the reader moves the weight.</summary>
@@ -74,13 +78,13 @@ public static class ApproachFigures
                 Speed reference = light.ReferenceSpeed(air).Calibrated;
                 Angle own = light.StallingBank(light.ReferenceSpeed(air))!.Value, kept = light.StallingBank(approach)!.Value;
                 return figure.Line("this weight", Banks, bank => Stall(light, air, bank))
-                    .Mark("own 1.3", own.Degrees, reference.Knots).Mark("kept", kept.Degrees, approach.Calibrated.Knots)
+                    .Mark($"own {up.Multiple()}", own.Degrees, reference.Knots).Mark("kept", kept.Degrees, approach.Calibrated.Knots)
                     .Finding($"At {light.Mass} the reference speed is {reference}: the wing stalls at {own:0} of bank. "
                         + $"Held at {approach.Calibrated}, it stalls at {kept:0}.");
             });
     }
 
-    /// <summary>Indicated against calibrated airspeed, and what 1.3 times the needle's stall really is.</summary>
+    /// <summary>Indicated against calibrated airspeed, and what the multiple of the needle's stall really is.</summary>
     /// <param name="up">The aeroplane, flaps up.</param>
     /// <param name="air">The air.</param>
     /// <returns>The figure.</returns>
@@ -88,7 +92,7 @@ public static class ApproachFigures
     {
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(air);
-        Speed stall = up.StallSpeed(air).Calibrated, needleStall = up.Indicated(up.StallSpeed(air)), ruled = needleStall * 1.3;
+        Speed stall = up.StallSpeed(air).Calibrated, needleStall = up.Indicated(up.StallSpeed(air)), ruled = needleStall * up.ReferenceMultiple;
         Speed meant = up.AtIndicated(ruled, air).Calibrated;
         var rows = up.Flaps.Calibration.Rows.Where(row => row.Indicated.Knots < 90).ToList();
         // A table of few rows reaches past the figure in one step.
@@ -99,13 +103,13 @@ public static class ApproachFigures
             .Line("this aeroplane", needle, rows.Select(row => row.Calibrated.Knots))
             .Line("no error", needle, needle)
             .Mark("stall", needleStall.Knots, stall.Knots)
-            .Mark("1.3 × the needle", ruled.Knots, meant.Knots)
+            .Mark($"{up.Multiple()} × the needle", ruled.Knots, meant.Knots)
             .Caption($"Nose high, pitot tube and static port sit askew in the airflow, and the needle reads low.")
             .Finding($"At the stall, {stall} calibrated, the needle shows {needleStall}. "
-                + $"Multiplying that by 1.3 gives {ruled} on the needle, {meant} calibrated.");
+                + $"Multiplying that by {up.Multiple()} gives {ruled} on the needle, {meant} calibrated.");
     }
 
-    /// <summary>The margin over the stall that a lull leaves in a turn, with and without half the gust factor added.</summary>
+    /// <summary>The margin over the stall that a lull leaves in a turn, with and without what the rules add for gusts, in a turn at their steepest bank.</summary>
     /// <param name="up">The aeroplane, flaps up.</param>
     /// <param name="air">The air.</param>
     /// <param name="factor">The gust factor.</param>
@@ -115,16 +119,18 @@ public static class ApproachFigures
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(air);
         Airspeed approach = up.ReferenceSpeed(air);
-        Airspeed withGust = Airspeed.FromCalibrated(approach.Calibrated + Gust.Additive(factor), air);
-        double turn = LoadFactor.InTurn(Angle.FromDegrees(30));
+        BriefingRules rules = up.Aeroplane.Rules;
+        Airspeed withGust = Airspeed.FromCalibrated(approach.Calibrated + rules.Additive(factor), air);
+        string share = SchoolWords.ShareOfThe(rules), bank = QuantityText.Of(rules.BankLimit, "0");
+        double turn = LoadFactor.InTurn(rules.BankLimit);
         double Margin(Airspeed speed, double lull) => 100 * up.StallMargin(speed, turn, Speed.FromKnots(lull));
-        return new Figure("Margin left in a lull", Axis.Of("lull", "ΔV", "kt"), Axis.Of("margin over the stall, 30° bank", "", "%"))
-            .Line("half the gust factor added", Samples.Between(0, 15, 1), lull => Margin(withGust, lull))
+        return new Figure("Margin left in a lull", Axis.Of("lull", "ΔV", "kt"), Axis.Of($"margin over the stall, {bank} bank", "", "%"))
+            .Line($"{share} gust factor added", Samples.Between(0, 15, 1), lull => Margin(withGust, lull))
             .Line("nothing added", Samples.Between(0, 15, 1), lull => Margin(approach, lull))
             .Mark("lull of the gust factor", factor.Knots, Margin(approach, factor.Knots))
             .Caption($"A lull takes airspeed away faster than the aeroplane can regain it.")
-            .Finding($"In a lull of {factor:kt 0}, flaps up at 30° of bank, {Margin(approach, factor.Knots):0} % is left with nothing added "
-                + $"and {Margin(withGust, factor.Knots):0} % with half the gust factor added.");
+            .Finding($"In a lull of {factor:kt 0}, flaps up at {bank} of bank, {Margin(approach, factor.Knots):0} % is left with nothing added "
+                + $"and {Margin(withGust, factor.Knots):0} % with {share} gust factor added.");
     }
 
     private static double Stall(Configuration c, Air air, double bank) => c.StallSpeed(air, Angle.FromDegrees(bank)).Calibrated.Knots;

@@ -89,6 +89,7 @@ public static class CircuitFigures
         IEnumerable<(double, double)> Arc(CircuitLeg turn, Length along) => Samples.Between(0, 1, 0.0625)
             .Select(part => turn.Point(turn.Time * part)).Select(p => (-(p.X + along).Feet, p.Y.Feet))
             .Prepend((-(turn.Begin.X + along).Feet, 1.2 * room));
+        string planned = QuantityText.Of(today.TurnToFinal.Bank, "0");
         IEnumerable<double> seconds = Samples.Between(-4, 6, 0.5).Where(s => today.TurnedAfter(usual, s).BankForCentreline?.Degrees < 47);
         return new Figure(
                 "The turn to final, from above", Axis.Of("before the threshold", "", "ft").Including(baseAt - 4000).Including(baseAt + 500),
@@ -101,9 +102,9 @@ public static class CircuitFigures
                 FlownCircuit late = today.TurnedAfter(usual, after);
                 Angle bank = late.BankForCentreline!.Value;
                 CircuitLeg tight = today.Banked(bank.Degrees).TurnToFinal;
-                return figure.Line("20° held", Arc(late.Legs[4], Length.Zero))
+                return figure.Line($"{planned} held", Arc(late.Legs[4], Length.Zero))
                     .Line("bank it takes", Arc(tight, late.Legs[4].Begin.X - tight.Begin.X))
-                    .Finding($"Begun {Duration.FromSeconds(after)} after the usual place, 20° of bank ends "
+                    .Finding($"Begun {Duration.FromSeconds(after)} after the usual place, {planned} of bank ends "
                         + $"{Length.FromFeet(Math.Abs(late.PastCentreline.Feet))} "
                         + $"{(late.PastCentreline > Length.Zero ? "beyond" : "short of")} the centreline. "
                         + $"Making it takes {bank:0}, {100 * late.StallMarginThere!.Value:0} % over the stall.");
@@ -120,17 +121,19 @@ public static class CircuitFigures
         ArgumentNullException.ThrowIfNull(today);
         ArgumentNullException.ThrowIfNull(own);
         ArgumentNullException.ThrowIfNull(usual);
+        double limit = today.Plan.BankLimit.Degrees, least = today.TurnToFinal.Bank.Degrees - 5;
+        string limitText = QuantityText.Of(today.Plan.BankLimit, "0");
         double? Bank(Circuit circuit, double s) => circuit.TurnedAfter(usual, s).BankForCentreline?.Degrees;
-        List<double> Seconds(Circuit circuit) => [.. Samples.Between(-3, 7, 0.25).Where(s => Bank(circuit, s) is > 15 and < 52)];
+        List<double> Seconds(Circuit circuit) => [.. Samples.Between(-3, 7, 0.25).Where(s => Bank(circuit, s) is { } bank && bank > least && bank < 52)];
         string Margin(double bank) => QuantityText.Of(100 * today.TurnToFinal.Configuration.StallMargin(
             today.TurnToFinal.Airspeed, LoadFactor.InTurn(Angle.FromDegrees(bank))), "0");
         return new Figure("What each second takes", Axis.Of("after the usual place", "t", "s"), Axis.Of("bank for the centreline", "φ", "°"))
             .Line("up, wind", Seconds(today), s => Bank(today, s)!.Value).As(Palette.Changed)
             .Line("flaps up", Seconds(own), s => Bank(own, s)!.Value).As(Palette.FlapsUp)
             .Line("with flaps", Seconds(usual), s => Bank(usual, s)!.Value).As(Palette.FullFlap)
-            .Level($"30°:\u00A0{Margin(30)}\u00A0%", 30).Level($"45°:\u00A0{Margin(45)}\u00A0%", 45)
+            .Level($"{limitText}:\u00A0{Margin(limit)}\u00A0%", limit).Level($"45°:\u00A0{Margin(45)}\u00A0%", 45)
             .Caption($"All at 1.4 times the stall; one line has Saturday's wind. Each second takes more bank than the one before. "
-                + $"Beside 30° and 45° of bank stands how far over the stall the aeroplane still is, flaps up.")
+                + $"Beside {limitText} and 45° of bank stands how far over the stall the aeroplane still is, flaps up.")
             .Finding($"At the usual place the centreline takes {Bank(usual, 0):0}° with flaps in a calm, {Bank(own, 0):0}° with flaps up, "
                 + $"{Bank(today, 0):0}° with the wind behind as well. {today.UntilBank(usual, 45)} later that is 45°.");
     }

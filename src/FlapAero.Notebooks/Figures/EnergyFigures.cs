@@ -9,8 +9,6 @@ public static class EnergyFigures
 {
     private static readonly Angle Path = LandingPilot.Usual.PathAngle;
 
-    private static readonly Length Threshold = LandingPilot.Usual.ThresholdHeight;
-
     /// <summary>Lines along which height and speed hold the same energy, and four aeroplanes on them.</summary>
     /// <param name="speed">The true airspeed that is meant.</param>
     /// <param name="height">The height that is meant.</param>
@@ -48,9 +46,11 @@ public static class EnergyFigures
         Speed worth = EnergyHeight.OfExcessHeight(speed.True, excess);
         Length away = up.ThrottleClosed(speed).FinalNeeded(excess);
         Length flapped = full.ThrottleClosed(full.ReferenceSpeed(air)).FinalNeeded(excess);
-        IReadOnlyList<DescentPoint> high = up.StraightDescent(speed, OnPath(away) + excess, Threshold, away, held: speed).Value;
+        Length over = up.UsualPilot.ThresholdHeight;
+        Length OnPath(Length from) => over + from * Math.Tan(Path.Radians);
+        IReadOnlyList<DescentPoint> high = up.StraightDescent(speed, OnPath(away) + excess, over, away, held: speed).Value;
         IReadOnlyList<DescentPoint> fast = up.StraightDescent(
-            Airspeed.FromTrue(speed.True + worth, air), OnPath(away), Threshold, away, held: speed).Value;
+            Airspeed.FromTrue(speed.True + worth, air), OnPath(away), over, away, held: speed).Value;
         Length Excess(DescentPoint p) => p.EnergyHeight - EnergyHeight.Of(OnPath(away - p.Distance), speed.True);
         IEnumerable<(double, double)> Excesses(IEnumerable<DescentPoint> down) =>
             down.Select(p => (p.Distance.Feet, Math.Max(0, Excess(p).Feet)));
@@ -121,8 +121,6 @@ public static class EnergyFigures
                 + $"Full flap {Length.FromFeet(Height(fullToday, 15)):+0}; hot and high {Length.FromFeet(Height(upHot, 15)):+0} "
                 + $"and {Length.FromFeet(Height(fullHot, 15)):+0}.");
     }
-
-    private static Length OnPath(Length away) => Threshold + away * Math.Tan(Path.Radians);
 
     /// <summary>Short final from the side, begun on the path and too high.</summary>
     /// <param name="up">The aeroplane, flaps up.</param>

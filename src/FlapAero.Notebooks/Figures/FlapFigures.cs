@@ -92,8 +92,8 @@ public static class FlapFigures
             .Line("flaps up", Speeds(up.Configuration), knots => Nose(up.Configuration, knots))
             .Line("full flap", Speeds(full.Configuration), knots => Nose(full.Configuration, knots))
             .Level("full-flap picture", noseFull.Degrees)
-            .Mark("1.3, up", up.Airspeed.Calibrated.Knots, noseUp.Degrees)
-            .Mark("1.3, full", full.Airspeed.Calibrated.Knots, noseFull.Degrees)
+            .Mark($"{up.Configuration.Multiple()}, up", up.Airspeed.Calibrated.Knots, noseUp.Degrees)
+            .Mark($"{full.Configuration.Multiple()}, full", full.Airspeed.Calibrated.Knots, noseFull.Degrees)
             .PredictedUp(guess, from: noseFull.Degrees, prediction: prediction)
             .Caption($"Down the path of {path:0}, each curve from its stall on. Follow the dashed line to the curve with flaps up.")
             .Finding($"At its reference speed the nose is at {noseUp:+0.0} with flaps up and at {noseFull:+0.0} with full flap. "
@@ -143,10 +143,11 @@ public static class FlapFigures
     {
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(full);
+        double start = Math.Round(20 * up.ReferenceMultiple) / 20;
         PilotsView Seat(string name, Configuration c, double times) =>
             PilotsView.OnPath(name, c, c.ReferenceSpeed(air, times), path, before: Length.FromFeet(1000));
         return MovingPicture.Of(
-            Axis.Of("speed over the stall", "V/V_S"), Samples.Between(1.1, 1.5, 0.05), start: 1.3,
+            Axis.Of("speed over the stall", "V/V_S"), Samples.Between(1.1, Math.Max(1.5, start), 0.05), start,
             times => Charts.Pictures.ViewOverTheNose(
                     "The runway over the nose", Quillmere.Runway24, Seat("flaps up", up, times), Seat("full flap", full, times))
                 .LookFor("Slow down: the nose rises, and the runway goes under it. Then compare the two."));

@@ -112,9 +112,9 @@ public static class LiftFigures
         return new Figure("Lift at the reference speeds", Axis.Of("angle of attack", "α", "°"), LiftAxis(flapped))
             .Line("flaps up", Angles(curve), degrees => Lift(curve, degrees))
             .Line("full flap", Angles(flapped), degrees => Lift(flapped, degrees))
-            .Mark("1.3, up", up.AngleOfAttack.Degrees, up.LiftCoefficient)
+            .Mark($"{up.Configuration.Multiple()}, up", up.AngleOfAttack.Degrees, up.LiftCoefficient)
             .Mark("stall, up", curve.StallAngle.Degrees, curve.MaximumLiftCoefficient)
-            .Mark("1.3, full", full.AngleOfAttack.Degrees, full.LiftCoefficient)
+            .Mark($"{full.Configuration.Multiple()}, full", full.AngleOfAttack.Degrees, full.LiftCoefficient)
             .Mark("stall, full", flapped.StallAngle.Degrees, flapped.MaximumLiftCoefficient)
             .Caption($"Angles from the reference chord. Each curve with its reference speed: count the degrees from there to the peak.")
             .Finding($"Flaps up, the wing flies at {up.AngleOfAttack} with a lift coefficient of {up.LiftCoefficient:0.00} and stalls at "

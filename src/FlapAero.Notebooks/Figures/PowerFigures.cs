@@ -24,8 +24,8 @@ public static class PowerFigures
         return new Figure("Thrust that the path takes", Axis.Of("airspeed", "V", "kt CAS"), Axis.Of("thrust", "T", "lbf").Including(0))
             .Line("flaps up", up.SpeedsFromTheStall(air), knots => Thrust(up, knots))
             .Line("full flap", full.SpeedsFromTheStall(air), knots => Thrust(full, knots))
-            .Mark("1.3, up", upSpeed.Calibrated.Knots, upThrust.PoundsForce)
-            .Mark("1.3, full", fullSpeed.Calibrated.Knots, fullThrust.PoundsForce)
+            .Mark($"{up.Multiple()}, up", upSpeed.Calibrated.Knots, upThrust.PoundsForce)
+            .Mark($"{full.Multiple()}, full", fullSpeed.Calibrated.Knots, fullThrust.PoundsForce)
             .Caption($"Down a path of {path:0}, each curve from its stall on. The marks are the reference speeds.")
             .Finding($"At the reference speeds the path takes {upThrust:lbf 0} of thrust with flaps up and {fullThrust:lbf 0} with full flap.");
     }
@@ -85,7 +85,7 @@ public static class PowerFigures
             .Line("zero-lift", speeds, ZeroLift)
             .Line("induced", speeds, knots => Drag(knots) - ZeroLift(knots))
             .Line("thrust on the path", speeds, Thrust)
-            .Mark("1.1", slow.Knots, Thrust(slow.Knots)).Mark("1.3", reference.Knots, Thrust(reference.Knots))
+            .Mark("1.1", slow.Knots, Thrust(slow.Knots)).Mark(up.Multiple(), reference.Knots, Thrust(reference.Knots))
             .PredictedUp(guess, times: Thrust(reference.Knots) / 100, prediction: prediction)
             .Caption($"Level flight. Zero-lift drag grows with speed, induced drag, the price of lift, shrinks; their sum is least where "
                 + $"the two are equal. Down a path the thrust is this sum less the weight's part.")
@@ -122,7 +122,7 @@ public static class PowerFigures
                     c.EngineSpeed(air.CalibratedKnots(knots), Angle.FromDegrees(down)).RevolutionsPerMinute;
                 double lowest = speeds.MinBy(knots => Turns(up, knots));
                 return figure.Line("flaps up", speeds, knots => Turns(up, knots)).Line("full flap", fullSpeeds, knots => Turns(full, knots))
-                    .Mark("1.3", reference, Turns(up, reference)).Mark("lowest", lowest, Turns(up, lowest))
+                    .Mark(up.Multiple(), reference, Turns(up, reference)).Mark("lowest", lowest, Turns(up, lowest))
                     .Finding($"Down {down:0.0}°, flaps up, the engine speed is lowest at {Speed.FromKnots(lowest):0}, {Turns(up, lowest):0} rpm, "
                         + $"against {Turns(up, reference):0} rpm at the reference speed.");
             });

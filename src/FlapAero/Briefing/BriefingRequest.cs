@@ -14,13 +14,13 @@ public sealed class BriefingRequest
     /// <param name="circuitHeight">Circuit height above the runway, 150 m to 3 000 m; 1 000 ft where none is given.</param>
     /// <param name="spacing">Downwind from the runway's centreline, 50 m to 20 km; 0.9 nmi where none is given.</param>
     /// <param name="hand">To which side the circuit turns.</param>
-    /// <param name="margin">The margin; <see cref="LandingMargin.SeventyPercent"/> where none is given.</param>
+    /// <param name="margin">The margin; the rules' where none is given.</param>
     /// <param name="crosswindLimit">The instructor's own limit, 1 kt to 60 kt; the lower of it and the aeroplane's counts.</param>
-    /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; 50 ft where none is given.</param>
+    /// <param name="thresholdHeight">Wheels over the threshold, 5 m to 60 m; the rules' where none is given.</param>
     /// <param name="lowestThresholdHeight">
     /// How low the school lets a student aim, 5 m to 60 m; 30 ft where none is given, never above the other height.
     /// </param>
-    /// <param name="rules">The school's rules; <see cref="BriefingRules.Usual"/> where none are given.</param>
+    /// <param name="rules">The school's rules; the aeroplane's where none are given.</param>
     /// <exception cref="RefusedInputException">
     /// An aeroplane without flaps; a value outside its range, the mass outside the aeroplane's; a circuit below the rules' least.
     /// </exception>
@@ -45,7 +45,7 @@ public sealed class BriefingRequest
         (Runway, _, _) = (runway, runway.Direction, runway.LengthAvailable);
         Air = air;
         Wind = wind;
-        Rules = rules ?? BriefingRules.Usual;
+        Rules = rules ?? aeroplane.Rules;
         Length height = circuitHeight ?? Length.FromFeet(1000);
         CircuitHeight = Require.Between(
             height, Length.FromMeters(150), Length.FromMeters(3000), "circuit height",
@@ -58,9 +58,9 @@ public sealed class BriefingRequest
             away, Length.FromMeters(50), Length.FromKilometers(20), "spacing",
             "Nearer there is no circuit; further the runway is out of sight.", nameof(spacing));
         Hand = hand;
-        Margin = margin ?? LandingMargin.SeventyPercent;
+        Margin = margin ?? Rules.Margin;
         CrosswindLimit = crosswindLimit is { } limit ? Require.CrosswindLimit(limit, nameof(crosswindLimit)) : null;
-        ThresholdHeight = FinalPath.Over(thresholdHeight ?? LandingPilot.Usual.ThresholdHeight, argument: nameof(thresholdHeight));
+        ThresholdHeight = FinalPath.Over(thresholdHeight ?? Rules.ThresholdHeight, argument: nameof(thresholdHeight));
         Length lowest = FinalPath.Over(
             lowestThresholdHeight ?? Length.FromFeet(30), "lowest height over the threshold", nameof(lowestThresholdHeight));
         LowestThresholdHeight = lowest < ThresholdHeight ? lowest : ThresholdHeight;

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace FlapAero;
 
 /// <summary>
-/// By which rules a flight is briefed, as its school has them; what nobody gives is <see cref="BriefingTechnique"/>'s, with its reason
+/// By which rules a flight is briefed and a lesson flown, as the school has them; what nobody gives is <see cref="BriefingTechnique"/>'s, with its reason
 /// there. Immutable, thread-safe; a value outside its range is refused where it is given.
 /// </summary>
 public sealed record BriefingRules
@@ -51,6 +51,16 @@ public sealed record BriefingRules
             value, Length.FromFeet(100), Length.FromFeet(1000), "stable height",
             "Lower leaves no time to go around; higher is the circuit.", nameof(StabilisedBy));
     } = BriefingTechnique.StabilisedBy;
+
+    /// <summary>Wheels over the threshold, 5 m to 60 m.</summary>
+    public Length ThresholdHeight
+    {
+        get;
+        init => field = FinalPath.Over(value, argument: nameof(ThresholdHeight));
+    } = LandingPilot.Usual.ThresholdHeight;
+
+    /// <summary>What a landing distance is multiplied by before it is held against a runway.</summary>
+    public LandingMargin Margin { get; init => field = Require.Given(value); } = LandingMargin.SeventyPercent;
 
     /// <summary>Share of the gust factor that is added on final, 0 to 1.</summary>
     public double GustShare

@@ -41,9 +41,10 @@ public static class DemoCircuits
     /// runway 09, left-hand; downwind at the flapless speed with any flap, for nobody slows down before the first of it.
     /// </summary>
     /// <remarks>
-    /// Formula: T = C_T ρ N² D⁴ on each leg; downwind at 1.4 V_S of flaps up, base at 1.4 V_S and final at 1.3 V_S of their own.
+    /// Formula: T = C_T ρ N² D⁴ on each leg; downwind at 1.4 V_S of flaps up, base at 1.4 V_S of its own and final at V_REF; none slower than final.
     /// Range: an engine speed that the propeller's table reaches, speeds that the flaps allow. Source: [uiuc-propellers] for the
-    /// thrust, [cfr-23] for 1.3, [common-practice] for the rest; height, spacing and bank as in the other circuits here.
+    /// thrust, [common-practice] for the rest; height as in the other circuits
+    /// here, bank as the aeroplane's rules plan it, spacing as that bank needs.
     /// </remarks>
     /// <param name="downwind">Aeroplane, mass and flap on downwind from where power is reduced.</param>
     /// <param name="baseLeg">The same in the turns and on base.</param>
@@ -64,14 +65,23 @@ public static class DemoCircuits
         Aeroplane aeroplane = downwind.Aeroplane;
         Airspeed onDownwind = aeroplane.Configure(aeroplane.FlapsUp, downwind.Mass).ReferenceSpeed(air, BriefingTechnique.DescentMultiple);
         Airspeed onBase = baseLeg.ReferenceSpeed(air, BriefingTechnique.DescentMultiple), onFinal = final.ReferenceSpeed(air);
+        (onBase, onDownwind) = (BriefingMaker.Faster(onBase, onFinal), BriefingMaker.Faster(onDownwind, onFinal));
         Descent At(Airspeed speed) => Descent.AtThrust(aeroplane.Propeller.Running(speed, engineSpeed).Thrust);
-        var turn = new TurnLeg(baseLeg, onBase, At(onBase), Bank);
+        var turn = new TurnLeg(baseLeg, onBase, At(onBase), aeroplane.Rules.Bank);
         return Plan(
                 new(new(downwind, onDownwind, At(onDownwind)), turn, new(baseLeg, onBase, At(onBase)), turn, new(final, onFinal, PathAngle)))
             .With(
                 thrust: new(
                     final.IdleThrust(onFinal) ?? Force.Zero, aeroplane.Propeller.Running(onDownwind, aeroplane.Propeller.MaximumSpeed).Thrust),
-                fix: CircuitFix.PowerReducedAt(Length.Zero), establishedBy: Length.FromFeet(100));
+                spacing: SpacingFor(aeroplane.Rules.Bank), fix: CircuitFix.PowerReducedAt(Length.Zero), establishedBy: Length.FromFeet(100),
+                bankLimit: aeroplane.Rules.BankLimit, thresholdHeight: aeroplane.Rules.ThresholdHeight);
+    }
+
+    /// <summary>Both turns fit where they fit with the usual bank: further out where the rules plan with less, to a tenth of a mile.</summary>
+    private static Length SpacingFor(Angle bank)
+    {
+        double wider = Math.Tan(Bank.Radians) / Math.Tan(bank.Radians);
+        return wider <= 1 ? BriefingTechnique.Spacing : Length.FromNauticalMiles(Math.Ceiling(10 * wider * BriefingTechnique.Spacing.NauticalMiles) / 10);
     }
 
     private static Angle PathAngle => Angle.FromDegrees(3.5);

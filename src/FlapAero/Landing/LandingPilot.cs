@@ -35,7 +35,7 @@ public sealed record LandingPilot
     public static LandingPilot Late { get; } = Usual with { FlareTimeConstant = 0.7 * Usual.FlareTimeConstant };
 
     /// <summary>Closes the throttle from the threshold on.</summary>
-    public static LandingPilot ThrottleClosedFromThreshold { get; } = Usual with { PowerCutHeight = Usual.ThresholdHeight };
+    public static LandingPilot ThrottleClosedFromThreshold { get; } = Usual.ClosingThrottleAtThreshold();
 
     /// <summary>h_t: the height over the threshold that landing distances are counted from.</summary>
     public Length ThresholdHeight { get; init; } = Length.FromFeet(50);
@@ -81,6 +81,13 @@ public sealed record LandingPilot
         SpeedAdditive = SpeedAdditive
             + Require.Between(by, Speed.FromKnots(-100), Speed.FromKnots(100), "speed to add", "More is another aeroplane's approach."),
     };
+
+    /// <summary>The same pilot, who closes the throttle from the threshold on.</summary>
+    /// <remarks>Formula: h_c = h_t. Range: any pilot. Source: [common-practice].</remarks>
+    /// <returns>The pilot.</returns>
+    /// <exception cref="RefusedInputException">Never: a height that makes no sense is refused when the landing is flown.</exception>
+    /// <example><code>LandingPilot.Usual.ClosingThrottleAtThreshold().PowerCutHeight!.Value.Feet // 50.0</code></example>
+    public LandingPilot ClosingThrottleAtThreshold() => this with { PowerCutHeight = ThresholdHeight };
 
     /// <summary>Multiple, path and height.</summary>
     public override string ToString() => string.Create(

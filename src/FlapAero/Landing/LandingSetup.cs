@@ -33,7 +33,7 @@ public sealed record LandingSetup
     /// </remarks>
     /// <param name="configuration">Aeroplane, flap and mass.</param>
     /// <param name="runway">The runway; dry, paved and level where none is given.</param>
-    /// <param name="pilot">The pilot; <see cref="LandingPilot.Usual"/> where none is given.</param>
+    /// <param name="pilot">The pilot; <see cref="Configuration.UsualPilot"/> where none is given.</param>
     /// <param name="air">The air; standard sea level where none is given.</param>
     /// <param name="headwind">w along the runway, negative from behind; a calm where none is given.</param>
     /// <returns>The landing, to be flown.</returns>
@@ -49,7 +49,7 @@ public sealed record LandingSetup
         Air day = air ?? Air.StandardSeaLevel;
         Speed wind = headwind ?? Speed.Zero;
         Require.Headwind(wind, argument: nameof(headwind));
-        LandingPilot who = pilot ?? LandingPilot.Usual;
+        LandingPilot who = pilot ?? configuration.UsualPilot;
         Speed reference = configuration.ReferenceSpeed(day, who.SpeedMultiple).Calibrated;
         return new()
         {

@@ -29,6 +29,8 @@ internal sealed class RulesReader(FaultList faults)
             Take(gusts, "most", UnitSets.Speeds, value => _rules with { MostForGusts = value });
         }
 
+        Take(rules, "thresholdHeight", UnitSets.Lengths, value => _rules with { ThresholdHeight = value });
+        if (Margin(rules) is { } margin) _rules = _rules with { Margin = margin };
         Factors(rules);
         Take(rules, "headwindShare", value => _rules with { HeadwindShare = value });
         Take(rules, "tailwindShare", value => _rules with { TailwindShare = value });
@@ -46,21 +48,19 @@ internal sealed class RulesReader(FaultList faults)
         {
             Height = Tried(circuit, "height", UnitSets.Lengths, value => With(circuitHeight: value)),
             Spacing = Tried(circuit, "spacing", SchoolUnits.Distances, value => With(spacing: value)),
-            ThresholdHeight = Tried(rules, "thresholdHeight", UnitSets.Lengths, value => With(over: value)),
             LowestThresholdHeight = Tried(rules, "lowestThresholdHeight", UnitSets.Lengths, value => With(lowest: value)),
             CrosswindLimit = Tried(rules, "crosswindLimit", UnitSets.Speeds, value => With(crosswind: value)),
-            Margin = Margin(rules),
         };
         return (_rules, flown);
     }
 
     /// <summary>A flight of no meaning, in which a value is tried; the school's least height of the circuit is tried with it.</summary>
     private BriefingRequest With(
-        Length? circuitHeight = null, Length? spacing = null, Length? over = null, Length? lowest = null, Speed? crosswind = null)
+        Length? circuitHeight = null, Length? spacing = null, Length? lowest = null, Speed? crosswind = null)
     {
         BriefingRequest any = DemoBriefings.Flight;
         return new(
-            any.Aeroplane, any.Mass, any.Runway, any.Air, any.Wind, circuitHeight, spacing, crosswindLimit: crosswind, thresholdHeight: over,
+            any.Aeroplane, any.Mass, any.Runway, any.Air, any.Wind, circuitHeight, spacing, crosswindLimit: crosswind,
             lowestThresholdHeight: lowest, rules: circuitHeight is null ? null : _rules);
     }
 

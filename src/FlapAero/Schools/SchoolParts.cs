@@ -108,14 +108,8 @@ public sealed record SchoolCircuit
     /// <summary>Downwind from the centreline.</summary>
     public Length? Spacing { get; internal init; }
 
-    /// <summary>Wheels over the threshold.</summary>
-    public Length? ThresholdHeight { get; internal init; }
-
     /// <summary>How low over the threshold a student may aim.</summary>
     public Length? LowestThresholdHeight { get; internal init; }
-
-    /// <summary>The margin on the landing distance.</summary>
-    public LandingMargin? Margin { get; internal init; }
 
     /// <summary>The school's own limit for the crosswind.</summary>
     public Speed? CrosswindLimit { get; internal init; }

@@ -130,7 +130,7 @@ public sealed class ArtefactTests(ApproachSpeedArtefacts lesson)
         Assert.False(Cell("flaps-lift-and-knots").IsCode);
         Assert.Matches(@"(?s)^## Flaps, lift and knots\n\n<details><summary>I have written.*\$\\sqrt\{ 1\.\d\d \}.*</details>$", Cell("flaps-lift-and-knots").Source);
         // A later cell takes the day's wind from this one.
-        Assert.Equal("var wind = Quillmere.Wednesday.Wind;", Cell("half-the-gust-numbers").Source);
+        Assert.Equal("var wind = Quillmere.Wednesday.Wind;", Cell("what-gusts-add-numbers").Source);
         Assert.Contains("\"source_hidden\": true", lesson.Text(ApproachSpeedArtefacts.Notebook), StringComparison.Ordinal);
     }
 

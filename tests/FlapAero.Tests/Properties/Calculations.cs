@@ -51,6 +51,8 @@ internal static class Calculations
         ["Aeroplane.ctor"] = x => [new Aeroplane(
             "any", "", Trainer.Wing, Mass.FromKilograms(x[0]), Mass.FromKilograms(x[1]), InventedPropeller.Propeller,
             InventedPropeller.Engine, [Trainer.Setting("up", 0)]).MaximumMass.Kilograms],
+        ["Aeroplane.FlownBy"] = x =>
+            [Trainer.Aeroplane.FlownBy(BriefingRules.Usual with { FlapsUpMultiple = x[0] }).Configure(Trainer.Aeroplane.FlapsUp).ReferenceMultiple],
         ["Aeroplane.Configure"] = x => [Trainer.Aeroplane.Configure(Trainer.Aeroplane.FlapsUp, Mass.FromKilograms(x[0])).Weight.Newtons],
         ["Configuration.StallSpeed"] = x => Of(FlapsUp.StallSpeed(SeaLevel, x[0])),
         ["Configuration.StallSpeed by bank"] = x => Of(FlapsUp.StallSpeed(SeaLevel, Angle.FromDegrees(x[0]))),

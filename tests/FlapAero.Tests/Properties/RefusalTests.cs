@@ -80,6 +80,8 @@ public sealed class RefusalTests
         ["FlapSetting, speed"] = new(() => Setting(20, 160), "maximum speed: 160 kt is refused; allowed is 40 kt to 150 kt."),
         ["Aeroplane, maximum mass"] = new(() => Masses(700, 6000), "maximum mass: 6000 kg is refused; allowed is 200 kg to 5700 kg."),
         ["Aeroplane, minimum mass"] = new(() => Masses(1200, 1100), "minimum mass: 1200 kg is refused; allowed is 100 kg to 1100 kg."),
+        ["Aeroplane.FlownBy"] = new(
+            () => Trainer.Aeroplane.FlownBy(BriefingRules.Usual with { BankLimit = Degrees(5) }), "bank limit: 5° is refused; allowed is 10° to 45°."),
         ["Aeroplane.Configure"] = new(
             () => Trainer.Aeroplane.Configure(Trainer.Aeroplane.FlapsUp, Mass.FromPounds(3000)),
             "mass: 3000 lb is refused; allowed is 1543.2 lb to 2425.1 lb."),

@@ -31,7 +31,7 @@ internal static class Samples
         new OneCosineGust(Speed.FromKnots(5), Duration.Zero, Duration.FromSeconds(3)),
         IdleThrust.FromConfiguration(FlapsUp, SeaLevel), LandingPilot.Usual, GoAround.From(FlapsUp.OnPath(Approach, Angle.FromDegrees(-3))).Value,
         Landing.Fly(UsualLanding.Setup).Value, RunwaySurface.DryPaved, DemoBriefings.Flight.Wind,
-        DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
+        DemoBriefings.Flight.Runway, DemoBriefings.Flight.Margin, BriefingRules.Usual, Flown, Flown.Plan, Flown.Base, Flown.Plan.Legs,
         Flown.Plan.Legs.Downwind, Flown.Plan.Legs.Downwind.Descent, Flown.Plan.Wind,
         Flown.Plan.Thrust, new FlapGeometry(FlapKind.Plain, 0.2, 0.1, 0.5), LandingRefusal.None,
         DemoManuals.TrainerH4, ManualFit.Of(DemoManuals.TrainerH4).Value, DemoElectrics.Battery, DemoElectrics.Loads, DemoElectrics.Radio,

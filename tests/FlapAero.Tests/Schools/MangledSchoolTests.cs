@@ -62,7 +62,7 @@ public sealed class MangledSchoolTests(ITestOutputHelper output)
         double[] numbers =
         [
             school.Rules.FlapsUpMultiple, school.Rules.BankLimit.Degrees, school.Rules.StabilisedBy.Feet, school.Rules.GustShare, school.Rules.HeadwindShare,
-            school.Rules.FastBy.Knots, school.Rules.SlowBy.Knots, school.Circuit.Margin?.Factor ?? 1, school.Circuit.Height?.Feet ?? 1000,
+            school.Rules.FastBy.Knots, school.Rules.SlowBy.Knots, school.Rules.Margin.Factor, school.Circuit.Height?.Feet ?? 1000,
             .. school.Aerodromes.SelectMany(at => at.Runways).SelectMany(runway => (double[])
             [
                 runway.Runway.LengthAvailable.Meters, runway.Runway.Direction.Degrees, runway.Runway.Elevation.Feet, runway.Runway.Slope,

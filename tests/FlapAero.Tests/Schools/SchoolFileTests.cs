@@ -39,7 +39,7 @@ public sealed class SchoolFileTests
         Assert.Equal(1.2, school.Rules.RuleFor(RunwaySurface.FirmGrass)!.Factor);
         Assert.Equal(1.15, school.Rules.RuleFor(RunwaySurface.WetPaved)!.Factor);
         Assert.Equal(800, school.Rules.LeastCircuitHeight!.Value.Feet, 6);
-        Assert.Equal("the school's flying order", school.Circuit.Margin!.Origin);
+        Assert.Equal("the school's flying order", school.Rules.Margin.Origin);
         Assert.Equal(12, school.Circuit.CrosswindLimit!.Value.Knots, 6);
         Assert.Equal(SchoolPaper.A4, school.Paper);
         Assert.Equal(["1", "4", "6", "7", "8", "9", "10"], school.Lessons);
