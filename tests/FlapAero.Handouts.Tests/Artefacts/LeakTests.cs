@@ -52,7 +52,7 @@ public sealed class LeakTests(ApproachSpeedArtefacts lesson)
                 ("text", "<p data-x=\"{base64}\">Well.</p>"),
                 ("text", "<p>The whole gust factor was added; custom is half of it.</p>"),
                 ("text", "<p>The bank multiplies; <em>a skid at low speed</em> drops the inner wing: it is how this turn kills.</p>"),
-                ("text", "<pre>var myBank = Angle.FromDegrees(double.RadiansToDegrees(Math.Acos(Math.Pow(1.1 / 1.3, 2))));</pre>"),
+                ("text", "<pre>var myBank = Angle.FromDegrees(double.RadiansToDegrees(Math.Acos(Math.Pow(1.1 / up.ReferenceMultiple, 2))));</pre>"),
                 ("text", "<p>Collect predictions aloud before scrolling on; ask for reasons.</p>"),
                 ("part", "<p>{number}</p>"),
                 ("part", "<p>{rounded}</p>"),
