@@ -22,6 +22,14 @@ public sealed class BrowserTests(WholePages pages, Browser browser)
         Assert.All(tab.Requests.Where(r => !r.StartsWith("data:", StringComparison.Ordinal)), r => Assert.Equal(pages.Address(name), r));
     }
 
+    [Theory, InlineData("#%"), InlineData("#%E0%A4"), InlineData("#no-such-part")]
+    public async Task Page_AddressCutShort_ComplainsOfNothing(string part)
+    {
+        await using Tab tab = await browser.OpenAsync(pages.Address(WholePages.Student) + part, 1280);
+
+        Assert.Empty(tab.Complaints);
+    }
+
     [Fact]
     public async Task Page_WithScript_DrawsEachFigureInPlaceOfItsStillDrawing()
     {

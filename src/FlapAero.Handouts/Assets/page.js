@@ -17,9 +17,16 @@
       opened.push(details);
     }
   };
-  // A link into a fold opens it, in browsers that do not by themselves.
+  // A link into a fold opens it, in browsers that do not by themselves. What is no text behind the address's # leads nowhere.
+  const linked = () => {
+    try {
+      return document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    } catch {
+      return null;
+    }
+  };
   const openForLink = () => {
-    const target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    const target = linked();
     for (let fold = target && target.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
   };
   const closeAfterPrint = () => {
