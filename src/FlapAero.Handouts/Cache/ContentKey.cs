@@ -32,6 +32,10 @@ internal sealed class ContentKey
     /// <summary>What a cell's run depends on.</summary>
     public ContentKey WithRunOf(LessonCell cell) => With(cell.Id).With(cell.Role.ToString()).With(cell.Source).With(cell.ValuesText);
 
+    /// <summary>What a class chose about a lesson, but for the number of its sheets.</summary>
+    public ContentKey With(LessonInput input) => With(input.Seed).With(input.Units.ToString())
+        .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.School?.Name ?? "").With(input.School?.Json ?? "");
+
     public override string ToString()
     {
         _writer.Flush();

@@ -35,8 +35,7 @@ internal sealed class RunCache(ContentCache cache)
     /// <summary>A run depends on the code cells alone: new prose makes new pages of the old run.</summary>
     private static string KeyOf(LessonNotebook notebook, LessonInput input)
     {
-        ContentKey key = new ContentKey("run").With(Build.Id).With(input.Seed).With(input.Sheets)
-            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString()).With(input.School?.Name ?? "").With(input.School?.Json ?? "");
+        ContentKey key = new ContentKey("run").With(Build.Id).With(input).With(input.Sheets);
         foreach (LessonCell cell in notebook.Cells.Where(c => c.IsCode))
             key.WithRunOf(cell);
         return key + ".run";

@@ -29,8 +29,7 @@ internal sealed class MadeLesson
     /// <summary>The hash of all that a lesson's files are made from. How many sheets there are changes none of them.</summary>
     public static string InputsOf(LessonNotebook notebook, LessonInput input, Paper paper, SchoolMarks? school = null)
     {
-        ContentKey key = new ContentKey("lesson").With(Build.Id).With(paper.ToString()).With(school?.Key() ?? "").With(input.Seed)
-            .With(input.Aeroplane?.Name ?? "").With(input.Aeroplane?.Json ?? "").With(input.Units.ToString()).With(input.School?.Name ?? "").With(input.School?.Json ?? "")
+        ContentKey key = new ContentKey("lesson").With(Build.Id).With(paper.ToString()).With(school?.Key() ?? "").With(input)
             .With(notebook.FileName).With(notebook.Title).With(notebook.Summary).With(notebook.Minutes);
         foreach (LessonCell cell in notebook.Cells)
             key.WithRunOf(cell).With(cell.Title).With(cell.Label).With(cell.Unit).With(cell.StudentSource);
