@@ -42,8 +42,9 @@ internal static class TryIt
     public static string Prediction(string id, string label, string unit, string prediction) =>
         Line(id, label, unit, $" data-prediction=\"{HtmlText.Escape(prediction)}\"");
 
+    // A unit stays beside its field, however narrow the page.
     private static string Line(string id, string label, string unit, string data) =>
-        $"<p class=\"write-in\"><label>{HtmlText.Escape(label)} <input id=\"{id}\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"{data}> {HtmlText.Escape(unit)}</label></p>\n";
+        $"<p class=\"write-in\"><label>{HtmlText.Escape(label)} <span class=\"kept\"><input id=\"{id}\" type=\"text\" inputmode=\"decimal\" autocomplete=\"off\"{data}> {HtmlText.Escape(unit)}</span></label></p>\n";
 
     /// <summary>The control of a number that can be changed; hidden until a script is there that can change it.</summary>
     /// <param name="id">An id of the page for the control.</param>
@@ -71,7 +72,7 @@ internal static class TryIt
         string unit = key.Sign.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" <span class=\"unit\" id=\"{id}-unit\">{HtmlText.Escape(key.Sign)}</span>");
         return string.Create(CultureInfo.InvariantCulture, $"""
             <form class="try" data-kind="number" data-seal="{key.Seal}">
-            <p class="write-in"><label for="{id}">{HtmlText.Escape(label)}</label> <input id="{id}" type="text" inputmode="decimal" autocomplete="off" aria-describedby="{(unit.Length > 0 ? id + "-unit " : "")}{id}-verdict">{unit} <button type="submit" hidden>Check<span class="apart">: {HtmlText.Escape(label)}</span></button></p>
+            <p class="write-in"><label for="{id}">{HtmlText.Escape(label)}</label> <span class="kept"><input id="{id}" type="text" inputmode="decimal" autocomplete="off" aria-describedby="{(unit.Length > 0 ? id + "-unit " : "")}{id}-verdict">{unit}</span> <button type="submit" hidden>Check<span class="apart">: {HtmlText.Escape(label)}</span></button></p>
             <p class="verdict" id="{id}-verdict" role="status" aria-live="polite"></p>
             </form>
 
