@@ -22,17 +22,23 @@ public sealed class NumbersTable
     /// <returns>A <c>table</c> element.</returns>
     public string ToHtml()
     {
+        bool[] words = HoldWords(Rows);
+        string Class(int column) => words[column] ? " class=\"words\"" : "";
         var html = new StringBuilder("<table><thead><tr>");
-        foreach (string heading in Headings) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{LabelText.Html(heading)}</th>");
+        for (int i = 0; i < Headings.Count; i++) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\"{Class(i)}>{LabelText.Html(Headings[i])}</th>");
         html.Append("</tr></thead><tbody>");
         foreach (IReadOnlyList<string> row in Rows)
         {
             html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{LabelText.Html(row[0])}</th>");
-            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td>{LabelText.Html(cell)}</td>");
+            for (int i = 1; i < row.Count; i++) html.Append(CultureInfo.InvariantCulture, $"<td{Class(i)}>{LabelText.Html(row[i])}</td>");
             html.Append("</tr>");
         }
         return html.Append("</tbody></table>").ToString();
     }
+
+    /// <summary>Which columns after the first hold words in every row: words begin at the left, numbers end at the right.</summary>
+    internal static bool[] HoldWords(IReadOnlyList<IReadOnlyList<string>> rows) =>
+        [.. rows[0].Select((_, column) => column > 0 && rows.All(row => row[column].Any(char.IsLetter) && !row[column].Any(char.IsDigit)))];
 
     /// <summary>The table in plain text, columns parted by tabs.</summary>
     /// <returns>Plain text.</returns>

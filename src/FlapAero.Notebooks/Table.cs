@@ -35,20 +35,26 @@ public sealed class Table : LessonResult
     {
         var html = new StringBuilder("<table class=\"numbers\">");
         html.Append(CultureInfo.InvariantCulture, $"<caption>{HtmlText.Escape(Caption)}</caption><thead><tr>");
-        foreach (string heading in Headings)
-            html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{LabelText.Html(heading)}</th>");
+        bool[] words = NumbersTable.HoldWords(Rows);
+        for (int i = 0; i < Headings.Count; i++)
+            html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\"{(words[i] ? " class=\"words\"" : "")}>{LabelText.Html(Headings[i])}</th>");
         html.Append("</tr></thead><tbody>");
         foreach (IReadOnlyList<string> row in Rows)
         {
-            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\"{Wordy(row[0])}>{HtmlText.Escape(row[0])}</th>");
-            foreach (string cell in row.Skip(1)) html.Append(CultureInfo.InvariantCulture, $"<td{Wordy(cell)}>{HtmlText.Escape(cell)}</td>");
+            html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\"{Classes(row[0], false)}>{HtmlText.Escape(row[0])}</th>");
+            for (int i = 1; i < row.Count; i++)
+                html.Append(CultureInfo.InvariantCulture, $"<td{Classes(row[i], words[i])}>{HtmlText.Escape(row[i])}</td>");
             html.Append("</tr>");
         }
         return html.Append("</tbody></table>").ToString();
     }
 
-    /// <summary>A cell of several words keeps some width, or a narrow screen breaks it at each of them.</summary>
-    private static string Wordy(string cell) => cell.Length > 16 && cell.Contains(' ', StringComparison.Ordinal) ? " class=\"wordy\"" : "";
+    /// <summary>Words begin at the left; of several a cell keeps some width, or a narrow screen breaks it at each of them.</summary>
+    private static string Classes(string cell, bool isWords)
+    {
+        bool isWordy = cell.Length > 16 && cell.Contains(' ', StringComparison.Ordinal);
+        return isWords ? isWordy ? " class=\"words wordy\"" : " class=\"words\"" : isWordy ? " class=\"wordy\"" : "";
+    }
 
     /// <inheritdoc/>
     public override string ToString() => Caption + "\n" + string.Join('\n', new[] { Headings }.Concat(Rows).Select(row => string.Join('\t', row.Select(LabelText.Plain))));
