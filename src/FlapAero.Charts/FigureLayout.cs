@@ -17,6 +17,7 @@ internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Li
     internal LabelSide Side => Leader switch
     {
         Leader.ToLeft => LabelSide.Left,
+        Leader.ToRight => LabelSide.Right,
         Leader.ToTop or Leader.ToBottom => LabelSide.Middle,
         _ => ((Anchor.X - Box.Left) / Box.Width) switch { < 0.25 => LabelSide.Left, > 0.75 => LabelSide.Right, _ => LabelSide.Middle },
     };
@@ -26,12 +27,13 @@ internal sealed record PlacedLabel(IReadOnlyList<IReadOnlyList<Notation.Run>> Li
     {
         Leader.ToTop => new Point(Box.Left + Box.Width / 2, Box.Top),
         Leader.ToBottom => new Point(Box.Left + Box.Width / 2, Box.Bottom),
+        Leader.ToRight => new Point(Box.Right + 3, Box.Top + Box.Height / 2),
         _ => new Point(Box.Left - 3, Box.Top + Box.Height / 2),
     };
 }
 
 /// <summary>Whether a thin line leads to a label, and to which side of it.</summary>
-internal enum Leader { None, ToLeft, ToTop, ToBottom }
+internal enum Leader { None, ToLeft, ToRight, ToTop, ToBottom }
 
 /// <summary>The side on which a label's lines of text stand one below the other.</summary>
 internal enum LabelSide { Left, Middle, Right }
@@ -75,14 +77,14 @@ internal sealed class FigureLayout
         YTicks = Ticks.Around(extent.LowY, extent.HighY, 6);
 
         LineHeight = fontSize * 1.2;
-        YTitle = TextSize.Wrap(figure.Y.Title, width - 12, fontSize);
+        YTitle = TextSize.Balanced(figure.Y.Title, width - 12, fontSize);
         double left = TextSize.Widest(YTicks.Labels, fontSize) + 14;
         double right = Math.Max(Math.Max(leastRight, RightMarginOfLabels(figure)), TextSize.Width(XTicks.Labels.LastOrDefault(""), fontSize) / 2 + 6);
         double WidthOf(IEnumerable<string> labels) => labels.Sum(text => TextSize.Width(text, fontSize) + 14);
         if (WidthOf(XTicks.Labels) > width - left - right) XTicks = Ticks.Within(extent.LowX, extent.HighX, 3);
         // Centred below the plot, it must not run over the nearer edge of the drawing.
         double centre = (left + width - right) / 2;
-        XTitle = TextSize.Wrap(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
+        XTitle = TextSize.Balanced(figure.X.Title, 2 * Math.Min(centre, width - centre) - 8, fontSize);
         double top = YTitle.Count * LineHeight + 18;
         double bottom = LineHeight + 14 + XTitle.Count * LineHeight;
         (RightMargin, BottomMargin) = (right, bottom);

@@ -72,6 +72,23 @@ internal static class TextSize
         return lines;
     }
 
+    /// <summary>A label in as few lines as its room allows, of much the same width: no unit stands alone on the last.</summary>
+    internal static IReadOnlyList<IReadOnlyList<Notation.Run>> Balanced(IEnumerable<Notation.Run> label, double width, double size)
+    {
+        Notation.Run[] runs = [.. label];
+        IReadOnlyList<IReadOnlyList<Notation.Run>> lines = Wrap(runs, width, size), best;
+        double widest;
+        do
+        {
+            (best, widest) = (lines, WidestOf(lines));
+            lines = Wrap(runs, widest - 0.01, size);
+        }
+        while (lines.Count == best.Count && WidestOf(lines) < widest);
+        return best;
+
+        double WidestOf(IEnumerable<IReadOnlyList<Notation.Run>> of) => Widest(of.Select(Notation.ToPlain), size);
+    }
+
     internal static double Widest(IEnumerable<string> lines, double size) =>
         lines.Select(line => Width(line, size)).DefaultIfEmpty(0).Max();
 

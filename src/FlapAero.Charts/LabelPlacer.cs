@@ -19,6 +19,12 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
     /// <summary>What a label costs that could be another line's: less than one that cannot be read.</summary>
     private const double Confusion = 250;
 
+    /// <summary>What a line costs that only touches a label: more than a thin line that leads to a clear place.</summary>
+    private const double Touch = 40;
+
+    /// <summary>What a bar's edge counts beside a line: more to its own label, whose colour is the bar's.</summary>
+    private const double BarEdge = 0.5, OwnBarEdge = 1.5;
+
     private const int MostPasses = 4;
 
     private readonly List<PlacedLabel> _placed = [];
@@ -168,7 +174,7 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
             foreach (LabelPlace c in request.Anchors.SelectMany(anchor => request.Around(anchor, Widest(lines), lines.Count * layout.LineHeight)))
             {
                 var label = new PlacedLabel(lines, c.Box, c.Anchor, request.Color, c.Leader);
-                double cost = Cost(label) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0);
+                double cost = Cost(label, request.Of) + 0.1 * order++ - (before.Any(label.StandsAs) ? Inertia : 0);
                 // Looked at last, since it takes longest.
                 if (cost < least) cost += Confusion * _drawn.Count(drawn => IsConfusing(label, request.Of, drawn));
                 if (cost < least) (best, least) = (label, cost);
@@ -214,9 +220,9 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         if (many.Count > few.Count) yield return many;
     }
 
-    private double Cost(PlacedLabel label) => _drawn.Sum(drawn => Cost(label, drawn));
+    private double Cost(PlacedLabel label, object of) => _drawn.Sum(drawn => Cost(label, of, drawn));
 
-    private double Cost(PlacedLabel label, Drawn drawn)
+    private double Cost(PlacedLabel label, object of, Drawn drawn)
     {
         PlacedLabel there = In(drawn, label);
         PlacedLabel[] others = [.. _placed.Select(other => In(drawn, other))];
@@ -226,12 +232,20 @@ internal sealed class LabelPlacer(Figure figure, FigureLayout layout, IReadOnlyL
         double hidden = others.Sum(other => box.Overlap(other.Box))
             + drawn.Points.Sum(p => box.Overlap(new Box(p.Drawn.X - 6, p.Drawn.Y - 6, 12, 12)));
         double crossed = 0;
-        foreach ((_, Point[] curve) in drawn.Curves)
-            for (int i = 1; i < curve.Length; i++) crossed += box.LengthInside(curve[i - 1], curve[i]);
+        int touched = 0;
+        foreach ((object line, Point[] curve) in drawn.Curves)
+        {
+            double inside = 0;
+            for (int i = 1; i < curve.Length; i++) inside += box.LengthInside(curve[i - 1], curve[i]);
+            // On the pale face of a bar letters are read, through a line they are not.
+            bool isBar = line is Series { IsBars: true };
+            crossed += inside * (!isBar ? 1 : line == of ? OwnBarEdge : BarEdge);
+            if (inside > 0 && !isBar) touched++;
+        }
         hidden += 10 * others.Where(other => other.Leader != Leader.None).Sum(other => box.LengthInside(other.Anchor, other.LeaderEnd));
         double leader = there.Leader == Leader.None ? 0
             : 6 + Distance(there.Anchor, there.LeaderEnd) / 10 + 300 * others.Count(other => other.Box.LengthInside(there.Anchor, there.LeaderEnd) > 0);
-        return (outside > 0.02 ? 200 : 0) + 300 * outside + (others.Any(other => box.Overlap(other.Box) > 0) ? Collision : 0) + (hidden > 0 ? 50 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + leader;
+        return (outside > 0.02 ? 200 : 0) + 300 * outside + (others.Any(other => box.Overlap(other.Box) > 0) ? Collision : 0) + (hidden > 0 ? 50 : 0) + 600 * hidden / area + 100 * Math.Min(1, crossed / box.Width) + Touch * touched + leader;
     }
 
     /// <summary>What the margins leave; a drawing to scale grows both ways alike, until one of them stops it.</summary>

@@ -32,7 +32,10 @@ internal static class LabelPlaces
         foreach (double far in (double[])[25, 45, 70, 100])
         {
             foreach (double rise in (double[])[-0.4, -1, 0.4, 1])
+            {
                 yield return new LabelPlace(new Box(at.X + far * 0.7, at.Y + far * rise - height / 2, width, height), at, Leader.ToLeft);
+                yield return new LabelPlace(new Box(at.X - far * 0.7 - width, at.Y + far * rise - height / 2, width, height), at, Leader.ToRight);
+            }
             foreach (double side in (double[])[-0.5, 0, -1])
             {
                 yield return new LabelPlace(new Box(at.X + side * width, at.Y - far - height, width, height), at, Leader.ToBottom);

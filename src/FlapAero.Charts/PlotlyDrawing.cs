@@ -21,9 +21,9 @@ internal static class PlotlyDrawing
 
     /// <summary>
     /// The other sizes of a figure, as many pixels as it would have with letters of this size: on a phone 320 pixels wide, on
-    /// a desk, and on a projector with and without a control beside it.
+    /// a desk, and on a projector above a long caption, above a short one, and with a control beside it.
     /// </summary>
-    private static readonly IReadOnlyList<View> Views = [new(340, 540), new(960, 474), new(785, 300), new(490, 350)];
+    private static readonly IReadOnlyList<View> Views = [new(340, 540), new(960, 474), new(785, 286), new(785, 335), new(490, 355)];
 
     private static readonly JsonSerializerOptions Options = new()
     {
@@ -195,18 +195,24 @@ internal static class PlotlyDrawing
         double x = Invert(label.Anchor.X, place.Plot.Left, place.Plot.Width, place.XTicks);
         double y = Invert(place.Plot.Bottom - label.Anchor.Y, 0, place.Plot.Height, place.YTicks);
         double dy = label.Box.Top + label.Box.Height / 2 - label.Anchor.Y;
+        (string side, double dx) = label.Side switch
+        {
+            LabelSide.Left => ("left", label.Box.Left - label.Anchor.X),
+            LabelSide.Right => ("right", label.Box.Right - label.Anchor.X),
+            _ => ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X),
+        };
         var font = new { color = label.Color, size = FontSize };
         if (label.Leader != Leader.None)
             return new
             {
                 text = Html(label.Lines),
                 font,
-                align = label.Leader == Leader.ToLeft ? "left" : "center",
+                align = side,
                 x,
                 y,
                 ax = Math.Round(label.LeaderEnd.X - label.Anchor.X),
                 ay = Math.Round(label.LeaderEnd.Y - label.Anchor.Y),
-                xanchor = label.Leader == Leader.ToLeft ? "left" : "center",
+                xanchor = side,
                 yanchor = label.Leader switch { Leader.ToTop => "top", Leader.ToBottom => "bottom", _ => "middle" },
                 showarrow = true,
                 arrowhead = 0,
@@ -214,12 +220,6 @@ internal static class PlotlyDrawing
                 arrowcolor = label.Color,
                 borderpad = 0,
             };
-        (string side, double dx) = label.Side switch
-        {
-            LabelSide.Left => ("left", label.Box.Left - label.Anchor.X),
-            LabelSide.Right => ("right", label.Box.Right - label.Anchor.X),
-            _ => ("center", label.Box.Left + label.Box.Width / 2 - label.Anchor.X),
-        };
         return new
         {
             text = Html(label.Lines),
