@@ -24,7 +24,28 @@
       else last.push(piece);
     }
     // A cell with nothing but its heading and code has nothing to show a class.
-    return parts.map((part) => ({ cell, pieces: lead.concat(part), title: titleOf(cell, lead, part) }));
+    return parts.flatMap((part) => {
+      const screen = { cell, pieces: lead.concat(part), title: titleOf(cell, lead, part), shown: [] };
+      const sheet = part.find((e) => e.matches(".briefing"));
+      return sheet ? sheetOf(sheet).map((shown) => ({ ...screen, sheet, shown })) : [screen];
+    });
+  };
+  // A briefing's sheet is too long for a screen: one shows its head, each other a part of it or two items of its list.
+  const HEAD = ".sheet-title, .sheet-caution, .school, .flight, .fits, .undecided, .does-not-fit";
+  const sheetOf = (sheet) => {
+    const shown = [[]];
+    for (const part of sheet.children) {
+      const items = [...part.querySelectorAll(":scope > ol > li")];
+      if (part.matches(HEAD)) shown[0].push(part);
+      else if (part.matches(".steps, .drills")) {
+        // What is out of sight is not counted, so each item says its number.
+        items.forEach((item, i) => item.style.counterSet = (part.matches(".steps") ? "step " : "drill ") + (i + 1));
+        const most = part.matches(".steps") ? 2 : 1;
+        for (let i = 0; i < items.length; i += most) shown.push([part, ...items.slice(i, i + most)]);
+      } else if (part.matches(".signatures, .foot")) shown[shown.length - 1].push(part);
+      else shown.push([part]);
+    }
+    return shown;
   };
   const titleOf = (cell, lead, part) => {
     if (cell.matches(".opening")) return document.querySelector("header h1");
@@ -45,9 +66,10 @@
   const show = (number) => {
     at = Math.max(0, Math.min(screens.length - 1, number));
     const screen = screens[at];
-    for (const old of document.querySelectorAll(".on-screen, .on-piece")) old.classList.remove("on-screen", "on-piece");
+    for (const old of document.querySelectorAll(".on-screen, .on-piece, .on-part")) old.classList.remove("on-screen", "on-piece", "on-part");
     screen.cell.classList.add("on-screen");
     for (const piece of screen.pieces) piece.classList.add("on-piece");
+    for (const part of screen.shown) part.classList.add("on-part");
     root.classList.toggle("is-first", at === 0);
     level(screen);
     brief(screen);
@@ -120,13 +142,13 @@
 
   // Words, tables and problems take the largest letters in which they are seen whole; what folds open below them needs room.
   const SIZES = [1.35, 1.2, 1.1, 1, .92, .87];
-  const hasOnlyWords = (screen) => screen.pieces.every((piece) => !piece.matches("figure, .briefing") && !piece.querySelector("figure, .briefing"));
+  const hasOnlyWords = (screen) => screen.pieces.every((piece) => !piece.matches("figure") && !piece.querySelector("figure"));
   const grow = (screen) => {
     const tables = screen.pieces.flatMap((piece) => [piece, ...piece.querySelectorAll(".scroll")]).filter((e) => e.matches(".scroll"));
     const fits = (size) => {
       root.style.setProperty("--grow", size);
       const end = Math.max(...screen.pieces.map((piece) => piece.getBoundingClientRect().bottom + scrollY));
-      const share = size <= 1 ? .97 : steps.length ? .6 : .8;
+      const share = size <= 1 ? .95 : steps.length ? .66 : .8;
       return end <= share * room() && (size <= 1 || tables.every((table) => table.scrollWidth <= table.clientWidth + 1));
     };
     const size = at > 0 && hasOnlyWords(screen) && SIZES.find(fits);

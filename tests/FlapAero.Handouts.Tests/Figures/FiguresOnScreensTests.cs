@@ -32,6 +32,9 @@ public sealed class FiguresOnScreensTests(MeasuredLessons lessons) : IClassFixtu
     public void Screens_OnAProjector_EachHoldSomethingToSee() => None(size => size.Empty);
 
     [Fact]
+    public void Screens_OnAProjector_AreSeenWholeWithoutScrolling() => None(size => size.Tall);
+
+    [Fact]
     public void Bars_AtHeadAndFoot_CoverNothing() => None(size => size.Covered);
 
     /// <summary>All faults at once, each with its lesson.</summary>

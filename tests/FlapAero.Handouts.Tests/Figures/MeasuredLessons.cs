@@ -65,6 +65,7 @@ public sealed class MeasuredLessons(Browser browser, LessonPages pages) : IAsync
 /// <param name="Grey">Lines that look alike without their colours, and labels that could be another line's.</param>
 /// <param name="Empty">Screens without anything but a heading.</param>
 /// <param name="Covered">What lies under a bar.</param>
+/// <param name="Tall">Screens that are seen whole only by scrolling.</param>
 public sealed record Measured(
     string[] Figures, int Looked, int Screens, string[] Labels, string[] Lines, string[] Grey, string[] Empty,
-    string[] Covered);
+    string[] Covered, string[] Tall);

@@ -99,7 +99,7 @@ window.flapaero = (() => {
     }
     return found;
   };
-  const nothing = () => ({ figures: [], looked: 0, screens: 0, labels: [], lines: [], grey: [], empty: [], covered: [] });
+  const nothing = () => ({ figures: [], looked: 0, screens: 0, labels: [], lines: [], grey: [], empty: [], covered: [], tall: [] });
   // The still drawings, which paper and viewers without scripts show.
   const ofStill = async () => {
     const found = nothing();
@@ -152,6 +152,8 @@ window.flapaero = (() => {
         const b = drawingOf(figure).getBoundingClientRect();
         if (b.height < innerHeight * 0.4) found.empty.push(`${where}: ${nameOf(figure)} is only ${Math.round(b.height)} px tall`);
       }
+      const over = Math.ceil(document.documentElement.scrollHeight - innerHeight);
+      if (over > 8) found.tall.push(`${where}: ${over} px of it are below the screen, of ${JSON.stringify(screen.innerText.trim().slice(0, 60))}`);
     }
     found.figures.push(...[...looked].map(nameOf));
     found.screens = count;
