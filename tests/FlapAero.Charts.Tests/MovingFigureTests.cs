@@ -65,7 +65,7 @@ public class MovingFigureTests
         Assert.Equal(["y"], frame.GetProperty("data")[1].EnumerateObject().Select(p => p.Name));
         Assert.False(frame.TryGetProperty("shapes", out _));
         Assert.DoesNotContain('<', json.RootElement.GetRawText());
-        Assert.InRange(json.RootElement.GetRawText().Length, 5000, 16_000);
+        Assert.InRange(json.RootElement.GetRawText().Length, 5000, 16_500);
     }
 
     [Fact]
