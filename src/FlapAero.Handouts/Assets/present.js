@@ -151,8 +151,8 @@
       const share = size <= 1 ? .95 : steps.length ? .66 : .8;
       return end <= share * room() && (size <= 1 || tables.every((table) => table.scrollWidth <= table.clientWidth + 1));
     };
-    const size = at > 0 && hasOnlyWords(screen) && SIZES.find(fits);
-    root.style.setProperty("--grow", size || 1);
+    const size = at > 0 && hasOnlyWords(screen) ? SIZES.find(fits) || SIZES[SIZES.length - 1] : 1;
+    root.style.setProperty("--grow", size);
   };
 
   const room = () => innerHeight - bar.offsetHeight;
