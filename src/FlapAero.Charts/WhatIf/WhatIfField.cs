@@ -32,12 +32,17 @@ internal sealed record WhatIfField(
         new("braking", "Braking", "%", 0, 100, 5, 75, "The share of what the surface gives to the firmest braking."),
         new("length", "Length of the runway", "m", 200, 3000, 10, 1200, "From its beginning to its end."),
         new("displaced", "Threshold past the beginning", "m", 0, 1000, 10, 0, "Nobody may touch down before the threshold."),
-        new("multipleUp", "Reference over stall, flaps up", "", 1.2, 2, 0.01, BriefingRules.Usual.FlapsUpMultiple, "The reference speed is so many times the stalling speed."),
-        new("multiplePart", "Reference over stall, flaps between", "", 1.2, 2, 0.01, BriefingRules.Usual.PartFlapsMultiple, "The same for a setting between up and full."),
-        new("multipleFull", "Reference over stall, full flaps", "", 1.2, 2, 0.01, BriefingRules.Usual.FullFlapsMultiple, "The same with full flaps."),
-        new("gustShare", "Share of the gust that is added", "%", 0, 100, 5, 100 * BriefingRules.Usual.GustShare, "Of what the gusts are above the mean wind."),
+        new("multipleUp", "Reference over stall, flaps up", "", 1.2, 2, 0.01, BriefingRules.Usual.FlapsUpMultiple,
+            "The reference speed is so many times the stalling speed."),
+        new("multiplePart", "Reference over stall, flaps between", "", 1.2, 2, 0.01, BriefingRules.Usual.PartFlapsMultiple,
+            "The same for a setting between up and full."),
+        new("multipleFull", "Reference over stall, full flaps", "", 1.2, 2, 0.01, BriefingRules.Usual.FullFlapsMultiple,
+            "The same with full flaps."),
+        new("gustShare", "Share of the gust that is added", "%", 0, 100, 5, 100 * BriefingRules.Usual.GustShare,
+            "Of what the gusts are above the mean wind."),
         new("gustMost", "Most that is added for gusts", "kt", 0, 30, 1, 30, "More is not added, however it gusts."),
-        new("margin", "Margin on the landing distance", "", 1, 3, 0.01, Math.Round(BriefingRules.Usual.Margin.Factor, 2), "The distance from the threshold to the stop times this is held against the runway."),
+        new("margin", "Margin on the landing distance", "", 1, 3, 0.01, Math.Round(BriefingRules.Usual.Margin.Factor, 2),
+            "The distance from the threshold to the stop times this is held against the runway."),
     ];
 
     /// <summary>A field by its key.</summary>
