@@ -8,7 +8,7 @@ namespace FlapAero.Explorer;
 /// <summary>The door between the worker's script and the cells.</summary>
 internal static partial class Program
 {
-    private static readonly CellSession Session = new();
+    private static readonly CellSession Session = Begun();
 
     private static void Main()
     {
@@ -22,4 +22,11 @@ internal static partial class Program
     /// <summary>Runs a cell.</summary>
     [JSExport]
     internal static async Task<string> Run(string code) => (await Session.RunAsync(code)).ToJson();
+
+    private static CellSession Begun()
+    {
+        // The page has the figures' script; the pack blanks plotly.js in the assemblies.
+        AppContext.SetSwitch("FlapAero.FiguresAreBesideThePage", true);
+        return new CellSession();
+    }
 }

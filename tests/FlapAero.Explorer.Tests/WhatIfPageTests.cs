@@ -93,10 +93,12 @@ public sealed class WhatIfPageTests(MadeEngine made, Browser browser, Firefox fi
               document.querySelector('[data-do=usual]').click();
             })()
             """);
-        await tab.UntilAsync("document.querySelector('.refusal').hidden && !document.querySelector('.is-stale') && " + IsWhole);
+        // What is whole may still be the answer before the last: the page is asked until it shows the last.
+        string stop = Math.Round(Landing.Fly(DemoLandings.TrainerH4FlapsUp).Value.StopDistance.Feet).ToString(CultureInfo.InvariantCulture);
+        await tab.UntilAsync($"document.querySelector('.refusal').hidden && !document.querySelector('.is-stale') && {IsWhole} && "
+            + $"[...document.querySelectorAll('.numbers-of-both tr')].find(r => r.cells[0].textContent === 'Stop').cells[1].textContent.replace(/[^0-9]/g, '') === '{stop}'");
 
         Assert.Empty(tab.Complaints);
-        Assert.Equal(Math.Round(Landing.Fly(DemoLandings.TrainerH4FlapsUp).Value.StopDistance.Feet), await NumberAsync(tab, "Stop"));
     }
 
     [Fact]
