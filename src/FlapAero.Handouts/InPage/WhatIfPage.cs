@@ -69,7 +69,7 @@ internal static class WhatIfPage
         "What if? Two landings side by side", "what-if", "Skip to both landings", Header, "",
         $"<style>\n{Assets.WhatIfStyle.Trim()}\n</style>\n{Landing}{Setting()}{More}<script type=\"application/json\" id=\"what-if\">{HtmlText.InScript(Data())}</script>\n")
     {
-        Beside = ["what-if.js"],
+        Beside = ["engine.js", "what-if.js"],
         Paper = paper,
     });
 
