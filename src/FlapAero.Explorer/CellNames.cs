@@ -60,7 +60,7 @@ internal sealed class CellNames(CellChain chain)
     private static IEnumerable<ISymbol> Seen(SemanticModel model, SyntaxNode root, int from)
     {
         SyntaxToken left = LeftOf(root, from);
-        if (IsInText(root, from))
+        if (IsInText(root, left, from))
             return [];
         if (left.IsKind(SyntaxKind.DotToken))
             return left.Parent switch
@@ -85,7 +85,10 @@ internal sealed class CellNames(CellChain chain)
     {
         if (model.GetSymbolInfo(owner).Symbol is INamespaceOrTypeSymbol named)
             return named is INamespaceSymbol ? model.LookupNamespacesAndTypes(from, named) : model.LookupStaticMembers(from, named);
-        ITypeSymbol? type = model.GetTypeInfo(owner).Type;
+        // Before a next line, what is being written looks to the compiler like a declaration: "approach.Kno" is no type.
+        ITypeSymbol? type = owner is NameSyntax
+            ? model.GetSpeculativeTypeInfo(from, SyntaxFactory.ParseExpression(owner.ToString()), SpeculativeBindingOption.BindAsExpression).Type
+            : model.GetTypeInfo(owner).Type;
         // The underlying value of an optional one is behind "?.".
         if (owner.Parent is ConditionalAccessExpressionSyntax && type is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } optional)
             type = optional.TypeArguments[0];
@@ -108,15 +111,16 @@ internal sealed class CellNames(CellChain chain)
         return token.SpanStart < from && token.Span.End <= from ? token : token.GetPreviousToken();
     }
 
-    private static bool IsInText(SyntaxNode root, int from)
+    private static bool IsInText(SyntaxNode root, SyntaxToken left, int from)
     {
-        SyntaxTrivia trivia = root.FindTrivia(from);
-        bool isInComment = trivia.Span.Start < from && (trivia.IsKind(SyntaxKind.SingleLineCommentTrivia) || trivia.IsKind(SyntaxKind.MultiLineCommentTrivia));
         SyntaxTrivia before = root.FindTrivia(Math.Max(from - 1, 0));
-        SyntaxToken token = root.FindToken(Math.Max(from - 1, 0));
-        bool isInString = token.Kind() is SyntaxKind.StringLiteralToken or SyntaxKind.CharacterLiteralToken or SyntaxKind.InterpolatedStringTextToken
-            && token.SpanStart < from && (from < token.Span.End || token.IsKind(SyntaxKind.InterpolatedStringTextToken));
-        return isInComment || before.IsKind(SyntaxKind.SingleLineCommentTrivia) || isInString;
+        bool isInComment = before.IsKind(SyntaxKind.SingleLineCommentTrivia)
+            || (before.IsKind(SyntaxKind.MultiLineCommentTrivia) && from < before.Span.End);
+        SyntaxToken token = root.FindToken(from);
+        bool isInLiteral = token.Kind() is SyntaxKind.StringLiteralToken or SyntaxKind.CharacterLiteralToken && token.SpanStart < from;
+        bool isInInterpolated = left.IsKind(SyntaxKind.InterpolatedStringStartToken) || left.IsKind(SyntaxKind.InterpolatedStringTextToken)
+            || (left.IsKind(SyntaxKind.CloseBraceToken) && left.Parent is InterpolationSyntax);
+        return isInComment || isInLiteral || isInInterpolated;
     }
 
     private static bool IsWorthANote(ISymbol symbol) =>

@@ -17,11 +17,11 @@ internal static partial class DocTexts
     /// <summary>The same as the engine reads it.</summary>
     public static byte[] ToJson() => JsonSerializer.SerializeToUtf8Bytes(All());
 
-    /// <summary>The texts of some assemblies' doc comments, but for equations, which no cell names.</summary>
+    /// <summary>The texts of some assemblies' doc comments, but for what no cell names: equations, and what a compiler wrote.</summary>
     public static IReadOnlyDictionary<string, string> Of(IEnumerable<XDocument> files)
     {
         Dictionary<string, XElement> members = files.SelectMany(file => file.Descendants("member"))
-            .Where(m => !m.Attribute("name")!.Value.Contains("FlapAero.Equations", StringComparison.Ordinal))
+            .Where(m => m.Attribute("name")!.Value is var key && key[2..].StartsWith("FlapAero.", StringComparison.Ordinal) && !key.Contains(".Equations.", StringComparison.Ordinal))
             .ToDictionary(m => m.Attribute("name")!.Value, StringComparer.Ordinal);
         var texts = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach ((string key, XElement written) in members)

@@ -10,21 +10,28 @@ using UnitsNet;
 namespace FlapAero.Handouts.Tests.InPage;
 
 /// <summary>What a reader is told while writing a cell. The place is marked by "|".</summary>
-public sealed class CellNamesTests
+public sealed class NamesAtAPlaceTests
 {
-    private readonly CellChain _chain = new();
+    private static readonly MetadataReference[] References =
+    [
+        .. new[] { "System.Private.CoreLib", "System.Runtime", "System.Linq", "System.Collections", "netstandard" }
+            .Select(name => Path.Combine(Path.GetDirectoryName(typeof(object).Assembly.Location)!, name + ".dll"))
+            .Concat(new[] { typeof(Aeroplane), typeof(Lesson), typeof(Speed) }.Select(type => type.Assembly.Location))
+            .Select(file => MetadataReference.CreateFromFile(file)),
+    ];
+
+    private static readonly byte[] Docs = DocTexts.ToJson();
+
     private readonly CellNames _names;
 
-    public CellNamesTests()
+    public NamesAtAPlaceTests()
     {
-        string core = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
-        foreach (string file in new[] { "System.Private.CoreLib", "System.Runtime", "System.Linq", "System.Collections", "netstandard" })
-            _chain.Refer(MetadataReference.CreateFromFile(Path.Combine(core, file + ".dll")));
-        foreach (Type type in new[] { typeof(Aeroplane), typeof(Lesson), typeof(Speed) })
-            _chain.Refer(MetadataReference.CreateFromFile(type.Assembly.Location));
-        _names = new CellNames(_chain);
-        _names.Learn(DocTexts.ToJson());
-        _chain.Keep(_chain.Read("using FlapAero; using UnitsNet;\nSpeed approach = Speed.FromKnots(65);\nint Twice(int n) => 2 * n;"));
+        var chain = new CellChain();
+        foreach (MetadataReference reference in References)
+            chain.Refer(reference);
+        chain.Keep(chain.Read("using FlapAero; using UnitsNet;\nSpeed approach = Speed.FromKnots(65);\nint Twice(int n) => 2 * n;"));
+        _names = new CellNames(chain);
+        _names.Learn(Docs);
     }
 
     [Theory]
@@ -33,7 +40,7 @@ public sealed class CellNamesTests
     [InlineData("approach.|", "Knots", "value")]
     [InlineData("approach.Kno|\nvar other = 2;", "Knots", "value")]
     [InlineData("Speed.|", "FromKnots", "method")]
-    [InlineData("DemoAeroplanes.|", "Trainer", "value")]
+    [InlineData("DemoAeroplanes.|", "TrainerH4", "value")]
     [InlineData("FlapAero.|", "Landing", "type")]
     [InlineData("new[] { 1, 2 }.Sel|", "Select", "method")]
     [InlineData("string? s = null;\ns?.|", "Length", "value")]
@@ -43,6 +50,9 @@ public sealed class CellNamesTests
     [InlineData("Landing.Fly(null, c|)", "conditions", "argument")]
     [InlineData("#r \"nuget: FlapAero.Notebooks\"\napproach.|", "Knots", "value")]
     [InlineData("$\"{approach.|}\"", "Knots", "value")]
+    [InlineData("if (approach.Kno|\nvar other = 2;", "Knots", "value")]
+    [InlineData("var a = app|\nvar other = 2;", "approach", "variable")]
+    [InlineData("\"a\" + app|", "approach", "variable")]
     [InlineData("new[] { 1 }.Select(n => n.Com|)", "CompareTo", "method")]
     public void At_NameThatCanStandThere_IsTold(string code, string name, string kind) =>
         Assert.Contains((name, kind), Names(code));
@@ -63,6 +73,8 @@ public sealed class CellNamesTests
     [InlineData("1 + 2|5")]
     [InlineData("/* a| */ 1")]
     [InlineData("$\"app|\"")]
+    [InlineData("$\"{approach} app|\"")]
+    [InlineData("\"app|")]
     public void At_InTextAndNumbers_NothingIsTold(string code) => Assert.Empty(Names(code));
 
     [Fact]
@@ -84,7 +96,7 @@ public sealed class CellNamesTests
 
     [Theory]
     [InlineData("Landing.|", "Fly", "Landing.Fly(", "setup: ")]
-    [InlineData("DemoAeroplanes.|", "Trainer", "Aeroplane DemoAeroplanes.Trainer", "")]
+    [InlineData("DemoAeroplanes.|", "TrainerH4", "Aeroplane DemoAeroplanes.TrainerH4", "")]
     [InlineData("app|", "approach", "Speed approach", "")]
     public void Meaning_OfATold_IsHowItIsWrittenAndItsDocComment(string code, string name, string written, string words)
     {
