@@ -124,7 +124,7 @@ internal sealed class CellNames(CellChain chain)
     }
 
     private static bool IsWorthANote(ISymbol symbol) =>
-        symbol.CanBeReferencedByName && !symbol.Name.Contains('<', StringComparison.Ordinal)
+        symbol.CanBeReferencedByName && symbol is not { IsStatic: true, ContainingType.SpecialType: SpecialType.System_Object }
         && !symbol.GetAttributes().Any(a => a.AttributeClass?.Name == nameof(EditorBrowsableAttribute) && a.ConstructorArguments is [{ Value: (int)EditorBrowsableState.Never }]);
 
     /// <summary>What the reader has made, then what the lesson's library gives, then the rest.</summary>

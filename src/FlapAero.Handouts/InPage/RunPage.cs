@@ -14,10 +14,10 @@ internal static class RunPage
     private const string HintStart = "<details><summary>", HintNamed = "</summary>", HintEnd = "</details>";
 
     private const string Bar = """
-        <section class="facts engine" aria-label="Running the cells">
-        <p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
+        <div class="facts"><p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
         and ask no network. Shift and Enter run the cell that you write in; Ctrl and the space bar tell which names can stand where you write, and
-        what they mean.</p>
+        what they mean.</p></div>
+        <section class="facts engine" aria-label="Running the cells">
         <p class="press"><button type="button" data-do="all">Run all</button> <button type="button" data-do="stop" disabled>Stop</button>
         <button type="button" data-do="again">Start again</button> <button type="button" data-do="save">Save as a notebook</button>
         <button type="button" data-do="open">Open a saved notebook</button> <button type="button" data-do="back" hidden>Bring back what was here</button>
@@ -40,7 +40,9 @@ internal static class RunPage
         .names li[aria-selected=true] { outline: 2px solid #0072B2; outline-offset: -2px; font-weight: bold; }
         .names p { margin: 0 0 .3rem; white-space: pre-wrap; overflow-wrap: anywhere; }
         @media (max-width: 40rem) { .names { grid-template-columns: 1fr; } .names ul { max-height: 9rem; } }
-        .engine { position: sticky; top: 0; background: #fff; z-index: 2; }
+        .engine { position: sticky; top: 0; background: #fff; z-index: 2; padding: .25rem 0; }
+        .engine p { margin: .25rem 0; }
+        .engine button, .run-code button { font: inherit; font-size: 1rem; padding: .3rem .7rem; margin: 0 .2rem .3rem 0; }
         @media print { .engine, .run-code button { display: none; } }
         </style>
 

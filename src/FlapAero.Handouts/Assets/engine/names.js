@@ -73,7 +73,7 @@ window.flapaeroNames = (cell, engine, tell) => {
     const start = written.toLowerCase();
     const fitting = told.names.filter(([name]) => name.toLowerCase().startsWith(start));
     if (fitting.length === 0) {
-      tell(written ? `No name that can stand here begins with “${written}”.` : "No name can stand here.");
+      tell(written ? `No name that can stand here begins with “${written}”. Those of the cells above are known once they have run.` : "No name is known here. The names of a lesson are known once the cells above have run.");
       return close();
     }
     told.shown = fitting.slice(0, MOST);
