@@ -59,7 +59,7 @@ internal static class HandoutsCommand
     {
         await output.WriteLineAsync("Building the engine: about a minute at first …");
         string published = await Checkout.Above(workingFolder).PublishEngineAsync(cancellationToken);
-        IReadOnlyList<string> pages = EngineFolder.Write(wanted.OutputFolder, published, wanted.Paper);
+        IReadOnlyList<string> pages = EngineFolder.Write(wanted.OutputFolder, published, wanted.Paper, wanted.SchoolFile);
         await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
             $"{pages.Count} lessons run in their pages; start with {Path.Combine(wanted.OutputFolder, EngineFolder.Name, pages[0])}"));
     }

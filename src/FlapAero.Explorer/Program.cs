@@ -8,7 +8,7 @@ namespace FlapAero.Explorer;
 /// <summary>The door between the worker's script and the cells.</summary>
 internal static partial class Program
 {
-    private static readonly CellSession Session = new();
+    private static readonly CellSession Session = Begun();
 
     private static void Main()
     {
@@ -34,4 +34,11 @@ internal static partial class Program
     /// <summary>What one of the names that were told last means.</summary>
     [JSExport]
     internal static string Meaning(string name) => Session.Names.Meaning(name);
+
+    private static CellSession Begun()
+    {
+        // The page has the figures' script; the pack blanks plotly.js in the assemblies.
+        AppContext.SetSwitch("FlapAero.FiguresAreBesideThePage", true);
+        return new CellSession();
+    }
 }

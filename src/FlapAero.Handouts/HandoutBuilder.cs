@@ -80,7 +80,7 @@ public sealed class HandoutBuilder : IDisposable
     {
         ArgumentNullException.ThrowIfNull(options);
         IReadOnlyList<LessonNotebook> notebooks = LessonNotebook.ReadFolder(options.NotebooksFolder);
-        SchoolMarks? school = options.SchoolFile is { } named ? ReadSchool(named) : null;
+        SchoolMarks? school = options.SchoolFile is { } named ? SchoolMarks.Read(named) : null;
         IReadOnlyList<LessonNotebook> listed = school is null ? notebooks : LessonChoice.InOrder(notebooks, school.School.Lessons);
         IReadOnlyList<LessonNotebook> wanted = options.Lessons.Count > 0 ? LessonChoice.Of(notebooks, options.Lessons) : listed;
         AeroplaneText? aeroplane = options.AeroplaneFile is { } file ? AeroplaneText.Read(file) : null;
@@ -111,17 +111,5 @@ public sealed class HandoutBuilder : IDisposable
         return new HandoutReport(
             [.. wanted.SelectMany(n => plan.Unchanged.GetValueOrDefault(n) ?? [.. made.Single(m => m.Notebook == n).Files.Keys]), PageSetBuilder.Index],
             set.Outdated, runs.CellsRun, notPrinted);
-    }
-
-    private static SchoolMarks ReadSchool(string file)
-    {
-        try
-        {
-            return SchoolMarks.Of(School.Read(file), file);
-        }
-        catch (AeroplaneFileException e)
-        {
-            throw new HandoutException(e.Message, e);
-        }
     }
 }

@@ -8,9 +8,12 @@ namespace FlapAero.Notebooks;
 /// </summary>
 internal static class NotebookStart
 {
+    /// <summary>The switch that says that all of this lies beside the page already, as where cells run in a page.</summary>
+    private const string IsBeside = "FlapAero.FiguresAreBesideThePage";
+
     private static readonly Lazy<string> Made = new(Make);
 
-    internal static string Html => Made.Value;
+    internal static string Html => AppContext.TryGetSwitch(IsBeside, out bool isBeside) && isBeside ? "" : Made.Value;
 
     private static string Make() =>
         $"<style>{FigureScript.Style}{Read("notebook.css")}</style><script>\n{FigureScript.Start}\n{Read("start.js")}</script>";

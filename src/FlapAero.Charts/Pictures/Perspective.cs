@@ -12,8 +12,12 @@ internal sealed record Perspective(double Pitch, double Focal, Point Centre)
 {
     private const double Nearest = 1;
 
+    /// <summary>How far the eye looks to the right of what lies ahead, in radians.</summary>
+    internal double Yaw { get; init; }
+
     internal Point See(Space at)
     {
+        at = Turned(at);
         double ahead = Ahead(at), up = at.Z * Math.Cos(Pitch) - at.X * Math.Sin(Pitch);
         return new Point(Centre.X + Focal * at.Y / ahead, Centre.Y - Focal * up / ahead);
     }
@@ -25,7 +29,7 @@ internal sealed record Perspective(double Pitch, double Focal, Point Centre)
         for (int i = 0; i < area.Count; i++)
         {
             (Space from, Space to) = (area[i], area[(i + 1) % area.Count]);
-            (double near, double far) = (Ahead(from) - Nearest, Ahead(to) - Nearest);
+            (double near, double far) = (Ahead(Turned(from)) - Nearest, Ahead(Turned(to)) - Nearest);
             if (near >= 0) seen.Add(See(from));
             if (near * far < 0) seen.Add(See(from.Towards(to, near / (near - far))));
         }
@@ -34,6 +38,12 @@ internal sealed record Perspective(double Pitch, double Focal, Point Centre)
 
     /// <summary>Where a line of sight so far above the level line meets the picture.</summary>
     internal double Above(double radians) => Centre.Y - Focal * Math.Tan(radians);
+
+    private Space Turned(Space at)
+    {
+        (double sin, double cos) = Math.SinCos(Yaw);
+        return new(at.X * cos + at.Y * sin, at.Y * cos - at.X * sin, at.Z);
+    }
 
     private double Ahead(Space at) => at.X * Math.Cos(Pitch) + at.Z * Math.Sin(Pitch);
 }

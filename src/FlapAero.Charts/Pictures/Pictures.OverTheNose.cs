@@ -35,14 +35,26 @@ public static partial class Pictures
             $"True perspective. Invented: eye {PilotsView.EyeAboveWheels:0} above the wheels, cowling {CowlingBelowEye:0} below its level line, runway {Length.FromMeters(2 * RunwayPaint.HalfWidth):m 0} wide. The ring marks where the path leads.",
             FindingOf(views),
             ["", .. views.Select(view => view.Name)],
+            [.. RowsOf(views)]);
+    }
+
+    private static IEnumerable<IReadOnlyList<Words>> RowsOf(IReadOnlyList<PilotsView> views)
+    {
+        IReadOnlyList<Words>[] rows =
+        [
             Row("speed, CAS", views, view => $"{view.Flight.Airspeed.Calibrated}"),
             Row("eye above the runway", views, view => $"{view.EyeHeight:ft 0}"),
             Row("wheels before the threshold", views, view => $"{view.BeforeThreshold:ft 0}"),
             Row("ring past the threshold", views, view => $"{view.RingPastThreshold:ft 0}"),
             Row("pitch attitude", views, view => $"{view.Flight.PitchAttitude:+0.0}"),
             Row("path below the level line", views, view => $"{view.PathBelowLevelLine:0.0}"),
-            Row("path above the cowling's edge", views, view => $"{CowlingBelowEye - view.PathBelowLevelLine:+0.0}"));
+            Row("path above the cowling's edge", views, view => $"{CowlingBelowEye - view.PathBelowLevelLine:+0.0}"),
+        ];
+        // In a crosswind alone, so that a lesson's table is about what the lesson is about.
+        return views.Any(IsTurned) ? rows.Append(Row("nose to the right of the centreline", views, view => $"{view.Crab:+0.0}")) : rows;
     }
+
+    private static bool IsTurned(PilotsView view) => Math.Abs(view.Crab.Degrees) >= 0.05;
 
     private static Words FindingOf(IReadOnlyList<PilotsView> views) => Each(views, view =>
     {
@@ -52,7 +64,9 @@ public static partial class Pictures
             : (Words)$"{-view.RingPastThreshold:ft 0} before the threshold, ";
         Words end = above > Angle.Zero ? (Words)$"{above:0.0} above the cowling. "
             : (Words)$"hidden, {-above:0.0} below the cowling's edge. ";
-        return (Words)$"{nose}{place}{end}";
+        Words turned = !IsTurned(view) ? (Words)$"" : view.Crab > Angle.Zero ? (Words)$"The nose points {view.Crab:0.0} to the right. "
+            : (Words)$"The nose points {-view.Crab:0.0} to the left. ";
+        return (Words)$"{nose}{place}{end}{turned}";
     });
 
     private static void DrawView(Sketch sketch, Runway runway, PilotsView view, Box box, bool isFirst)
@@ -62,13 +76,13 @@ public static partial class Pictures
         double above = Math.Tan(double.DegreesToRadians(3.5)),
             below = Math.Tan(double.DegreesToRadians(CowlingDegrees + 2.2));
         double focal = box.Height / (above + below);
-        var eye = new Perspective(pitch, focal, new Point(middle, box.Top + focal * above));
+        var eye = new Perspective(pitch, focal, new Point(middle, box.Top + focal * above)) { Yaw = view.Crab.Radians };
         double horizon = Math.Clamp(eye.Above(-pitch), box.Top, box.Bottom);
         sketch.Area(PicturePart.Sky, box.Corners());
         sketch.Area(PicturePart.Ground, (box with { Top = horizon, Height = box.Bottom - horizon }).Corners());
         DrawRunway(sketch, runway, view, eye, box);
         sketch.Line(PicturePart.Horizon, new Point(box.Left, horizon), new Point(box.Right, horizon));
-        DrawPathPoint(sketch, new Point(middle, eye.Above(-view.PathBelowLevelLine.Radians)), box);
+        DrawPathPoint(sketch, RingOf(view, eye, middle), box);
         sketch.Area(PicturePart.Cowling, Cowling(box, middle, eye.Above(-double.DegreesToRadians(CowlingDegrees))));
         double level = eye.Centre.Y;
         sketch.Line(PicturePart.Level, new Point(box.Left, level), new Point(box.Right, level));
@@ -86,7 +100,7 @@ public static partial class Pictures
     {
         double before = view.BeforeThreshold.Meters, down = -view.EyeHeight.Meters,
             length = runway.LengthAvailable.Meters;
-        double aiming = FinalPath.AimingPoint(view.Flight.Configuration.UsualPilot.ThresholdHeight, -view.Flight.PathAngle).Meters;
+        double aiming = FinalPath.AimingPoint(view.Flight.Configuration.UsualPilot.ThresholdHeight, -view.PathOverGround).Meters;
         IReadOnlyList<Point> Seen(IEnumerable<(double Along, double Across)> area) =>
             Clip.Area(
                 eye.See([.. area.Select(p => new Space(before + p.Along, p.Across, down + runway.Slope * p.Along))]),
@@ -96,6 +110,11 @@ public static partial class Pictures
         // One element for all of the paint keeps a picture that moves small.
         sketch.Areas(PicturePart.Paint, RunwayPaint.Of(runway.Name, length, aiming).Select(Seen));
     }
+
+    /// <summary>Where the path leads, as it is seen: straight below the level line, or aside where the nose is turned.</summary>
+    private static Point RingOf(PilotsView view, Perspective eye, double middle) => IsTurned(view)
+        ? eye.See(new Space((view.BeforeThreshold + view.RingPastThreshold).Meters, 0, -view.EyeHeight.Meters))
+        : new Point(middle, eye.Above(-view.PathBelowLevelLine.Radians));
 
     private static void DrawPathPoint(Sketch sketch, Point at, Box box)
     {

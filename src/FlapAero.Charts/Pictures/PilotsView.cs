@@ -5,12 +5,12 @@ namespace FlapAero.Charts;
 
 /// <summary>
 /// Where a pilot's eye is on final, and how the nose stands there: what a view over the nose is drawn from. Wings
-/// level, on the runway's centreline, in still air. Immutable.
+/// level, on the runway's centreline; in still air unless a what-if gives a wind. Immutable.
 /// </summary>
 public sealed record PilotsView
 {
-    private PilotsView(string name, SteadyFlight flight, Length beforeThreshold, Length wheelHeight) =>
-        (Name, Flight, BeforeThreshold, WheelHeight) = (name, flight, beforeThreshold, wheelHeight);
+    private PilotsView(string name, SteadyFlight flight, Angle pathOverGround, Length beforeThreshold, Length wheelHeight) =>
+        (Name, Flight, PathOverGround, BeforeThreshold, WheelHeight) = (name, flight, pathOverGround, beforeThreshold, wheelHeight);
 
     /// <summary>The eye above the wheels: invented, for the drawing.</summary>
     public static Length EyeAboveWheels { get; } = Length.FromFeet(6);
@@ -51,9 +51,34 @@ public sealed record PilotsView
         if (!(pathAngle.Degrees is >= 1 and <= 12))
             throw Require.RefusedWhole(
                 nameof(pathAngle), $"The path leads down at {QuantityText.Of(pathAngle)}; allowed are 1° to 12°.");
-        SteadyFlight flight = configuration.OnPath(airspeed, -pathAngle);
-        Length height = configuration.UsualPilot.ThresholdHeight + before * Math.Tan(pathAngle.Radians);
-        return new PilotsView(name.Trim(), flight, before, height.ToUnit(LengthUnit.Foot));
+        return On(name, configuration, configuration.OnPath(airspeed, -pathAngle), pathAngle, before);
+    }
+
+    /// <summary>The same in a steady wind: the path is the one over the ground, and the nose points into the wind across.</summary>
+    /// <param name="name">The name of the view.</param>
+    /// <param name="configuration">The aeroplane with its flaps.</param>
+    /// <param name="airspeed">The speed flown.</param>
+    /// <param name="path">The angle of the path over the ground, positive down.</param>
+    /// <param name="before">How far before the threshold.</param>
+    /// <param name="headwind">The wind along the runway; a tailwind is negative.</param>
+    /// <param name="crosswind">The wind across it, positive from the right.</param>
+    /// <returns>The view.</returns>
+    /// <exception cref="RefusedInputException">The aeroplane does not fly so, or no heading holds the centreline.</exception>
+    internal static PilotsView InWind(
+        string name, Configuration configuration, Airspeed airspeed, Angle path, Length before, Speed headwind, Speed crosswind)
+    {
+        SteadyFlight flight = configuration.OnPathOverGround(airspeed, path, headwind);
+        double level = airspeed.True.MetersPerSecond * Math.Cos(flight.PathAngle.Radians), across = crosswind.MetersPerSecond;
+        return Math.Abs(across) < level
+            ? On(name, configuration, flight, path, before) with { Crab = Angle.FromRadians(Math.Asin(across / level)).ToUnit(AngleUnit.Degree) }
+            : throw Require.RefusedWhole(
+                nameof(crosswind), $"The wind across is {QuantityText.Of(crosswind)}: no heading holds the centreline at this airspeed.");
+    }
+
+    private static PilotsView On(string name, Configuration configuration, SteadyFlight flight, Angle path, Length before)
+    {
+        Length height = configuration.UsualPilot.ThresholdHeight + before * Math.Tan(path.Radians);
+        return new PilotsView(name.Trim(), flight, -path, before, height.ToUnit(LengthUnit.Foot));
     }
 
     /// <summary>The same flight, as far from the threshold, above the path.</summary>
@@ -72,11 +97,17 @@ public sealed record PilotsView
                 $"{QuantityText.Of(above)} from a height of {QuantityText.Of(WheelHeight)} puts the wheels at {QuantityText.Of(height, "ft 0.0")}; allowed is above the ground and below 5000 ft.");
     }
 
-    /// <summary>How far below the fuselage's level line the path leads: α − i_w, whatever the path's angle.</summary>
-    internal Angle PathBelowLevelLine => (Flight.PitchAttitude - Flight.PathAngle).ToUnit(AngleUnit.Degree);
+    /// <summary>The path over the ground, positive up: in still air the one through the air.</summary>
+    internal Angle PathOverGround { get; }
+
+    /// <summary>How far the nose points to the right of the centreline.</summary>
+    internal Angle Crab { get; private init; } = Angle.Zero;
+
+    /// <summary>How far below the fuselage's level line the path leads: in still air α − i_w, whatever the path's angle.</summary>
+    internal Angle PathBelowLevelLine => (Flight.PitchAttitude - PathOverGround).ToUnit(AngleUnit.Degree);
 
     /// <summary>Where the eye's own path meets the runway's level.</summary>
-    internal Length RingPastThreshold => EyeHeight / Math.Tan(-Flight.PathAngle.Radians) - BeforeThreshold;
+    internal Length RingPastThreshold => EyeHeight / Math.Tan(-PathOverGround.Radians) - BeforeThreshold;
 
     internal SeriesStyle Style => Palette.For(Flight.Configuration);
 }

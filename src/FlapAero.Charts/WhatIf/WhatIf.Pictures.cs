@@ -46,10 +46,11 @@ internal sealed partial class WhatIf
     {
         Length above = setting.Height - LandingPilot.Usual.ThresholdHeight;
         PilotsView[] views = [.. Sides.Select(side => PilotsView
-            .OnPath(NameOf(setting, side), setting.Configuration(side), Approach(setting, side), setting.Path, SeenFrom)
+            .InWind(
+                NameOf(setting, side), setting.Configuration(side), Approach(setting, side), setting.Path, SeenFrom, setting.Headwind, setting.Crosswind)
             .AbovePath(NameOf(setting, side), above))];
         return Pictures.ViewOverTheNose("Over the nose", setting.Runway, views)
-            .LookFor($"Both from {SeenFrom:ft 0} before the threshold, on the path, in still air.").In(setting.Units);
+            .LookFor($"Both from {SeenFrom:ft 0} before the threshold, on the path, in the mean wind of the setting.").In(setting.Units);
     }
 
     private static Picture FromTheSide(WhatIfSetting setting) => Pictures.SideView(
@@ -87,7 +88,8 @@ internal sealed partial class WhatIf
 
     private static Picture FromAbove(WhatIfSetting setting) => Pictures.CircuitFromAbove(
         "The circuit from above", setting.Runway,
-        [.. Sides.Select(side => (NameOf(setting, side), CircuitOf(setting, side)))]).In(setting.Units);
+        [.. Sides.Select(side => (NameOf(setting, side), CircuitOf(setting, side)))])
+        .LookFor($"Each circuit has the flaps of its landing from where the power is reduced.").In(setting.Units);
 
     /// <summary>As a briefing's, with the side's flap setting from where power is reduced.</summary>
     private static Circuit CircuitOf(WhatIfSetting setting, int side)

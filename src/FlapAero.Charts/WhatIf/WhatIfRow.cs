@@ -14,7 +14,7 @@ internal sealed record WhatIfRow(string Key, string Label, string Unit, int Digi
     public static IReadOnlyList<WhatIfRow> All { get; } =
     [
         new("stall", "Stalling speed, calibrated", "kt", 1, Speeds),
-        new("reference", "Reference speed, 1.3 times that, calibrated", "kt", 1, Speeds),
+        new("reference", "Reference speed, calibrated", "kt", 1, Speeds),
         new("stallIndicated", "Stalling speed, indicated", "kt", 1, Speeds),
         new("approach", "Approach speed with gust and addition, calibrated", "kt", 1, Speeds),
         new("approachIndicated", "Approach speed, indicated", "kt", 1, Speeds),
@@ -40,7 +40,7 @@ internal sealed record WhatIfRow(string Key, string Label, string Unit, int Digi
     {
         var numbers = new Dictionary<string, double>();
         Air air = landing.Air;
-        Airspeed stall = configuration.StallSpeed(air), reference = configuration.ReferenceSpeed(air);
+        Airspeed stall = configuration.StallSpeed(air), reference = configuration.ReferenceSpeed(air, setting.Multiple(configuration.Flaps));
         Airspeed approach = Airspeed.FromTrue(landing.Technique.ThresholdSpeed, air);
         numbers["stall"] = stall.Calibrated.Knots;
         numbers["reference"] = reference.Calibrated.Knots;

@@ -102,6 +102,13 @@ internal sealed class WhatIfSetting
     /// <summary>The wind along the runway.</summary>
     public Speed Headwind => Speed.FromKnots(this["along"]);
 
+    /// <summary>The wind across it, positive from the right.</summary>
+    public Speed Crosswind => Speed.FromKnots(this["across"]);
+
+    /// <summary>The reference speed over the stalling speed with a flap setting.</summary>
+    public double Multiple(FlapSetting flaps) =>
+        this[flaps == Aeroplane.FlapsUp ? "multipleUp" : flaps == Aeroplane.FullFlaps ? "multipleFull" : "multiplePart"];
+
     /// <summary>The path.</summary>
     public Angle Path => Angle.FromDegrees(this["path"]);
 
@@ -121,12 +128,14 @@ internal sealed class WhatIfSetting
         Slope = this["slope"] / 100,
     };
 
+    private BriefingRules Rules => BriefingRules.Usual with { GustShare = this["gustShare"] / 100, MostForGusts = Speed.FromKnots(this["gustMost"]) };
+
     /// <summary>The pilot.</summary>
     public LandingPilot Pilot => LandingPilot.Usual with
     {
         ThresholdHeight = Height,
         PathAngle = Path,
-        SpeedAdditive = Gust.Additive(Speed.FromKnots(this["gust"])) + Speed.FromKnots(this["speed"]),
+        SpeedAdditive = Rules.Additive(Speed.FromKnots(this["gust"])) + Speed.FromKnots(this["speed"]),
         FlareTimeConstant = Duration.FromSeconds(this["round"]),
         PowerCutHeight = CutsWithRoundOut ? null : Length.FromFeet(this["cut"]),
         BrakingShare = this["braking"] / 100,
@@ -137,7 +146,8 @@ internal sealed class WhatIfSetting
         Aeroplane.Configure(Aeroplane.FlapSettings[Flaps[side]], Mass.FromKilograms(this["mass"]));
 
     /// <summary>The landing of one side.</summary>
-    public LandingSetup Landing(int side) => LandingSetup.For(Configuration(side), Runway, Pilot, Air, Headwind);
+    public LandingSetup Landing(int side) => LandingSetup.For(
+        Configuration(side), Runway, Pilot with { SpeedMultiple = Multiple(Aeroplane.FlapSettings[Flaps[side]]) }, Air, Headwind);
 }
 
 /// <summary>What is wrong with a setting, and where.</summary>

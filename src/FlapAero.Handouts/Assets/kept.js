@@ -42,6 +42,22 @@
     }
   };
 
+  // The same page in two tabs: what this one did not touch stays as the other left it.
+  const touched = new Set();
+  const both = () => {
+    const values = { ...read() }, here = typed();
+    for (const key of touched) {
+      delete values[key];
+      if (Object.hasOwn(here, key)) values[key] = here[key];
+    }
+    return values;
+  };
+  const touch = (event) => {
+    const field = event.target;
+    if (field.type !== "radio") return void touched.add(keyOf(field));
+    for (const one of fields()) if (one.type === "radio" && one.name === field.name) touched.add(keyOf(one));
+  };
+
   let forgotten = null;
   const tell = (words, press) => {
     said.textContent = words;
@@ -50,7 +66,7 @@
   };
   const keep = () => {
     forgotten = null;
-    if (!write(typed())) return tell("This browser keeps nothing for this page: what you type is gone when you close it.", "");
+    if (!write(both())) return tell("This browser keeps nothing for this page: what you type is gone when you close it.", "");
     tell("What you type is kept in this browser on this device, for this page alone, and is sent nowhere.", Object.keys(typed()).length ? "Forget what I typed" : "");
   };
   button.addEventListener("click", () => {
@@ -62,12 +78,16 @@
     const values = typed();
     give({});
     write({});
+    touched.clear();
     forgotten = values;
     tell("It is forgotten.", "Bring it back");
   });
 
   give(read());
   keep();
-  main.addEventListener("input", keep);
+  main.addEventListener("input", (event) => {
+    touch(event);
+    keep();
+  });
   box.hidden = false;
 })();

@@ -5,7 +5,7 @@ using System.Text.Json.Nodes;
 
 namespace FlapAero.Handouts.InPage;
 
-/// <summary>The published engine as scripts that a page on a disk can load: each file packed, as text.</summary>
+/// <summary>The published engine as scripts that a page on a disk can load: each file packed, as <see cref="DenseText"/>.</summary>
 internal static class EnginePack
 {
     private const string ConfigStart = "/*json-start*/";
@@ -64,7 +64,8 @@ internal static class EnginePack
                 // Nothing is fetched, so nothing is compared with what was fetched.
                 file.Remove("hash");
                 file.Remove("cache");
-                files[name] = File.ReadAllBytes(Path.Combine(folder, name));
+                byte[] whole = File.ReadAllBytes(Path.Combine(folder, name));
+                files[name] = name.EndsWith(".dll", StringComparison.Ordinal) ? SlimAssembly.Of(whole) : whole;
                 names[assembly] = name;
             }
         files["dotnet.js"] = Encoding.UTF8.GetBytes(script[..from] + config.ToJsonString() + script[to..]);
@@ -85,13 +86,13 @@ internal static class EnginePack
             .Append("var flapaeroEngine = window.flapaeroEngine || { packed: {}, referred: [] };\n").Append(also);
         foreach ((string name, byte[] bytes) in files)
             script.Append("flapaeroEngine.packed[").Append(JsonSerializer.Serialize(name)).Append("] = \"").Append(Packed(bytes)).Append("\";\n");
-        return Encoding.UTF8.GetBytes(script.ToString());
+        return [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes(script.ToString())];
     }
 
     private static string Packed(byte[] bytes)
     {
         using var packed = new MemoryStream();
         using (var gzip = new GZipStream(packed, CompressionLevel.SmallestSize, leaveOpen: true)) gzip.Write(bytes);
-        return Convert.ToBase64String(packed.GetBuffer(), 0, (int)packed.Length);
+        return DenseText.Of(packed.GetBuffer().AsSpan(0, (int)packed.Length));
     }
 }

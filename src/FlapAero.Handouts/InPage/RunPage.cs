@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using FlapAero.Charts;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 using FlapAero.Notebooks;
 
 namespace FlapAero.Handouts.InPage;
@@ -62,7 +63,7 @@ internal static class RunPage
             """;
 
     /// <summary>The page of a student's notebook.</summary>
-    public static string Of(string stem, string notebook, Paper paper)
+    public static string Of(string stem, string notebook, Paper paper, SchoolMarks? school = null)
     {
         JsonObject root = JsonNode.Parse(notebook)!.AsObject();
         JsonObject about = root["metadata"]!["flapaero"]!.AsObject();
@@ -82,6 +83,7 @@ internal static class RunPage
             KeptAs = "run " + stem,
             Beside = ["figures.js", "temml.js", "engine.js", "names.js", "run.js"],
             Paper = paper,
+            School = school,
         });
     }
 

@@ -5,6 +5,7 @@ using System.Text.Json;
 using FlapAero.Charts;
 using FlapAero.Handouts.Pages;
 using FlapAero.Handouts.Printing;
+using FlapAero.Handouts.Schools;
 
 namespace FlapAero.Handouts.InPage;
 
@@ -65,17 +66,25 @@ internal static class WhatIfPage
     public static string WayThere(string words) => $"<p class=\"what-if\"><a href=\"{EngineFolder.Name}/{FileName}\">What if?</a> {words}</p>\n";
 
     /// <summary>The page.</summary>
-    public static string Of(Paper paper) => PageShell.ToHtml(new PageFrame(
-        "What if? Two landings side by side", "what-if", "Skip to both landings", Header, "",
-        $"<style>\n{Assets.WhatIfStyle.Trim()}\n</style>\n{Landing}{Setting()}{More}<script type=\"application/json\" id=\"what-if\">{HtmlText.InScript(Data())}</script>\n")
+    /// <param name="paper">The paper that it asks for.</param>
+    /// <param name="school">Where its controls begin, and its marks; none where it is nobody's.</param>
+    public static string Of(Paper paper, SchoolMarks? school = null)
     {
-        Beside = ["engine.js", "what-if.js"],
-        Paper = paper,
-    });
+        var start = WhatIfStart.Of(school);
+        string main = $"<style>\n{Assets.WhatIfStyle.Trim()}\n</style>\n{Landing}{Setting(start)}{More}"
+            + $"<script type=\"application/json\" id=\"what-if\">{HtmlText.InScript(Data(start))}</script>\n";
+        return PageShell.ToHtml(new PageFrame("What if? Two landings side by side", "what-if", "Skip to both landings", Header, "", main)
+        {
+            Beside = ["engine.js", "what-if.js"],
+            Paper = paper,
+            School = school,
+        });
+    }
 
-    private static string Setting() => $"""
+    private static string Setting(WhatIfStart start) => $"""
         <section class="setting" aria-labelledby="the-setting">
         <h2 id="the-setting">The setting</h2>
+        {(start.Words.Length == 0 ? "" : $"<p class=\"begins\">{HtmlText.Escape(start.Words)}</p>")}
         <p class="press"><button type="button" data-do="base">Keep this as the base case</button> <button type="button" data-do="drop" hidden>Drop the base case</button>
         <button type="button" data-do="usual">As at first</button></p>
         <p class="press"><label>Units <select id="units"><option value="aviation">kt, ft</option><option value="si">m/s, m</option></select></label>
@@ -83,21 +92,23 @@ internal static class WhatIfPage
         <fieldset><legend>Aeroplane</legend>
         {Choice("aeroplane", "Aeroplane", DemoAeroplanes.All.Select(a => (a.Name, a.Name)))}
         <div class="field one"><label for="file">Or its file; it can be dropped here</label><input type="file" id="file" accept=".json,application/json"></div>
-        {Choice("first", "First: flaps", [])}{Choice("second", "Second: flaps", [])}{Fields("mass")}</fieldset>
+        {Choice("first", "First: flaps", [])}{Choice("second", "Second: flaps", [])}{Fields(start, "mass")}</fieldset>
         <fieldset><legend>Day</legend>
-        {Fields("altitude", "temperature", "along", "across", "gust")}</fieldset>
+        {Fields(start, "altitude", "temperature", "along", "across", "gust")}</fieldset>
         <fieldset><legend>Approach</legend>
-        {Fields("speed", "path", "height")}
+        {Fields(start, "speed", "path", "height")}
         {Field("aim", "Aiming point past the threshold", "m", 60, 900, 1, 249, "With the path it sets the height over the threshold.")}
-        {Fields("round")}<div class="field one"><label><input type="checkbox" id="cutsWithRoundOut" checked> The throttle closes with the round-out</label></div>{Fields("cut")}</fieldset>
+        {Fields(start, "round")}<div class="field one"><label><input type="checkbox" id="cutsWithRoundOut" checked> The throttle closes with the round-out</label></div>{Fields(start, "cut")}</fieldset>
         <fieldset><legend>Runway</legend>
-        {Choice("surface", "Surface", RunwaySurface.All.Select(s => (KeyOf(s), s.Name)))}{Fields("slope", "braking", "length", "displaced")}</fieldset>
+        {Choice("surface", "Surface", RunwaySurface.All.Select(s => (WhatIfStart.KeyOf(s), s.Name)))}{Fields(start, "slope", "braking", "length", "displaced")}</fieldset>
+        <fieldset><legend>Rules</legend>
+        {Fields(start, "multipleUp", "multiplePart", "multipleFull", "gustShare", "gustMost", "margin")}</fieldset>
         </section>
 
         """;
 
-    private static string Fields(params IEnumerable<string> keys) => string.Concat(keys.Select(key => WhatIfField.Of(key))
-        .Select(f => Field(f.Key, f.Label, f.Unit, f.Least, f.Most, f.Step, f.Usual, f.Help)));
+    private static string Fields(WhatIfStart start, params IEnumerable<string> keys) => string.Concat(keys.Select(key => WhatIfField.Of(key))
+        .Select(f => Field(f.Key, f.Label, f.Unit, f.Least, f.Most, f.Step, start[f], f.Help)));
 
     private static string Field(string key, string label, string unit, double least, double most, double step, double usual, string help) =>
         string.Create(CultureInfo.InvariantCulture, $"""
@@ -112,15 +123,15 @@ internal static class WhatIfPage
         $"<div class=\"field one\"><label for=\"{key}\">{label}</label><select id=\"{key}\">"
         + string.Concat(options.Select(o => $"<option value=\"{HtmlText.Escape(o.Value)}\">{HtmlText.Escape(o.Words)}</option>")) + "</select></div>\n";
 
-    private static string KeyOf(RunwaySurface surface) => RunwaySurface.ByName.First(named => named.Value == surface).Key;
-
     /// <summary>What the page's script needs to know before the model answers.</summary>
-    private static string Data()
+    private static string Data(WhatIfStart start)
     {
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, Plain))
         {
             json.WriteStartObject();
+            json.WriteString("surface", start.Surface);
+            json.WriteString("units", start.IsSi ? "si" : "aviation");
             Write(json, "fields", WhatIfField.All, f =>
             {
                 json.WriteString("key", f.Key);
@@ -129,7 +140,7 @@ internal static class WhatIfPage
                 json.WriteNumber("least", f.Least);
                 json.WriteNumber("most", f.Most);
                 json.WriteNumber("step", f.Step);
-                json.WriteNumber("usual", f.Usual);
+                json.WriteNumber("usual", start[f]);
             });
             Write(json, "rows", WhatIfRow.All, r =>
             {

@@ -47,6 +47,9 @@ internal static class Assets
     /// <summary>The page in which a lesson's cells run.</summary>
     public static string EngineRun => Read(typeof(Assets).Assembly, "assets/engine/run.js");
 
+    /// <summary>Keeps the folder of the engine on a web space, for pages without a network.</summary>
+    public static string EngineKeep => Read(typeof(Assets).Assembly, "assets/engine/keep.js");
+
     /// <summary>The what-if page.</summary>
     public static string WhatIf => Read(typeof(Assets).Assembly, "assets/engine/what-if.js");
 

@@ -16,8 +16,8 @@ internal static class PageShell
     /// <summary>Said to the browser as well: a page has all it needs and may ask nobody for anything.</summary>
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'";
 
-    /// <summary>Of a page whose cells run in it: what lies beside it, and a worker. It may still ask nobody: no kind of request is allowed.</summary>
-    private const string RunningPolicy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline' 'self' file: blob: 'wasm-unsafe-eval'; worker-src blob:; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'";
+    /// <summary>Of a page whose cells run in it: what lies beside it, a worker, and what keeps the folder. It may still ask nobody: no kind of request is allowed.</summary>
+    private const string RunningPolicy = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline' 'self' file: blob: 'wasm-unsafe-eval'; worker-src blob: 'self'; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'";
 
     private static readonly Lazy<string> Figures = new(() => FigureScript.Start.Trim());
     private static readonly Lazy<string> Answers = Script(() => Assets.Answers);

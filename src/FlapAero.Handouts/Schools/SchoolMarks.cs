@@ -20,6 +20,20 @@ internal sealed class SchoolMarks
     public static SchoolMarks Of(School school, string file) => new(
         school, school.Logo is { } logo ? SchoolLogo.Read(Path.GetDirectoryName(Path.GetFullPath(file))!, logo) : null);
 
+    /// <summary>The marks of the school in a file.</summary>
+    /// <exception cref="HandoutException">The file or the logo is refused.</exception>
+    public static SchoolMarks Read(string file)
+    {
+        try
+        {
+            return Of(School.Read(file), file);
+        }
+        catch (AeroplaneFileException e)
+        {
+            throw new HandoutException(e.Message, e);
+        }
+    }
+
     /// <summary>Name and logo, for the head of a page.</summary>
     public string HeadHtml()
     {

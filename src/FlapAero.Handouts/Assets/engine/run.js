@@ -22,6 +22,17 @@
     }
   };
 
+  // Nothing that a cell shows runs, asks or leads away by itself; what a figure is drawn from is data. It is looked at in a document
+  // of its own, in which nothing is loaded yet.
+  const cleaned = (html) => {
+    const { body } = new DOMParser().parseFromString(html, "text/html");
+    for (const extra of body.querySelectorAll("style, script:not(.plot-data), iframe, frame, object, embed, meta, link, base, template, animate, set")) extra.remove();
+    for (const one of body.querySelectorAll("*"))
+      for (const { name, value } of [...one.attributes])
+        if (/^on/i.test(name) || /^[\s\0-\x20]*(javascript|vbscript):/i.test(value.replace(/[\t\n\r]/g, ""))) one.removeAttribute(name);
+    return body.childNodes;
+  };
+
   const show = (cell, reply) => {
     const output = cell.querySelector(".output");
     output.replaceChildren();
@@ -37,15 +48,21 @@
         continue;
       }
       const part = document.createElement("div");
-      // Scripts put in like this do not run; what a figure is drawn from is data.
-      part.innerHTML = one.text;
-      for (const extra of part.querySelectorAll("style, script:not(.plot-data)")) extra.remove();
+      part.append(...cleaned(one.text));
       setMaths(part);
       output.append(part);
     }
     if (reply.failure) add("p", reply.failure, "failure");
     cell.dataset.ran = reply.failure ? "failed" : "done";
     (window.flapaeroFigures ??= []).push("here");
+  };
+
+  // On a web space the folder is kept once it was of use, for pages without a network; a reader who saves data fetches nothing more.
+  let isKept = false;
+  const keepFolder = () => {
+    if (isKept || !/^https?:$/.test(location.protocol) || navigator.connection?.saveData) return;
+    isKept = true;
+    navigator.serviceWorker?.register("keep.js").catch(() => {});
   };
 
   let last = Promise.resolve();
@@ -61,6 +78,7 @@
       const began = performance.now();
       show(cell, await engine.ask("Run", cell.querySelector("textarea").value));
       cell.dataset.took = Math.round(performance.now() - began);
+      keepFolder();
       tell(cell.dataset.ran === "done" ? "Done." : "The cell failed; it says why.");
     } catch (e) {
       show(cell, { outputs: [], failure: e.message });

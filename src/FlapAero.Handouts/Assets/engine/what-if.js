@@ -9,7 +9,7 @@
   const aeroplanes = new Map(about.aeroplanes.map((one) => [one.name, one]));
   const usual = Object.fromEntries(about.fields.map((field) => [field.key, field.usual]));
   usual.mass = about.aeroplanes[0].most;
-  const choices = { aeroplane: about.aeroplanes[0].name, surface: "paved", cutsWithRoundOut: true, units: "aviation" };
+  const choices = { aeroplane: about.aeroplanes[0].name, surface: about.surface, cutsWithRoundOut: true, units: about.units };
   const first = () => ({ ...choices, first: 0, second: about.aeroplanes[0].flaps.length - 1, ...usual });
 
   let setting = first();
@@ -30,7 +30,7 @@
   const digitsOf = (unit, digits) => unit === "ft/min" && setting.units === "si" ? 1 : digits;
   const say = (value, unit, digits = 0) => joined(plain(value * factor(unit), digitsOf(unit, digits)), unitOf(unit));
   const inField = (value, unit) => String(Math.round(value * factor(unit) * 100) / 100);
-  const decimals = (step) => step < 0.5 ? 1 : 0;
+  const decimals = (step) => step < 0.05 ? 2 : step < 0.5 ? 1 : 0;
   const sayField = (field, value) => say(value, field.unit, setting.units === "si" && field.unit === "kt" ? 1 : decimals(field.step));
 
   const taken = new Map();
@@ -116,6 +116,13 @@
     clearTimeout(rests);
     rests = setTimeout(rest, 200);
   };
+  // On a web space the folder is kept, for pages without a network; a reader who saves data fetches nothing more.
+  let isKept = false;
+  const keepFolder = () => {
+    if (isKept || !/^https?:$/.test(location.protocol) || navigator.connection?.saveData) return;
+    isKept = true;
+    navigator.serviceWorker?.register("keep.js").catch(() => {});
+  };
   // What takes longer comes once nothing moves.
   const rest = async () => {
     keepAddress();
@@ -133,6 +140,7 @@
         else if (answer.why) place.replaceChildren(element("p", answer.why));
       }
       document.documentElement.dataset.whatIf = "rested";
+      keepFolder();
     } catch (e) {
       end(e.message);
       tell(`The model failed: ${e.message} The next change starts it anew.`);
@@ -256,12 +264,14 @@
     const { touchdown, stop, approach, approachIndicated } = side.numbers;
     const past = touchdown - answer.third, left = answer.available - stop;
     const plane = aeroplanes.get(of.aeroplane);
+    const needed = of.margin * stop;
     const across = Math.abs(of.across) + (of.across ? of.gust : 0);
     const wind = !of.across ? "" : !plane?.crosswind ? " The file gives no crosswind to hold the wind against."
       : across > plane.crosswind ? ` The crosswind, ${say(across, "kt")} in the gusts, is above the manual's ${say(plane.crosswind, "kt")}.` : ` The crosswind is within the manual's ${say(plane.crosswind, "kt")}.`;
     item.append(`${say(approach, "kt", 0)} calibrated on final${approachIndicated ? ` (${say(approachIndicated, "kt", 0)} on the needle)` : ""}. `
       + `The wheels touch ${say(Math.abs(past), "m")} ${past > 0 ? "past the first third: a go-around" : "before the end of the first third"}. `
-      + (left >= 0 ? `The aeroplane stops ${say(left, "m")} before the end.` : `The aeroplane runs ${say(-left, "m")} past the end of the runway.`) + wind);
+      + (left >= 0 ? `The aeroplane stops ${say(left, "m")} before the end.` : `The aeroplane runs ${say(-left, "m")} past the end of the runway.`)
+      + ` With the margin of ${plain(of.margin, 2)} it needs ${say(needed, "m")}: ${needed <= answer.available ? "the runway has them" : "more than the runway has"}.` + wind);
     return item;
   };
   const showVerdicts = () => find(".verdicts").replaceChildren(
