@@ -34,8 +34,15 @@ internal sealed class CellSession
         CSharpCompilation cell = _chain.Read(code);
         using var bytes = new MemoryStream();
         var emitted = cell.Emit(bytes);
+        Diagnostic[] faults = [.. emitted.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error)];
+        if (faults.Length > 0)
+            return new CellReply([], ErrorWords.OfCompiler(faults, code));
+        // Of usings and comments alone the compiler makes nothing that could run.
         if (!emitted.Success)
-            return new CellReply([], ErrorWords.OfCompiler(emitted.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error), code));
+        {
+            _chain.Keep(cell);
+            return new CellReply([], "");
+        }
         Assembly assembly = Assembly.Load(bytes.ToArray());
         _cells[cell.AssemblyName!] = assembly;
         _chain.Keep(cell);

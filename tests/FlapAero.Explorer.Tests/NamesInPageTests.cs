@@ -1,6 +1,5 @@
 using System.Text.Json;
 using FlapAero.Handouts.Tests;
-using PuppeteerSharp.Input;
 
 namespace FlapAero.Explorer.Tests;
 
@@ -40,7 +39,7 @@ public sealed class NamesInPageTests(MadeEngine made, Browser browser)
     public async Task Names_OfTheLibrary_SayWhatItsDocCommentSays()
     {
         await using Tab tab = await browser.OpenAsync(Address, 1280);
-        await tab.RunInFirstCellAsync("using FlapAero;");
+        Assert.Equal("", await tab.RunInFirstCellAsync("// Names alone.\nusing FlapAero;"));
         await WriteAsync(tab, "Landing.Fly()");
         await tab.AskAsync<JsonElement?>($"({Field}.setSelectionRange(8, 8), null)");
 
@@ -81,7 +80,7 @@ public sealed class NamesInPageTests(MadeEngine made, Browser browser)
         await tab.UntilAsync(State + ".startsWith('Stopped.')");
 
         Assert.Equal("42", (await tab.RunInFirstCellAsync("6 * 7")).Trim());
-        Assert.Equal(1, tab.Page.Workers.Length);
+        Assert.Single(tab.Page.Workers);
         Assert.Empty(tab.Complaints);
     }
 

@@ -15,9 +15,9 @@ internal static class RunPage
     private const string HintStart = "<details><summary>", HintNamed = "</summary>", HintEnd = "</details>";
 
     private const string Bar = """
-        <div class="facts"><p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
+        <section class="facts" aria-label="How the cells run"><p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
         and ask no network. Shift and Enter run the cell that you write in; Ctrl and the space bar tell which names can stand where you write, and
-        what they mean.</p></div>
+        what they mean.</p></section>
         <section class="facts engine" aria-label="Running the cells">
         <p class="press"><button type="button" data-do="all">Run all</button> <button type="button" data-do="stop" disabled>Stop</button>
         <button type="button" data-do="again">Start again</button> <button type="button" data-do="save">Save as a notebook</button>
