@@ -32,12 +32,7 @@ internal static class PageTimes
             await error.WriteLineAsync($"There is no page {file}.");
             return 2;
         }
-        await using IBrowser browser = await Puppeteer.LaunchAsync(new LaunchOptions
-        {
-            ExecutablePath = Environment.GetEnvironmentVariable("CHROME") is { Length: > 0 } named ? named : OnPath("chromium", "google-chrome", "chrome"),
-            Headless = true,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--no-first-run"],
-        });
+        await using IBrowser browser = await LaunchAsync();
         await using IPage page = await browser.NewPageAsync();
         await page.SetViewportAsync(new ViewPortOptions { Width = 1280, Height = Screen });
         await page.EmulateCPUThrottlingAsync((decimal)slower);
@@ -52,6 +47,16 @@ internal static class PageTimes
         await PrintAsync(page, string.Create(CultureInfo.InvariantCulture, $"{moved} controls moved"), output);
         return 0;
     }
+
+    /// <summary>An installed browser.</summary>
+    internal static Task<IBrowser> LaunchAsync() => Puppeteer.LaunchAsync(new LaunchOptions
+    {
+        ExecutablePath = Environment.GetEnvironmentVariable("CHROME") is { Length: > 0 } named ? named : OnPath("chromium", "google-chrome", "chrome"),
+        Headless = true,
+        // A cell takes as long as it takes.
+        ProtocolTimeout = 0,
+        Args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--no-first-run"],
+    });
 
     /// <summary>With what stands after each prediction opened, screen by screen.</summary>
     private static async Task ReadAsync(IPage page)

@@ -17,6 +17,13 @@ if (args is ["page", ..])
     Console.Error.WriteLine("Give a handout and, if wished, how many times slower the reader's machine is: page FILE.html [4]");
     return 2;
 }
+if (args is ["engine", string engine])
+    return await EngineTimes.PrintAsync(engine, Console.Out, Console.Error);
+if (args is ["engine", ..])
+{
+    Console.Error.WriteLine("Give the folder that handouts --engine made beside the pages: engine FOLDER");
+    return 2;
+}
 
 BenchmarkSwitcher.FromAssembly(typeof(LandingBenchmarks).Assembly).Run(args);
 return 0;

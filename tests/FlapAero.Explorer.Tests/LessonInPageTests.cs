@@ -10,10 +10,12 @@ using FlapAero.Handouts.Tests;
 namespace FlapAero.Explorer.Tests;
 
 /// <summary>The lessons run in a page from a disk, without a network and with nothing installed.</summary>
-public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
+public sealed partial class LessonInPageTests(MadeEngine made, Browser browser, Firefox firefox)
 {
     /// <summary>All cells have run, or one failed.</summary>
     internal const string HasEnded = "[...document.querySelectorAll('.run-code')].every(c => c.dataset.ran) || document.querySelector('.run-code[data-ran=failed]') !== null";
+
+    private const string Outputs = "JSON.stringify(Object.fromEntries([...document.querySelectorAll('.run-code')].map(c => [c.dataset.cell, c.querySelector('.output').innerHTML])))";
 
     public static TheoryData<string> Lessons => MadeEngine.Lessons;
 
@@ -28,8 +30,27 @@ public sealed partial class LessonInPageTests(MadeEngine made, Browser browser)
         Assert.Empty(await tab.AskAsync<string[]>("[...document.querySelectorAll('.run-code[data-ran=failed]')].map(c => c.dataset.cell + ': ' + c.querySelector('.output').textContent)"));
         Assert.Empty(tab.Complaints);
         Assert.All(tab.Requests, request => Assert.Matches("^(file|blob|data):", request));
-        Dictionary<string, string> inPage = JsonSerializer.Deserialize<Dictionary<string, string>>(await tab.AskAsync<string>(
-            "JSON.stringify(Object.fromEntries([...document.querySelectorAll('.run-code')].map(c => [c.dataset.cell, c.querySelector('.output').innerHTML])))"))!;
+        Dictionary<string, string> inPage = JsonSerializer.Deserialize<Dictionary<string, string>>(await tab.AskAsync<string>(Outputs))!;
+        await SaysTheSameAsync(lesson, inPage);
+    }
+
+    [Fact]
+    public async Task RunAll_InFirefox_SaysWhatTheKernelInProcessSays()
+    {
+        const string Lesson = "01-lift-and-where-it-ends";
+        await using FirefoxTab tab = await firefox.OpenAsync(made.Page(Lesson), 1280);
+
+        await tab.DoAsync("document.querySelector('[data-do=all]').click()");
+        for (int i = 0; i < 3000 && !await tab.AskAsync<bool>(HasEnded); i++)
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+
+        Assert.Empty(tab.Complaints);
+        Assert.All(tab.Requests, request => Assert.Matches("^(file|blob|data):", request));
+        await SaysTheSameAsync(Lesson, JsonSerializer.Deserialize<Dictionary<string, string>>(await tab.AskAsync<string>(Outputs))!);
+    }
+
+    private async Task SaysTheSameAsync(string lesson, Dictionary<string, string> inPage)
+    {
         Dictionary<string, string> inProcess = await InProcessAsync(lesson);
         Assert.Equal(inProcess.Keys, inPage.Keys);
         Assert.All(inProcess, cell => Assert.Equal((cell.Key, Words(cell.Value)), (cell.Key, Words(inPage[cell.Key]))));

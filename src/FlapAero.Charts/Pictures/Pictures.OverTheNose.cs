@@ -76,14 +76,15 @@ public static partial class Pictures
         double above = Math.Tan(double.DegreesToRadians(3.5)),
             below = Math.Tan(double.DegreesToRadians(CowlingDegrees + 2.2));
         double focal = box.Height / (above + below);
-        var eye = new Perspective(pitch, focal, new Point(middle, box.Top + focal * above)) { Yaw = view.Crab.Radians };
+        double nose = middle + Aside(view, focal, box);
+        var eye = new Perspective(pitch, focal, new Point(nose, box.Top + focal * above)) { Yaw = view.Crab.Radians };
         double horizon = Math.Clamp(eye.Above(-pitch), box.Top, box.Bottom);
         sketch.Area(PicturePart.Sky, box.Corners());
         sketch.Area(PicturePart.Ground, (box with { Top = horizon, Height = box.Bottom - horizon }).Corners());
         DrawRunway(sketch, runway, view, eye, box);
         sketch.Line(PicturePart.Horizon, new Point(box.Left, horizon), new Point(box.Right, horizon));
         DrawPathPoint(sketch, RingOf(view, eye, middle), box);
-        sketch.Area(PicturePart.Cowling, Cowling(box, middle, eye.Above(-double.DegreesToRadians(CowlingDegrees))));
+        sketch.Area(PicturePart.Cowling, Cowling(box, nose, IsTurned(view) ? 3 : 1, eye.Above(-double.DegreesToRadians(CowlingDegrees))));
         double level = eye.Centre.Y;
         sketch.Line(PicturePart.Level, new Point(box.Left, level), new Point(box.Right, level));
         sketch.Area(PicturePart.Frame.Named("frame"), box.Corners(), view.Style, isLine: true);
@@ -123,10 +124,18 @@ public static partial class Pictures
         sketch.Line(PicturePart.PathPoint, [.. Clip.Area([.. ring], box)]);
     }
 
-    private static IReadOnlyList<Point> Cowling(Box box, double middle, double top)
+    /// <summary>A pilot whose nose is turned looks between it and the runway, and never loses the runway.</summary>
+    private static double Aside(PilotsView view, double focal, Box box)
     {
-        var edge = Enumerable.Range(-12, 25).Select(i => new Point(
-            middle + i * box.Width / 24, top + 16 * Math.Pow(i / 12.0, 2) + 6 * Math.Pow(i / 12.0, 4)));
+        if (!IsTurned(view)) return 0;
+        double turned = focal * Math.Tan(view.Crab.Radians);
+        return turned - Math.Sign(turned) * Math.Min(Math.Abs(turned) / 2, 0.3 * box.Width);
+    }
+
+    private static IReadOnlyList<Point> Cowling(Box box, double nose, int times, double top)
+    {
+        var edge = Enumerable.Range(-12 * times, 24 * times + 1).Select(i => new Point(
+            nose + i * box.Width / 24, top + 16 * Math.Pow(i / 12.0, 2) + 6 * Math.Pow(i / 12.0, 4)));
         return Clip.Area([.. edge, new Point(box.Right, box.Bottom), new Point(box.Left, box.Bottom)], box);
     }
 

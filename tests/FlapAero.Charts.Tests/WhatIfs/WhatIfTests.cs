@@ -121,6 +121,7 @@ public sealed class WhatIfTests
         Assert.Contains($"nose {(double)numbers["pitch"]!:+0.0;\u22120.0}°", windy, StringComparison.Ordinal);
         Assert.Contains($"The nose points {crab:0.0}° to the right.", windy, StringComparison.Ordinal);
         Assert.Contains($"The nose points {crab:0.0}° to the left.", mirrored, StringComparison.Ordinal);
+        Assert.Equal(2, Nose(new() { ["across"] = 30 }).Split("data-part=\"runway\"").Length - 1);
         Assert.DoesNotContain("The nose points", still, StringComparison.Ordinal);
         Assert.DoesNotContain("still air", windy, StringComparison.Ordinal);
     }
