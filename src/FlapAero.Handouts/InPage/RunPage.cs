@@ -30,18 +30,18 @@ internal static class RunPage
 
     private const string Style = """
         <style>
-        .run-code textarea { width: 100%; box-sizing: border-box; font-family: ui-monospace, monospace; font-size: .9rem; line-height: 1.45; white-space: pre; overflow-x: auto; }
-        .run-code { margin: 1rem 0; border-left: 3px solid #0072B2; padding-left: .75rem; }
-        .run-code .failure { white-space: pre-wrap; border-left: 3px solid #D55E00; padding-left: .75rem; }
+        .run-code textarea { width: 100%; box-sizing: border-box; font-family: ui-monospace, monospace; font-size: .9rem; line-height: 1.45; white-space: pre; overflow-x: auto; color: inherit; background: var(--paper); border: 1px solid var(--line); }
+        .run-code { margin: 1rem 0; border-left: 3px solid var(--blue); padding-left: .75rem; }
+        .run-code .failure { white-space: pre-wrap; border-left: 3px solid var(--vermillion); padding-left: .75rem; }
         .run-code pre { white-space: pre-wrap; }
-        .names { display: grid; grid-template-columns: minmax(12rem, 1fr) 2fr; gap: .75rem; border: 1px solid #767676; padding: .5rem; }
+        .names { display: grid; grid-template-columns: minmax(12rem, 1fr) 2fr; gap: .75rem; border: 1px solid var(--line); padding: .5rem; }
         .names ul { list-style: none; margin: 0; padding: 0; max-height: 12rem; overflow-y: auto; font-family: ui-monospace, monospace; font-size: .9rem; }
         .names li { padding: .3rem .4rem; cursor: pointer; }
         .names li small { float: right; font-family: inherit; }
-        .names li[aria-selected=true] { outline: 2px solid #0072B2; outline-offset: -2px; font-weight: bold; }
+        .names li[aria-selected=true] { outline: 2px solid var(--blue); outline-offset: -2px; font-weight: bold; }
         .names p { margin: 0 0 .3rem; white-space: pre-wrap; overflow-wrap: anywhere; }
         @media (max-width: 40rem) { .names { grid-template-columns: 1fr; } .names ul { max-height: 9rem; } }
-        .engine { position: sticky; top: 0; background: #fff; z-index: 2; padding: .25rem 0; }
+        .engine { position: sticky; top: 0; background: var(--paper); z-index: 2; padding: .25rem 0; }
         .engine p { margin: .25rem 0; }
         .engine button, .run-code button { font: inherit; font-size: 1rem; padding: .3rem .7rem; margin: 0 .2rem .3rem 0; }
         @media print { .engine, .run-code button { display: none; } }

@@ -33,6 +33,19 @@
     return body.childNodes;
   };
 
+  // As a page's own: a table that is wider than the page scrolls for itself, by keyboard too.
+  const frameTables = (element) => {
+    for (const table of element.querySelectorAll("table")) {
+      const frame = document.createElement("div");
+      frame.className = "scroll";
+      frame.role = "region";
+      frame.tabIndex = 0;
+      frame.ariaLabel = table.caption?.textContent.trim() || "Table";
+      table.replaceWith(frame);
+      frame.append(table);
+    }
+  };
+
   const show = (cell, reply) => {
     const output = cell.querySelector(".output");
     output.replaceChildren();
@@ -49,6 +62,7 @@
       }
       const part = document.createElement("div");
       part.append(...cleaned(one.text));
+      frameTables(part);
       setMaths(part);
       output.append(part);
     }
