@@ -35,6 +35,8 @@ public static class EngineFolder
         {
             ["figures.js"] = Utf8.GetBytes(FigureScript.Start),
             ["temml.js"] = Utf8.GetBytes(Assets.Temml),
+            ["engine.js"] = Utf8.GetBytes(Assets.EngineStart),
+            ["names.js"] = Utf8.GetBytes(Assets.EngineNames),
             ["run.js"] = Utf8.GetBytes(Assets.EngineRun),
             ["what-if.js"] = Utf8.GetBytes(Assets.WhatIf),
             [WhatIfPage.FileName] = Utf8.GetBytes(WhatIfPage.Of(paper, school)),

@@ -74,8 +74,8 @@ internal static class EnginePack
         string referred = JsonSerializer.Serialize(Referred.Select(name => names[name + ".dll"]));
         return new Dictionary<string, byte[]>
         {
-            ["runtime.js"] = Script(files.Where(f => !IsCompiler(f.Key) && !IsForCells(f.Key)), $"flapaeroEngine.referred = {referred};\nflapaeroEngine.worker = {JsonSerializer.Serialize(worker)};\n"),
-            ["cells.js"] = Script(files.Where(f => IsForCells(f.Key)), ""),
+            ["runtime.js"] = Script(files.Where(f => !IsCompiler(f.Key) && !IsForCells(f.Key)), $"flapaeroEngine.worker = {JsonSerializer.Serialize(worker)};\n"),
+            ["cells.js"] = Script(files.Where(f => IsForCells(f.Key)).Append(new("docs.json", DocTexts.ToJson())), $"flapaeroEngine.referred = {referred};\n"),
             ["compiler.js"] = Script(files.Where(f => IsCompiler(f.Key)), ""),
         };
     }
@@ -83,7 +83,7 @@ internal static class EnginePack
     private static byte[] Script(IEnumerable<KeyValuePair<string, byte[]>> files, string also)
     {
         var script = new StringBuilder("// FlapAero: the engine of the pages beside; what others wrote in it is listed in docs/THIRD-PARTY.md of FlapAero.\n")
-            .Append("var flapaeroEngine = window.flapaeroEngine || { packed: {} };\n").Append(also);
+            .Append("var flapaeroEngine = window.flapaeroEngine || { packed: {}, referred: [] };\n").Append(also);
         foreach ((string name, byte[] bytes) in files)
             script.Append("flapaeroEngine.packed[").Append(JsonSerializer.Serialize(name)).Append("] = \"").Append(Packed(bytes)).Append("\";\n");
         return [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes(script.ToString())];

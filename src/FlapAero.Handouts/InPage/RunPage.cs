@@ -15,9 +15,10 @@ internal static class RunPage
     private const string HintStart = "<details><summary>", HintNamed = "</summary>", HintEnd = "</details>";
 
     private const string Bar = """
+        <section class="facts" aria-label="How the cells run"><p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
+        and ask no network. Shift and Enter run the cell that you write in; Ctrl and the space bar tell which names can stand where you write, and
+        what they mean.</p></section>
         <section class="facts engine" aria-label="Running the cells">
-        <p>The cells run in this page, with nothing installed and nothing sent anywhere. A cell can compute and show; it can read no file of yours
-        and ask no network. Shift and Enter run the cell that you write in.</p>
         <p class="press"><button type="button" data-do="all">Run all</button> <button type="button" data-do="stop" disabled>Stop</button>
         <button type="button" data-do="again">Start again</button> <button type="button" data-do="save">Save as a notebook</button>
         <button type="button" data-do="open">Open a saved notebook</button> <button type="button" data-do="back" hidden>Bring back what was here</button>
@@ -29,11 +30,20 @@ internal static class RunPage
 
     private const string Style = """
         <style>
-        .run-code textarea { width: 100%; box-sizing: border-box; font-family: ui-monospace, monospace; font-size: .9rem; line-height: 1.45; white-space: pre; overflow-x: auto; }
-        .run-code { margin: 1rem 0; border-left: 3px solid #0072B2; padding-left: .75rem; }
-        .run-code .failure { white-space: pre-wrap; border-left: 3px solid #D55E00; padding-left: .75rem; }
+        .run-code textarea { width: 100%; box-sizing: border-box; font-family: ui-monospace, monospace; font-size: .9rem; line-height: 1.45; white-space: pre; overflow-x: auto; color: inherit; background: var(--paper); border: 1px solid var(--line); }
+        .run-code { margin: 1rem 0; border-left: 3px solid var(--blue); padding-left: .75rem; }
+        .run-code .failure { white-space: pre-wrap; border-left: 3px solid var(--vermillion); padding-left: .75rem; }
         .run-code pre { white-space: pre-wrap; }
-        .engine { position: sticky; top: 0; background: #fff; z-index: 2; }
+        .names { display: grid; grid-template-columns: minmax(12rem, 1fr) 2fr; gap: .75rem; border: 1px solid var(--line); padding: .5rem; }
+        .names ul { list-style: none; margin: 0; padding: 0; max-height: 12rem; overflow-y: auto; font-family: ui-monospace, monospace; font-size: .9rem; }
+        .names li { padding: .3rem .4rem; cursor: pointer; }
+        .names li small { float: right; font-family: inherit; }
+        .names li[aria-selected=true] { outline: 2px solid var(--blue); outline-offset: -2px; font-weight: bold; }
+        .names p { margin: 0 0 .3rem; white-space: pre-wrap; overflow-wrap: anywhere; }
+        @media (max-width: 40rem) { .names { grid-template-columns: 1fr; } .names ul { max-height: 9rem; } }
+        .engine { position: sticky; top: 0; background: var(--paper); z-index: 2; padding: .25rem 0; }
+        .engine p { margin: .25rem 0; }
+        .engine button, .run-code button { font: inherit; font-size: 1rem; padding: .3rem .7rem; margin: 0 .2rem .3rem 0; }
         @media print { .engine, .run-code button { display: none; } }
         </style>
 
@@ -71,7 +81,7 @@ internal static class RunPage
         return PageShell.ToHtml(new PageFrame($"{lesson}: {title} (runs here)", "student", "Skip to the cells", header, TryIt.Kept + Bar, Style + main)
         {
             KeptAs = "run " + stem,
-            Beside = ["figures.js", "temml.js", "run.js"],
+            Beside = ["figures.js", "temml.js", "engine.js", "names.js", "run.js"],
             Paper = paper,
             School = school,
         });
@@ -87,12 +97,17 @@ internal static class RunPage
             <label for="{id}">{title}</label>
             <textarea id="{id}" rows="{source.Split('\n').Length + 1}" spellcheck="false" autocapitalize="off" autocomplete="off"{(isLocked ? " readonly" : "")}>
             {HtmlText.Escape(source)}</textarea>
-            <p class="press"><button type="button" data-do="run">Run<span class="apart">: {title}</span></button>{(isLocked ? "" : $" <button type=\"button\" data-do=\"reset\">As it was<span class=\"apart\">: {title}</span></button>")}</p>
+            <p class="press"><button type="button" data-do="run">Run<span class="apart">: {title}</span></button>{(isLocked ? "" : Written(title))}</p>
             <div class="output" aria-live="polite"></div>
             </section>
 
             """);
     }
+
+    /// <summary>What only a cell has that can be written.</summary>
+    private static string Written(string title) => $"""
+         <button type="button" data-do="reset">As it was<span class="apart">: {title}</span></button> <button type="button" data-do="names">Names<span class="apart"> for {title}</span></button>
+        """;
 
     /// <summary>The one element in a student's prose is a hint's fold.</summary>
     private static string Prose(string source)

@@ -75,7 +75,7 @@ internal static class WhatIfPage
             + $"<script type=\"application/json\" id=\"what-if\">{HtmlText.InScript(Data(start))}</script>\n";
         return PageShell.ToHtml(new PageFrame("What if? Two landings side by side", "what-if", "Skip to both landings", Header, "", main)
         {
-            Beside = ["what-if.js"],
+            Beside = ["engine.js", "what-if.js"],
             Paper = paper,
             School = school,
         });

@@ -38,6 +38,12 @@ internal static class Assets
     /// <summary>Runs a lesson's cells, in a worker of the page beside the engine.</summary>
     public static string EngineWorker => Read(typeof(Assets).Assembly, "assets/engine/worker.js");
 
+    /// <summary>Starts the engine and asks it, for the pages beside it.</summary>
+    public static string EngineStart => Read(typeof(Assets).Assembly, "assets/engine/engine.js");
+
+    /// <summary>The names that can stand in a cell, while it is written.</summary>
+    public static string EngineNames => Read(typeof(Assets).Assembly, "assets/engine/names.js");
+
     /// <summary>The page in which a lesson's cells run.</summary>
     public static string EngineRun => Read(typeof(Assets).Assembly, "assets/engine/run.js");
 

@@ -5,49 +5,12 @@
   const state = document.querySelector(".engine-state");
   const button = (name) => document.querySelector(`.engine [data-do="${name}"]`);
   const tell = (words) => { state.textContent = words; };
-  let worker = null;
-  let coming = null;
-  let waiting = null;
+  const engine = flapaeroEngineFrom(["runtime.js", "cells.js", "compiler.js"]);
   let isStopped = false;
 
-  const bring = (name) => new Promise((come, fail) => {
-    const script = document.createElement("script");
-    script.src = name;
-    script.onload = come;
-    script.onerror = () => fail(new Error(`The file ${name} is not beside this page: copy the whole folder "engine", or make it anew with "handouts --engine".`));
-    document.head.append(script);
-  });
-
-  const begin = async () => {
-    if (typeof DecompressionStream === "undefined") throw new Error("This browser is from before 2023 and cannot unpack the engine; any newer one can.");
-    tell("The engine is coming …");
-    if (!window.flapaeroEngine) {
-      await bring("runtime.js");
-      await bring("cells.js");
-      await bring("compiler.js");
-    }
-    const { packed, referred, worker: script } = window.flapaeroEngine;
-    const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
-    worker = new Worker(address);
-    URL.revokeObjectURL(address);
-    await ask({ packed, referred });
-    tell("The engine is ready.");
-  };
-
-  // One question at a time; a worker that is ended answers no more.
-  const ask = (question) => new Promise((answer, fail) => {
-    waiting = fail;
-    worker.onmessage = ({ data }) => data.broken ? fail(new Error(data.broken)) : answer(data.reply);
-    worker.onerror = (event) => fail(new Error(event.message || "The engine did not start."));
-    worker.postMessage(question);
-  });
-
   const end = (words) => {
-    if (worker) worker.terminate();
-    worker = coming = null;
     isStopped = true;
-    if (waiting) waiting(new Error(words));
-    waiting = null;
+    engine.end(words);
     tell(words);
   };
 
@@ -70,6 +33,19 @@
     return body.childNodes;
   };
 
+  // As a page's own: a table that is wider than the page scrolls for itself, by keyboard too.
+  const frameTables = (element) => {
+    for (const table of element.querySelectorAll("table")) {
+      const frame = document.createElement("div");
+      frame.className = "scroll";
+      frame.role = "region";
+      frame.tabIndex = 0;
+      frame.ariaLabel = table.caption?.textContent.trim() || "Table";
+      table.replaceWith(frame);
+      frame.append(table);
+    }
+  };
+
   const show = (cell, reply) => {
     const output = cell.querySelector(".output");
     output.replaceChildren();
@@ -86,6 +62,7 @@
       }
       const part = document.createElement("div");
       part.append(...cleaned(one.text));
+      frameTables(part);
       setMaths(part);
       output.append(part);
     }
@@ -109,15 +86,15 @@
     delete cell.dataset.ran;
     button("stop").disabled = false;
     try {
-      await (coming ??= begin());
+      tell("The engine is coming …");
+      await engine.begin();
       tell(`Running: ${cell.getAttribute("aria-label")} …`);
       const began = performance.now();
-      show(cell, await ask({ code: cell.querySelector("textarea").value }));
+      show(cell, await engine.ask("Run", cell.querySelector("textarea").value));
       cell.dataset.took = Math.round(performance.now() - began);
       keepFolder();
       tell(cell.dataset.ran === "done" ? "Done." : "The cell failed; it says why.");
     } catch (e) {
-      if (!worker) coming = null;
       show(cell, { outputs: [], failure: e.message });
       tell(e.message);
     } finally {
@@ -201,6 +178,7 @@
   for (const cell of cells) {
     const field = cell.querySelector("textarea");
     cell.querySelector("[data-do=run]").addEventListener("click", () => runAll([cell]));
+    if (!field.readOnly) flapaeroNames(cell, engine, tell);
     cell.querySelector("[data-do=reset]")?.addEventListener("click", () => {
       field.value = field.defaultValue;
       field.dispatchEvent(new Event("input", { bubbles: true }));

@@ -33,59 +33,14 @@
   const decimals = (step) => step < 0.05 ? 2 : step < 0.5 ? 1 : 0;
   const sayField = (field, value) => say(value, field.unit, setting.units === "si" && field.unit === "kt" ? 1 : decimals(field.step));
 
-  // The worker. Each question has a number, so that an answer finds who asked.
-  let worker = null;
-  let asked = 0;
-  const waiting = new Map();
+  const taken = new Map();
   const state = find(".engine-state");
   const tell = (words) => { if (state.textContent !== words) state.textContent = words; };
-  const bring = (name) => new Promise((come, fail) => {
-    const script = document.createElement("script");
-    script.src = name;
-    script.onload = come;
-    script.onerror = () => fail(new Error(`The file ${name} is not beside this page: copy the whole folder "engine", or make it anew with "handouts --engine".`));
-    document.head.append(script);
+  // An engine that starts anew is told again what was dropped on the page.
+  const { ask, end } = flapaeroEngineFrom(["runtime.js"], async (post) => {
+    for (const { name, text } of taken.values()) await post({ call: "Take", given: [name, text] });
   });
-  const post = (question) => new Promise((answer, fail) => {
-    question.id = ++asked;
-    waiting.set(question.id, { answer, fail });
-    worker.postMessage(question);
-  });
-  const end = (words) => {
-    worker?.terminate();
-    worker = null;
-    for (const { fail } of waiting.values()) fail(new Error(words));
-    waiting.clear();
-  };
-  const start = async () => {
-    if (typeof DecompressionStream === "undefined") throw new Error("This browser is from before 2023 and cannot unpack the model; any newer one can.");
-    if (!window.flapaeroEngine) await bring("runtime.js");
-    const { packed, worker: script } = window.flapaeroEngine;
-    const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
-    worker = new Worker(address);
-    URL.revokeObjectURL(address);
-    const ready = new Promise((come, fail) => {
-      worker.onmessage = ({ data }) => {
-        if (data.isReady) return come();
-        const one = waiting.get(data.id);
-        if (!one) return data.broken && fail(new Error(data.broken));
-        waiting.delete(data.id);
-        if (data.broken) one.fail(new Error(data.broken));
-        else one.answer(data.reply);
-      };
-      worker.onerror = (event) => fail(new Error(event.message || "The model did not start."));
-    });
-    worker.postMessage({ packed, referred: [] });
-    await ready;
-    for (const file of taken.values()) await post({ call: "Take", given: [file.name, file.text] });
-  };
-  let starting = null;
-  const ask = async (call, ...given) => {
-    if (!worker || starting) await (starting ??= start().finally(() => { starting = null; }));
-    return post({ call, given });
-  };
 
-  const taken = new Map();
   const json = (of = setting) => JSON.stringify(of);
 
   // Reading and writing the controls.

@@ -4,8 +4,7 @@
 // Else the runtime takes this for a helper of its own that waits for orders.
 self.dotnetSidecar = true;
 const names = new Map();
-let cells;
-let whatIf;
+let doors;
 
 // 15 bits a letter; the first letter says how many bytes too many they make.
 const ZERO = 0x3400;
@@ -45,21 +44,18 @@ const start = async (packed, referred) => {
   const runtime = await dotnet.withResourceLoader((type, name) => type === "dotnetjs" ? addressOf(names.get(name))
     : Promise.resolve(new Response(names.get(name), { headers: { "Content-Type": type === "dotnetwasm" ? "application/wasm" : "application/octet-stream" } })))
     .create();
-  const main = await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName);
-  cells = main.FlapAero.Explorer.Program;
-  whatIf = main.FlapAero.Explorer.WhatIfDoor;
-  for (const name of referred) cells.Refer(names.get(name));
+  const { Program, WhatIfDoor } = (await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName)).FlapAero.Explorer;
+  doors = { ...Program, ...WhatIfDoor };
+  for (const name of referred) doors.Refer(names.get(name));
+  if (names.has("docs.json")) doors.Learn(names.get("docs.json"));
   names.clear();
 };
 
-onmessage = async ({ data }) => {
+onmessage = async ({ data: { id, packed, referred, call, given } }) => {
   try {
-    if (data.packed) {
-      await start(data.packed, data.referred);
-      postMessage({ isReady: true });
-    } else if (data.call) postMessage({ id: data.id, reply: JSON.parse(whatIf[data.call](...data.given)) });
-    else postMessage({ id: data.id, reply: JSON.parse(await cells.Run(data.code)) });
+    if (packed) await start(packed, referred);
+    postMessage({ id, reply: packed ? null : JSON.parse(await doors[call](...given)) });
   } catch (e) {
-    postMessage({ id: data.id, broken: String(e && e.message || e) });
+    postMessage({ id, broken: String(e && e.message || e) });
   }
 };
