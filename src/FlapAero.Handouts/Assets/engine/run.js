@@ -38,7 +38,7 @@
     for (const table of element.querySelectorAll("table")) {
       const frame = document.createElement("div");
       frame.className = "scroll";
-      frame.role = "region";
+      frame.role = "group";
       frame.tabIndex = 0;
       frame.ariaLabel = table.caption?.textContent.trim() || "Table";
       table.replaceWith(frame);
