@@ -29,7 +29,8 @@ public sealed class OpenNotebookTests : IAsyncLifetime
         LessonNotebook lesson = LessonCopies.Named("approach-speed");
         _notebook = StudentNotebook.Of(new RanLesson(lesson, new Dictionary<string, IReadOnlyList<Kernels.CellOutput>>()));
         foreach ((string name, string text) in (IEnumerable<(string, string)>)
-            [("page.html", RunPage.Of("page", _notebook, Paper.A4)), ("figures.js", ""), ("temml.js", Assets.Temml), ("run.js", Assets.EngineRun)])
+            [("page.html", RunPage.Of("page", _notebook, Paper.A4)), ("figures.js", ""), ("temml.js", Assets.Temml), ("engine.js", Assets.EngineStart),
+                ("names.js", Assets.EngineNames), ("run.js", Assets.EngineRun)])
             await File.WriteAllTextAsync(Path.Combine(_folder, name), text, TestContext.Current.CancellationToken);
     }
 
