@@ -28,7 +28,8 @@ internal sealed class CellChain
 
     /// <summary>The code as a cell behind the others. It joins the chain when it is kept.</summary>
     public CSharpCompilation Read(string code) => CSharpCompilation.CreateScriptCompilation(
-        string.Create(CultureInfo.InvariantCulture, $"cell-{Count + 1}"), CSharpSyntaxTree.ParseText(WithoutOwnReferences(code), Script), _references,
+        string.Create(CultureInfo.InvariantCulture, $"cell-{Count + 1}"),
+        CSharpSyntaxTree.ParseText(WithoutOwnReferences(code), Script), _references,
         Options.WithScriptClassName(string.Create(CultureInfo.InvariantCulture, $"Submission#{Count}")), _last, typeof(object));
 
     /// <summary>Puts a cell at the chain's end: what it declares is seen by the next.</summary>
@@ -42,7 +43,8 @@ internal sealed class CellChain
     private static string WithoutOwnReferences(string code)
     {
         var root = (CompilationUnitSyntax)CSharpSyntaxTree.ParseText(code, Script).GetRoot();
-        foreach (ReferenceDirectiveTriviaSyntax own in root.GetReferenceDirectives().Where(d => d.File.ValueText.Contains("FlapAero.Notebooks", StringComparison.Ordinal)))
+        foreach (ReferenceDirectiveTriviaSyntax own in root.GetReferenceDirectives()
+            .Where(d => d.File.ValueText.Contains("FlapAero.Notebooks", StringComparison.Ordinal)))
             code = code[..own.SpanStart] + new string(' ', own.File.Span.End - own.SpanStart) + code[own.File.Span.End..];
         return code;
     }

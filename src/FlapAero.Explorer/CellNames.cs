@@ -22,13 +22,15 @@ internal sealed class CellNames(CellChain chain)
     private Dictionary<string, string>? _docs;
     private ILookup<string, ISymbol> _last = Array.Empty<ISymbol>().ToLookup(s => s.Name);
 
-    /// <summary>Takes what doc comments say: a text for each name in the form of doc comments, as JSON. It is read when it is first needed.</summary>
+    /// <summary>Takes what doc comments say, as JSON: a text for each of their keys. It is read when it is first needed.</summary>
     public void Learn(byte[] docs) => (_packed, _docs) = (docs, null);
 
     /// <summary>The names that can stand where a name begins or is being written, those of the lesson first.</summary>
     /// <param name="code">The cell.</param>
     /// <param name="place">The place in it, 0 before its first character.</param>
-    /// <returns>JSON: <c>from</c>, where the name begins that is being written, and <c>names</c>, each a name and what kind of thing it is.</returns>
+    /// <returns>
+    /// JSON: <c>from</c>, where the name begins that is being written, and <c>names</c>, each a name and what kind of thing it is.
+    /// </returns>
     public string At(string code, int place)
     {
         CSharpCompilation cell = chain.Read(code);
@@ -37,19 +39,22 @@ internal sealed class CellNames(CellChain chain)
         while (from > 0 && (char.IsLetterOrDigit(code[from - 1]) || code[from - 1] == '_'))
             from--;
         bool isName = from == code.Length || !char.IsDigit(code[from]);
-        _last = (isName ? Seen(cell.GetSemanticModel(tree), tree.GetRoot(), from) : []).Where(IsWorthANote).ToLookup(s => s.Name);
+        IEnumerable<ISymbol> seen = isName ? Seen(cell.GetSemanticModel(tree), tree.GetRoot(), from) : [];
+        _last = seen.Where(IsWorthANote).ToLookup(s => s.Name);
         var names = _last.OrderBy(named => Rank(named.First())).ThenBy(named => named.Key, StringComparer.OrdinalIgnoreCase)
             .Select(named => new JsonArray(named.Key, Kind(named.First())));
         return new JsonObject { ["from"] = from, ["names"] = new JsonArray([.. names]) }.ToJsonString(Plain);
     }
 
     /// <summary>What a name of the last answer means.</summary>
-    /// <returns>JSON: <c>code</c>, how it is written, and <c>words</c>, its doc comment; both empty for a name that was not told.</returns>
+    /// <returns>
+    /// JSON: <c>code</c>, how it is written, and <c>words</c>, its doc comment; both empty for a name that was not told.
+    /// </returns>
     public string Meaning(string name)
     {
         ISymbol[] all = [.. _last[name]];
         ISymbol? told = all.FirstOrDefault(s => Words(s).Length > 0) ?? all.FirstOrDefault();
-        string more = all.Length > 2 ? $"There are {all.Length - 1} other forms." : all.Length == 2 ? "There is one other form." : "";
+        string more = all.Length switch { < 2 => "", 2 => "There is one other form.", _ => $"There are {all.Length - 1} other forms." };
         return new JsonObject
         {
             ["code"] = told?.ToDisplayString(Signature) ?? "",
@@ -87,13 +92,16 @@ internal sealed class CellNames(CellChain chain)
             return named is INamespaceSymbol ? model.LookupNamespacesAndTypes(from, named) : model.LookupStaticMembers(from, named);
         // Before a next line, what is being written looks to the compiler like a declaration: "approach.Kno" is no type.
         ITypeSymbol? type = owner is NameSyntax
-            ? model.GetSpeculativeTypeInfo(from, SyntaxFactory.ParseExpression(owner.ToString()), SpeculativeBindingOption.BindAsExpression).Type
+            ? model.GetSpeculativeTypeInfo(
+                from, SyntaxFactory.ParseExpression(owner.ToString()), SpeculativeBindingOption.BindAsExpression).Type
             : model.GetTypeInfo(owner).Type;
         // The underlying value of an optional one is behind "?.".
-        if (owner.Parent is ConditionalAccessExpressionSyntax && type is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } optional)
+        if (owner.Parent is ConditionalAccessExpressionSyntax
+            && type is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } optional)
             type = optional.TypeArguments[0];
         return type is null or IErrorTypeSymbol ? []
-            : model.LookupSymbols(from, type, includeReducedExtensionMethods: true).Where(s => s is IMethodSymbol { ReducedFrom: not null } or { IsStatic: false } and not ITypeSymbol);
+            : model.LookupSymbols(from, type, includeReducedExtensionMethods: true)
+                .Where(s => s is IMethodSymbol { ReducedFrom: not null } or ({ IsStatic: false } and not ITypeSymbol));
     }
 
     private static IEnumerable<IMethodSymbol> Called(SemanticModel model, SyntaxNode call)
@@ -117,7 +125,8 @@ internal sealed class CellNames(CellChain chain)
         bool isInComment = before.IsKind(SyntaxKind.SingleLineCommentTrivia)
             || (before.IsKind(SyntaxKind.MultiLineCommentTrivia) && from < before.Span.End);
         SyntaxToken token = root.FindToken(from);
-        bool isInLiteral = token.Kind() is SyntaxKind.StringLiteralToken or SyntaxKind.CharacterLiteralToken && token.SpanStart < from;
+        bool isInLiteral = token.Kind() is SyntaxKind.StringLiteralToken or SyntaxKind.CharacterLiteralToken
+            && token.SpanStart < from;
         bool isInInterpolated = left.IsKind(SyntaxKind.InterpolatedStringStartToken) || left.IsKind(SyntaxKind.InterpolatedStringTextToken)
             || (left.IsKind(SyntaxKind.CloseBraceToken) && left.Parent is InterpolationSyntax);
         return isInComment || isInLiteral || isInInterpolated;
@@ -125,7 +134,8 @@ internal sealed class CellNames(CellChain chain)
 
     private static bool IsWorthANote(ISymbol symbol) =>
         symbol.CanBeReferencedByName && symbol is not { IsStatic: true, ContainingType.SpecialType: SpecialType.System_Object }
-        && !symbol.GetAttributes().Any(a => a.AttributeClass?.Name == nameof(EditorBrowsableAttribute) && a.ConstructorArguments is [{ Value: (int)EditorBrowsableState.Never }]);
+        && !symbol.GetAttributes().Any(a => a.AttributeClass?.Name == nameof(EditorBrowsableAttribute)
+            && a.ConstructorArguments is [{ Value: (int)EditorBrowsableState.Never }]);
 
     /// <summary>What the reader has made, then what the lesson's library gives, then the rest.</summary>
     private static int Rank(ISymbol symbol) => symbol switch
