@@ -69,8 +69,17 @@ window.flapaeroEngineFrom = (parts, afterStart = async () => {}) => {
     return mine.done;
   };
 
+  // On a web space the folder is kept once it was of use, for pages without a network; a reader who saves data fetches nothing more.
+  let isKept = false;
+  const keepFolder = () => {
+    if (isKept || !/^https?:$/.test(location.protocol) || navigator.connection?.saveData) return;
+    isKept = true;
+    navigator.serviceWorker?.register("keep.js").catch(() => {});
+  };
+
   return {
     begin,
+    keepFolder,
     ask: async (call, ...given) => {
       await begin();
       return post({ call, given });

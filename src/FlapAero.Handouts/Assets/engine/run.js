@@ -71,14 +71,6 @@
     (window.flapaeroFigures ??= []).push("here");
   };
 
-  // On a web space the folder is kept once it was of use, for pages without a network; a reader who saves data fetches nothing more.
-  let isKept = false;
-  const keepFolder = () => {
-    if (isKept || !/^https?:$/.test(location.protocol) || navigator.connection?.saveData) return;
-    isKept = true;
-    navigator.serviceWorker?.register("keep.js").catch(() => {});
-  };
-
   let last = Promise.resolve();
   const inTurn = (work) => last = last.then(work, work);
 
@@ -92,7 +84,7 @@
       const began = performance.now();
       show(cell, await engine.ask("Run", cell.querySelector("textarea").value));
       cell.dataset.took = Math.round(performance.now() - began);
-      keepFolder();
+      engine.keepFolder();
       tell(cell.dataset.ran === "done" ? "Done." : "The cell failed; it says why.");
     } catch (e) {
       show(cell, { outputs: [], failure: e.message });

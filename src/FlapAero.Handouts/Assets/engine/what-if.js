@@ -37,7 +37,7 @@
   const state = find(".engine-state");
   const tell = (words) => { if (state.textContent !== words) state.textContent = words; };
   // An engine that starts anew is told again what was dropped on the page.
-  const { ask, end } = flapaeroEngineFrom(["runtime.js"], async (post) => {
+  const { ask, end, keepFolder } = flapaeroEngineFrom(["runtime.js"], async (post) => {
     for (const { name, text } of taken.values()) await post({ call: "Take", given: [name, text] });
   });
 
@@ -115,13 +115,6 @@
     }
     clearTimeout(rests);
     rests = setTimeout(rest, 200);
-  };
-  // On a web space the folder is kept, for pages without a network; a reader who saves data fetches nothing more.
-  let isKept = false;
-  const keepFolder = () => {
-    if (isKept || !/^https?:$/.test(location.protocol) || navigator.connection?.saveData) return;
-    isKept = true;
-    navigator.serviceWorker?.register("keep.js").catch(() => {});
   };
   // What takes longer comes once nothing moves.
   const rest = async () => {
